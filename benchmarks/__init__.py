@@ -1,0 +1,1 @@
+"""Timings of the stages on designs of several sizes; run by ./bench."""

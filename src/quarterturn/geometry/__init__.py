@@ -1,0 +1,63 @@
+"""Plane geometry in which a curve stays a curve.
+
+In:  points as complex numbers: x to the right, y down, as seen on the table.
+Out: segments (line, circular arc, cubic), closed paths, regions with holes; the exact cut by a straight line.
+Promise: nothing is flattened into chords but by `flatten`, which states its tolerance.
+
+A path is positive when its interior lies on the left of the direction of travel in the mathematical sense,
+that is: its area by Green's theorem is above zero. With y down this looks clockwise. Holes run the other way.
+"""
+
+from quarterturn.geometry.compare import (
+    FLATTENING,
+    congruence,
+    difference_area,
+    is_inside,
+    same_outline,
+    uncovered_area,
+)
+from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through
+from quarterturn.geometry.flatten import flatten_path, flatten_segment
+from quarterturn.geometry.motion import STAY, Motion, mirror_across_vertical, quarter_turns, shift, turn_about
+from quarterturn.geometry.offset import offset_path
+from quarterturn.geometry.paths import Bounds, Path, Region, path_bounds, region_bounds
+from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment
+from quarterturn.geometry.shapes import circle, disc, polygon, rectangle, spread_circle
+
+__all__ = [
+    "EPSILON",
+    "FLATTENING",
+    "STAY",
+    "Arc",
+    "Bounds",
+    "Cubic",
+    "Line",
+    "Motion",
+    "Path",
+    "Point",
+    "Region",
+    "Segment",
+    "StraightLine",
+    "circle",
+    "congruence",
+    "cut",
+    "difference_area",
+    "disc",
+    "flatten_path",
+    "flatten_segment",
+    "is_inside",
+    "keep_left",
+    "line_through",
+    "mirror_across_vertical",
+    "offset_path",
+    "path_bounds",
+    "polygon",
+    "quarter_turns",
+    "rectangle",
+    "region_bounds",
+    "same_outline",
+    "shift",
+    "spread_circle",
+    "turn_about",
+    "uncovered_area",
+]

@@ -1,0 +1,163 @@
+"""Are two outlines the same, the same when moved, or how much do they differ?
+
+Equality and congruence are decided on the segments. Areas of difference need polygons and go through
+shapely, after flattening to FLATTENING.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from quarterturn.geometry.flatten import flatten_path
+from quarterturn.geometry.motion import Motion
+from quarterturn.geometry.paths import Path, Region
+from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment, cross, dot
+from quarterturn.geometry.shapes import polygon
+
+if TYPE_CHECKING:
+    from shapely.geometry.base import BaseGeometry
+
+FLATTENING = 1e-5
+"""Chords are within this of their curve, in inches, whenever a library needs a polygon."""
+
+SAME = 1e-7
+"""Outlines within this of one another, in inches, are the same cloth."""
+
+
+def merged(path: Path) -> Path:
+    """Return the same path with neighbouring segments of one line or one circle made one."""
+    parts: list[Segment] = []
+    for segment in path.segments:
+        joined = _join(parts[-1], segment) if parts else None
+        if joined:
+            parts[-1] = joined
+        else:
+            parts.append(segment)
+    while len(parts) > 1 and (joined := _join(parts[-1], parts[0])):
+        parts = [joined, *parts[1:-1]]
+    return Path(tuple(parts))
+
+
+def _join(a: Segment, b: Segment) -> Segment | None:
+    if isinstance(a, Line) and isinstance(b, Line):
+        way = (a.end - a.start) / abs(a.end - a.start)
+        if abs(cross(way, b.end - b.start)) < EPSILON and dot(way, b.end - b.start) > 0:
+            return Line(a.start, b.end)
+    if isinstance(a, Arc) and isinstance(b, Arc) and a.sweep * b.sweep > 0:
+        if abs(a.centre - b.centre) < EPSILON and abs(a.radius - b.radius) < EPSILON:
+            return Arc(a.centre, a.radius, a.start_angle, a.sweep + b.sweep)
+    return None
+
+
+def same_outline(a: Path, b: Path, tolerance: float = SAME) -> bool:
+    """Tell whether two paths run through the same points in the same sense, wherever they start."""
+    a, b = merged(a), merged(b)
+    return any(_matches(a.segments, _started_at(b, k), tolerance) for k in range(len(b.segments)))
+
+
+def congruence(a: Path, b: Path, *, mirrored: bool = False, tolerance: float = SAME) -> tuple[Motion, ...]:
+    """Return every rigid motion that lays `a` on `b`: turns and shifts, or the mirrored ones where asked.
+
+    For whole circles only one of the endless turns is returned.
+    """
+    a, b = merged(a), merged(b)
+    if len(a.segments) != len(b.segments):
+        return ()
+    source = Motion(mirrored=True).path(a) if mirrored else a
+    found = []
+    for k in range(len(b.segments)):
+        target = _started_at(b, k)
+        motion = _laying(source.segments[0], target[0])
+        if _matches([motion.segment(s) for s in source.segments], target, tolerance):
+            found.append(Motion(mirrored=True).then(motion) if mirrored else motion)
+    return tuple(found)
+
+
+def _laying(a: Segment, b: Segment) -> Motion:
+    factor = b.tangent(0) / a.tangent(0)
+    factor = _snapped(factor / abs(factor))
+    return Motion(factor, b.start - factor * a.start)
+
+
+def _snapped(factor: Point) -> Point:
+    """Return the exact quarter turn where the factor is one but for float noise."""
+    near = complex(round(factor.real), round(factor.imag))
+    return near if abs(factor - near) < EPSILON else factor
+
+
+def _started_at(path: Path, k: int) -> list[Segment]:
+    return [*path.segments[k:], *path.segments[:k]]
+
+
+def _matches(a: Sequence[Segment], b: Sequence[Segment], tolerance: float) -> bool:
+    return len(a) == len(b) and all(_same_segment(p, q, tolerance) for p, q in zip(a, b, strict=True))
+
+
+def _same_segment(a: Segment, b: Segment, tolerance: float) -> bool:
+    if type(a) is not type(b) or abs(a.start - b.start) > tolerance or abs(a.end - b.end) > tolerance:
+        return False
+    if isinstance(a, Cubic) and isinstance(b, Cubic):
+        return abs(a.control1 - b.control1) <= tolerance and abs(a.control2 - b.control2) <= tolerance
+    return abs(a.point(0.5) - b.point(0.5)) <= tolerance
+
+
+def as_polygon(region: Region, tolerance: float = FLATTENING) -> BaseGeometry:
+    """Return a region as a shapely geometry, flattened; outlines joined, holes taken out."""
+    import shapely
+
+    whole = shapely.Polygon()
+    for path in sorted(region.paths, key=lambda p: p.area(), reverse=True):
+        part = shapely.Polygon([(p.real, p.imag) for p in flatten_path(path, tolerance)]).buffer(0)
+        whole = whole.union(part) if path.area() > 0 else whole.difference(part)
+    return whole
+
+
+def from_polygons(geometry: BaseGeometry) -> Region:
+    """Return a shapely area as a region of straight-sided paths."""
+    import shapely
+
+    paths = []
+    for part in shapely.get_parts(geometry):
+        if part.geom_type != "Polygon" or part.is_empty:
+            continue
+        paths.append(_ring(part.exterior.coords, positive=True))
+        paths.extend(_ring(hole.coords, positive=False) for hole in part.interiors)
+    return Region(tuple(paths))
+
+
+def _ring(coordinates: Sequence[Sequence[float]], *, positive: bool) -> Path:
+    path = polygon([complex(c[0], c[1]) for c in coordinates[:-1]])
+    return path if (path.area() > 0) == positive else path.reversed()
+
+
+def difference_area(a: Region, b: Region) -> float:
+    """Return the area covered by one of two regions but not by both; 0 where their outlines are the same."""
+    if _same_region(a, b):
+        return 0.0
+    return float(as_polygon(a).symmetric_difference(as_polygon(b)).area)
+
+
+def uncovered_area(region: Region, covers: Sequence[Region]) -> float:
+    """Return the area of a region that none of the covers lies on."""
+    rest = as_polygon(region)
+    for cover in covers:
+        rest = rest.difference(as_polygon(cover))
+    return float(rest.area)
+
+
+def _same_region(a: Region, b: Region) -> bool:
+    left = list(b.paths)
+    for path in a.paths:
+        twin = next((p for p in left if same_outline(path, p)), None)
+        if twin is None:
+            return False
+        left.remove(twin)
+    return not left
+
+
+def is_inside(point: Point, region: Region) -> bool:
+    """Tell whether a point lies in a region (flattened to FLATTENING; on the edge either answer is right)."""
+    import shapely
+
+    return bool(as_polygon(region).contains(shapely.Point(point.real, point.imag)))

@@ -1,0 +1,200 @@
+"""The straight cut: a region and a line in, the cloth on either side out, curves kept as curves.
+
+Every segment is split where it crosses the line; the parts on one side are chained, and each place where a
+chain runs off the line is joined along it to the next place where one comes back. Touching is not crossing:
+tangents, corners on the line and edges along it leave no slivers.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from quarterturn.geometry.paths import Path, Region
+from quarterturn.geometry.segments import (
+    EPSILON,
+    Arc,
+    Cubic,
+    Line,
+    Point,
+    Segment,
+    cross,
+    dot,
+    quadratic_roots,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class StraightLine:
+    """An endless line through a point, with a direction of length 1. Left of it is the positive side."""
+
+    through: Point
+    direction: Point
+
+    def side(self, point: Point) -> float:
+        """Return the signed distance of a point: above zero on the left (where y down: on the right as seen)."""
+        return cross(self.direction, point - self.through)
+
+    def along(self, point: Point) -> float:
+        """Return the place of a point's foot along the line."""
+        return dot(self.direction, point - self.through)
+
+    def at(self, place: float) -> Point:
+        """Return the point at a place along the line."""
+        return self.through + self.direction * place
+
+    def reversed(self) -> StraightLine:
+        """Return the same line run the other way, so that its sides change places."""
+        return StraightLine(self.through, -self.direction)
+
+    def moved_left(self, by: float) -> StraightLine:
+        """Return the parallel line at a distance on the positive side."""
+        return StraightLine(self.through + self.direction * 1j * by, self.direction)
+
+
+def line_through(a: Point, b: Point) -> StraightLine:
+    """Return the line from a towards b; the points must differ."""
+    return StraightLine(a, (b - a) / abs(b - a))
+
+
+def cut(region: Region, line: StraightLine) -> tuple[Region, Region]:
+    """Cut a region along a line; return the part on the positive side and the part on the other."""
+    return keep_left(region, line), keep_left(region, line.reversed())
+
+
+def keep_left(region: Region, line: StraightLine) -> Region:
+    """Return the part of a region on the positive side of a line."""
+    whole: list[Path] = []
+    chains: list[list[Segment]] = []
+    for path in region.paths:
+        kept = [(s, _keeps(s, line)) for segment in path.segments for s in _split(segment, line)]
+        if all(keep for _, keep in kept):
+            whole.append(path)
+        elif any(keep for _, keep in kept):
+            chains.extend(_chains(kept))
+    return Region((*whole, *_close(chains, line)))
+
+
+def _chains(kept: Sequence[tuple[Segment, bool]]) -> Iterator[list[Segment]]:
+    """Return the runs of kept segments; the run that spans the end of the path is one."""
+    first_dropped = next(i for i, (_, keep) in enumerate(kept) if not keep)
+    chain: list[Segment] = []
+    for segment, keep in (*kept[first_dropped:], *kept[:first_dropped]):
+        if keep:
+            chain.append(segment)
+        elif chain:
+            yield chain
+            chain = []
+    if chain:
+        yield chain
+
+
+def _close(chains: list[list[Segment]], line: StraightLine) -> Iterator[Path]:
+    """Join the ends of chains along the line, each to the next beginning in the line's direction."""
+    follows = _pair_ends(chains, line)
+    left = set(range(len(chains)))
+    while left:
+        start = index = min(left)
+        segments: list[Segment] = []
+        while index in left:
+            left.remove(index)
+            segments.extend(chains[index])
+            index = follows[index]
+            bridge = Line(segments[-1].end, chains[index][0].start)
+            if bridge.length() > EPSILON:
+                segments.append(bridge)
+        assert index == start, "the ends of a cut did not pair"
+        yield Path(tuple(segments))
+
+
+def _pair_ends(chains: list[list[Segment]], line: StraightLine) -> dict[int, int]:
+    """Map each chain to the one that begins next along the line. Inside cloth, ends and beginnings alternate."""
+    ends = sorted((line.along(chain[-1].end), i) for i, chain in enumerate(chains))
+    beginnings = sorted((line.along(chain[0].start), i) for i, chain in enumerate(chains))
+    # Sorted along the line, the k-th end lies before the k-th beginning, at most EPSILON behind it where
+    # two parts touch in a point; so the k-th pair is the k-th stretch of cloth along the line.
+    return {end: beginning for (_, end), (_, beginning) in zip(ends, beginnings, strict=True)}
+
+
+def _keeps(segment: Segment, line: StraightLine) -> bool:
+    """Tell whether a segment that does not cross the line lies on its positive side."""
+    if isinstance(segment, Line):
+        return max(line.side(segment.start), line.side(segment.end)) > EPSILON
+    return max((line.side(segment.point(t)) for t in (0.25, 0.5, 0.75)), key=abs) > EPSILON
+
+
+def _split(segment: Segment, line: StraightLine) -> list[Segment]:
+    """Split a segment at its inner crossings with the line."""
+    inner = sorted(t for t in _crossings(segment, line) if _is_inner(segment, t))
+    marks = [0.0]
+    for t in inner:
+        if abs(segment.point(t) - segment.point(marks[-1])) > EPSILON or t - marks[-1] > 0.5:
+            marks.append(t)
+    marks.append(1.0)
+    return (
+        [segment] if len(marks) == 2 else [segment.part(a, b) for a, b in zip(marks, marks[1:], strict=False)]
+    )
+
+
+def _is_inner(segment: Segment, t: float) -> bool:
+    """Tell whether a parameter lies inside the segment; a crossing at an end is that end."""
+    step = EPSILON / max(abs(segment.tangent(t)), EPSILON)
+    return step < t < 1 - step
+
+
+def _crossings(segment: Segment, line: StraightLine) -> tuple[float, ...]:
+    if isinstance(segment, Line):
+        return _line_crossing(segment, line)
+    if isinstance(segment, Arc):
+        return _arc_crossings(segment, line)
+    return _cubic_crossings(segment, line)
+
+
+def _line_crossing(segment: Line, line: StraightLine) -> tuple[float, ...]:
+    a, b = line.side(segment.start), line.side(segment.end)
+    if (a > EPSILON and b < -EPSILON) or (a < -EPSILON and b > EPSILON):
+        return (a / (a - b),)
+    return ()
+
+
+def _arc_crossings(arc: Arc, line: StraightLine) -> tuple[float, ...]:
+    distance = line.side(arc.centre)
+    if abs(distance) >= arc.radius - EPSILON:
+        return ()  # passes by, or only touches
+    reach = math.sqrt(arc.radius**2 - distance**2)
+    foot = -distance * line.direction * 1j
+    angles = (
+        math.atan2(p.imag, p.real) for p in (foot + line.direction * reach, foot - line.direction * reach)
+    )
+    return tuple(t for t in map(arc.parameter_at_angle, angles) if 0 < t < 1)
+
+
+def _cubic_crossings(curve: Cubic, line: StraightLine) -> tuple[float, ...]:
+    """Return the parameters at which the signed distance, a cubic in Bernstein form, changes its sign."""
+    d = [line.side(p) for p in (curve.start, curve.control1, curve.control2, curve.end)]
+    a, b, c = d[1] - d[0], d[2] - d[1], d[3] - d[2]
+    turns = sorted(t for t in quadratic_roots(a - 2 * b + c, 2 * (b - a), a) if 0 < t < 1)
+    marks = [0.0, *turns, 1.0]
+    return tuple(_bisect(d, lo, hi) for lo, hi in zip(marks, marks[1:], strict=False) if _changes(d, lo, hi))
+
+
+def _bernstein(d: Sequence[float], t: float) -> float:
+    u = 1 - t
+    return u * u * u * d[0] + 3 * u * u * t * d[1] + 3 * u * t * t * d[2] + t * t * t * d[3]
+
+
+def _changes(d: Sequence[float], lo: float, hi: float) -> bool:
+    a, b = _bernstein(d, lo), _bernstein(d, hi)
+    return (a > EPSILON and b < -EPSILON) or (a < -EPSILON and b > EPSILON)
+
+
+def _bisect(d: Sequence[float], lo: float, hi: float) -> float:
+    rising = _bernstein(d, hi) > _bernstein(d, lo)
+    for _ in range(60):
+        middle = (lo + hi) / 2
+        if (_bernstein(d, middle) > 0) == rising:
+            hi = middle
+        else:
+            lo = middle
+    return (lo + hi) / 2

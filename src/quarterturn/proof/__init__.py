@@ -1,0 +1,1 @@
+"""the checks and the rehearsal."""

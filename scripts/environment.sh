@@ -86,7 +86,7 @@ PYTHON
 pip() {
     (
         unset PIP_USER PIP_TARGET PIP_PREFIX PYTHONHOME PYTHONPATH
-        "$venv/bin/python" -m pip --quiet --disable-pip-version-check --no-input "$@" >&2
+        "$venv/bin/python" -m pip --quiet --quiet --disable-pip-version-check --no-input "$@" >&2
     ) || fail "Preparing Quarterturn failed (see above). Mend the cause and run the command again."
 }
 

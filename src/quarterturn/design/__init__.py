@@ -1,1 +1,59 @@
-"""text to Design."""
+"""1. text -> Design.
+
+In:  the text of a design file (TOML).
+Out: a `Design`, every default filled in, and the findings made on the way, each with its line.
+Promise: bad text gives findings and never an exception; writing back keeps the designer's comments.
+"""
+
+from quarterturn.design.defaults import default_making, default_trim
+from quarterturn.design.findings import Finding, Place, Severity
+from quarterturn.design.model import (
+    Border,
+    Cell,
+    ClothKind,
+    Colourway,
+    Curve,
+    Design,
+    Direction,
+    DrawnDiameter,
+    EdgeStitch,
+    EdgeStitchKind,
+    Fabric,
+    FinishedRadius,
+    House,
+    Making,
+    Paper,
+    PathsFlow,
+    Pressing,
+    Recipe,
+    ShapeSize,
+    StraightSet,
+)
+
+__all__ = [
+    "Border",
+    "Cell",
+    "ClothKind",
+    "Colourway",
+    "Curve",
+    "Design",
+    "Direction",
+    "DrawnDiameter",
+    "EdgeStitch",
+    "EdgeStitchKind",
+    "Fabric",
+    "Finding",
+    "FinishedRadius",
+    "House",
+    "Making",
+    "Paper",
+    "PathsFlow",
+    "Place",
+    "Pressing",
+    "Recipe",
+    "Severity",
+    "ShapeSize",
+    "StraightSet",
+    "default_making",
+    "default_trim",
+]

@@ -1,0 +1,241 @@
+"""The design: what the designer keeps, complete and checked for shape. All lengths are exact inches."""
+
+from __future__ import annotations
+
+import enum
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import TypeAlias
+
+from quarterturn.measure import Length, Units
+
+
+class Direction(enum.Enum):
+    """How the print of a fabric runs: any way up, up or down alike (stripes), or one way only."""
+
+    NONE = "none"
+    TWO_WAY = "two-way"
+    ONE_WAY = "one-way"
+
+
+class ClothKind(enum.Enum):
+    """What the cloth is made of, as far as the method cares."""
+
+    COTTON = "cotton"
+    FLANNEL = "flannel"
+    WOOL = "wool"
+
+
+@dataclass(frozen=True, slots=True)
+class Fabric:
+    """A fabric of the design, known by its letter. `width` is the usable width, selvages off."""
+
+    letter: str
+    name: str
+    role: str
+    colour: str
+    width: Length
+    direction: Direction
+    kind: ClothKind
+    price: Fraction | None
+    """Price of a yard (inch patterns) or a metre, in the house's currency."""
+
+
+class Curve(enum.Enum):
+    """Whether the shape is traced as it is, or slashed and spread so that it is true after the seams."""
+
+    AS_DRAWN = "as drawn"
+    SEWN_TRUE = "sewn true"
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnDiameter:
+    """The shape as traced measures this across (with its flats, where it is spread)."""
+
+    diameter: Length
+
+
+@dataclass(frozen=True, slots=True)
+class FinishedRadius:
+    """The curve meets the sewn seam this far from the finished corner."""
+
+    radius: Length
+
+
+@dataclass(frozen=True, slots=True)
+class PathsFlow:
+    """The curve meets the sewn seam at the middle of the unit's side, so that it runs on into a turned neighbour."""
+
+
+ShapeSize: TypeAlias = DrawnDiameter | FinishedRadius | PathsFlow
+
+
+@dataclass(frozen=True, slots=True)
+class Recipe:
+    """A circle on a square, cut both ways. start = 2·(finished + 2·seam) + trim holds exactly."""
+
+    name: str
+    finished: Length
+    """Side of the unit inside its seams."""
+    start: Length
+    """Side of the master square as cut."""
+    trim: Length
+    """What is trimmed off the master in all; half of it from each unit's two outer edges' side."""
+    size: ShapeSize
+    curve: Curve
+
+
+@dataclass(frozen=True, slots=True)
+class Colourway:
+    """A recipe in cloth: the letters of the fabrics for ground and shape. `code` is what the map writes."""
+
+    code: str
+    recipe: str
+    ground: str
+    shape: str
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """One place of the map: a colourway and so many quarter turns clockwise, 0 to 3."""
+
+    code: str
+    turn: int
+
+
+@dataclass(frozen=True, slots=True)
+class StraightSet:
+    """Units in rows and columns: a rectangle of cells, laid `across` times side by side and `down` times below."""
+
+    cells: tuple[tuple[Cell, ...], ...]
+    across: int
+    down: int
+
+    def rows(self) -> tuple[tuple[Cell, ...], ...]:
+        """Return the whole map, with its repeats laid out."""
+        return tuple(row * self.across for row in self.cells) * self.down
+
+
+@dataclass(frozen=True, slots=True)
+class Border:
+    """A butted plain border of this finished width; `sides_first` tells which pair is sewn first."""
+
+    fabric: str
+    width: Length
+    sides_first: bool
+
+
+class EdgeStitchKind(enum.Enum):
+    """The stitch that holds the edge of a fused shape."""
+
+    ZIGZAG = "zigzag"
+    SATIN = "satin"
+    BLANKET = "blanket"
+    STRAIGHT = "straight"
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeStitch:
+    """Starting values for the machine; the booklet says to test them on a scrap of the same layers."""
+
+    kind: EdgeStitchKind
+    width: Length
+    length: Length
+    thread: str
+    needle: str
+
+
+class Pressing(enum.Enum):
+    """How joining seams are pressed: opposed at every crossing, or all open."""
+
+    OPPOSED = "opposed"
+    OPEN = "open"
+
+
+@dataclass(frozen=True, slots=True)
+class Making:
+    """How the quilt is made: every allowance and default, each of which the file may set and the booklet prints."""
+
+    seam: Length
+    usable_width: Length
+    """For fabrics that state none."""
+    ring_out: Length
+    """Web left outside the drawn line."""
+    ring_in: Length
+    """Web left inside the drawn line; the rest is hollowed out."""
+    tracing_gap: Length
+    """Between two drawn lines on the web."""
+    cut_away: Length
+    """Ground cloth left inside the stitching when the rest behind the shape is cut away."""
+    web_width: Length
+    binding_extra: Length
+    """Binding beyond the perimeter, for joins, mitres and the overlap of its ends."""
+    overage: Length
+    """Backing and batting beyond the top, on each side."""
+    backing_seam: Length
+    """Allowance of each of the two edges in a backing seam."""
+    squaring: Length
+    """Lost when the cut end of a fabric is straightened."""
+    slack: Length
+    """Cloth bought beyond the cuts, squaring included, at least."""
+    spare_masters: int
+    """Masters made beyond need, of each colourway."""
+    pressing: Pressing
+    stitch: EdgeStitch
+
+
+class Paper(enum.Enum):
+    """The sheet that the booklet is printed on."""
+
+    LETTER = "letter"
+    A4 = "a4"
+
+
+@dataclass(frozen=True, slots=True)
+class House:
+    """House style: how the pattern speaks and looks."""
+
+    paper: Paper
+    sixteenths: bool
+    """Quote sizes to 1/16" where 1/8" would hide something."""
+    currency: str
+    skill: str
+
+
+@dataclass(frozen=True, slots=True)
+class Design:
+    """Everything the designer decided, complete: defaults filled in, repeats kept as written."""
+
+    title: str
+    maker: str
+    units: Units
+    number: str
+    version: str
+    date: str
+    contact: str
+    about: str
+    fabrics: tuple[Fabric, ...]
+    recipes: tuple[Recipe, ...]
+    colourways: tuple[Colourway, ...]
+    setting: StraightSet
+    borders: tuple[Border, ...]
+    binding_fabric: str
+    binding_width: Length
+    """Width of the binding strip as cut; folded double."""
+    backing_fabric: str
+    making: Making
+    house: House
+    lines: tuple[tuple[str, int], ...] = field(default=(), compare=False)
+    """Dotted key and line in the file, for findings of the later stages."""
+
+    def fabric(self, letter: str) -> Fabric:
+        """Return the fabric with a letter that the design has."""
+        return next(f for f in self.fabrics if f.letter == letter)
+
+    def recipe(self, name: str) -> Recipe:
+        """Return the recipe with a name that the design has."""
+        return next(r for r in self.recipes if r.name == name)
+
+    def colourway(self, code: str) -> Colourway:
+        """Return the colourway with a code that the design has."""
+        return next(c for c in self.colourways if c.code == code)

@@ -1,1 +1,32 @@
-"""units."""
+"""2. Design -> Blocks.
+
+In:  a `Design` whose recipes can be made.
+Out: for each recipe its `Master`: the shape to trace, the cuts, and the kinds of unit they leave.
+Promise: units are found by cutting the master's exact outlines, and equal ones by congruence, never declared.
+"""
+
+from quarterturn.blocks.model import (
+    GROUND,
+    SHAPE,
+    Blocks,
+    CurveFacts,
+    FusedShape,
+    Layer,
+    Master,
+    Part,
+    Span,
+    Unit,
+)
+
+__all__ = [
+    "GROUND",
+    "SHAPE",
+    "Blocks",
+    "CurveFacts",
+    "FusedShape",
+    "Layer",
+    "Master",
+    "Part",
+    "Span",
+    "Unit",
+]

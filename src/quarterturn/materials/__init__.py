@@ -1,1 +1,34 @@
-"""the plans."""
+"""5. Bill -> Materials.
+
+In:  a `Design`, its `Blocks`, `Setting` and `Bill`.
+Out: a cutting plan for each fabric, rows on the web, binding, backing, batting, thread, and the shopping list.
+Promise: every plan says how long it is, how short it could be at best, and what the plain hand rule would need.
+"""
+
+from quarterturn.materials.model import (
+    ClothPlan,
+    Crosscut,
+    JoinedRun,
+    JoinMethod,
+    Materials,
+    PanelGroup,
+    ShoppingLine,
+    StitchSum,
+    StripGroup,
+    WebPlan,
+    WebRows,
+)
+
+__all__ = [
+    "ClothPlan",
+    "Crosscut",
+    "JoinMethod",
+    "JoinedRun",
+    "Materials",
+    "PanelGroup",
+    "ShoppingLine",
+    "StitchSum",
+    "StripGroup",
+    "WebPlan",
+    "WebRows",
+]

@@ -1,1 +1,10 @@
-"""the bill."""
+"""4. Setting -> Bill.
+
+In:  a `Design`, its `Blocks` and its `Setting`.
+Out: the masters to make and every piece that must exist before sewing, by fabric, exactly sized and counted.
+Promise: whatever is made beyond need is stated as spare or surplus.
+"""
+
+from quarterturn.pieces.model import Bill, Grain, MasterCount, Piece, Purpose
+
+__all__ = ["Bill", "Grain", "MasterCount", "Piece", "Purpose"]

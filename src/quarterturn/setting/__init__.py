@@ -1,1 +1,19 @@
-"""the quilt top."""
+"""3. Blocks -> Setting.
+
+In:  a `Design` and its `Blocks`.
+Out: every unit at its place with its turn, the borders in order of sewing, and what meets at each seam.
+Promise: the picture is drawn from sewn outlines only; it shows what the seams leave, not what was traced.
+"""
+
+from quarterturn.setting.model import (
+    BorderStrip,
+    Face,
+    Join,
+    JoinMark,
+    Meeting,
+    PlacedUnit,
+    Setting,
+    Side,
+)
+
+__all__ = ["BorderStrip", "Face", "Join", "JoinMark", "Meeting", "PlacedUnit", "Setting", "Side"]

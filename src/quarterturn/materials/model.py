@@ -1,0 +1,173 @@
+"""How to get the pieces: plans for cloth and web, and everything else that must be bought."""
+
+from __future__ import annotations
+
+import enum
+from dataclasses import dataclass
+from fractions import Fraction
+
+from quarterturn.measure import Length
+
+
+@dataclass(frozen=True, slots=True)
+class Crosscut:
+    """Pieces cut side by side from one strip: each takes `along` of the strip and `across` of its height."""
+
+    piece: str
+    along: Length
+    across: Length
+    count: int
+    """Pieces of this label in one strip."""
+
+
+@dataclass(frozen=True, slots=True)
+class StripGroup:
+    """Equal strips cut across the usable width: `strips` of them, each `height` high, cut into `crosscuts`.
+
+    `used` is the length taken by the crosscuts of one strip; what is left of the usable width is offcut.
+    A strip without crosscuts goes whole into a joined run.
+    """
+
+    label: str
+    """Fabric letter, s and a number in cutting order: As1."""
+    height: Length
+    strips: int
+    crosscuts: tuple[Crosscut, ...]
+    used: Length
+
+
+class JoinMethod(enum.Enum):
+    """How strips are sewn end to end."""
+
+    STRAIGHT = "straight"
+    DIAGONAL = "diagonal"
+
+
+@dataclass(frozen=True, slots=True)
+class JoinedRun:
+    """Whole strips sewn end to end into one long strip, from which long pieces are cut.
+
+    Each join takes `loss` of length: two seam allowances when straight, a strip width when diagonal.
+    """
+
+    label: str
+    """Fabric letter, r and a number: Cr1."""
+    strip: str
+    """Label of the strip group that it is made of."""
+    strips: int
+    height: Length
+    method: JoinMethod
+    loss: Length
+    length: Length
+    """Length of the run when joined."""
+    crosscuts: tuple[Crosscut, ...]
+    """Pieces cut from the run, with their count in the whole run."""
+
+
+@dataclass(frozen=True, slots=True)
+class PanelGroup:
+    """Full-width lengths cut off the cloth for the backing: `panels` of them, sewn along their long edges.
+
+    `seam` is the allowance of each edge. The sheet is trimmed to width × height of the backing piece.
+    """
+
+    piece: str
+    panels: int
+    cut_length: Length
+    seam: Length
+    runs_down: bool
+    """True where the panels' length runs down the quilt, so that the seams are upright."""
+
+
+@dataclass(frozen=True, slots=True)
+class ClothPlan:
+    """All that is cut from one fabric, in cutting order, and what must be bought for it."""
+
+    fabric: str
+    usable_width: Length
+    strips: tuple[StripGroup, ...]
+    runs: tuple[JoinedRun, ...]
+    panels: tuple[PanelGroup, ...]
+    cut_length: Length
+    """Sum of all strip heights and panel lengths."""
+    squaring: Length
+    bought: Length
+    lower_bound: Length
+    """No plan of strips can be shorter than this (proved: see `cloth.lower_bound`)."""
+    hand_rule: Length
+    """Cut length by the plain rule: each kind of piece in strips of its own."""
+    unplaced: tuple[str, ...]
+    """Labels of pieces that fit no strip of this cloth in any allowed position."""
+
+    @property
+    def slack(self) -> Length:
+        """Return what is bought beyond the cuts, squaring included."""
+        return self.bought - self.cut_length
+
+
+@dataclass(frozen=True, slots=True)
+class WebRows:
+    """Equal tracings in rows: `per_row` side by side at a pitch, `count` in all, in rows `row_height` apart."""
+
+    shape: str
+    """Recipe whose shape is traced."""
+    width: Length
+    """Room for one tracing across the web, its ring included: the traced width and two ring margins, cut up."""
+    height: Length
+    gap: Length
+    """Between the rooms of two neighbours; 0 where the rings may touch."""
+    per_row: int
+    rows: int
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class WebPlan:
+    """Paper-backed fusible web by the length, in rows across its width."""
+
+    web_width: Length
+    rows: tuple[WebRows, ...]
+    used_length: Length
+    bought: Length
+    unplaced: tuple[str, ...]
+    """Recipes whose shape is wider than the web."""
+
+
+@dataclass(frozen=True, slots=True)
+class StitchSum:
+    """Edge to stitch in one colour of thread (the fabric it matches), and the thread that takes (an estimate)."""
+
+    fabric: str
+    edge: float
+    """Inches of edge."""
+    thread: float
+    """Inches of needle and bobbin thread together."""
+
+
+@dataclass(frozen=True, slots=True)
+class ShoppingLine:
+    """Something to buy: cloth of a fabric, or a thing by its name. `length` is None for things counted."""
+
+    key: str
+    """Fabric letter, or a word: web, batting, thread."""
+    length: Length | None
+    width: Length | None
+    price: Fraction | None
+
+
+@dataclass(frozen=True, slots=True)
+class Materials:
+    """Every plan of the quilt."""
+
+    cloth: tuple[ClothPlan, ...]
+    web: WebPlan
+    batting_width: Length
+    batting_height: Length
+    binding_run: Length
+    """Length of binding needed: the perimeter and the extra."""
+    stitching: tuple[StitchSum, ...]
+    shopping: tuple[ShoppingLine, ...]
+
+    def plan(self, letter: str) -> ClothPlan:
+        """Return the plan of a fabric."""
+        return next(p for p in self.cloth if p.fabric == letter)

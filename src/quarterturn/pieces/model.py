@@ -1,0 +1,85 @@
+"""The bill of pieces: all that must exist before sewing starts, exactly sized and counted."""
+
+from __future__ import annotations
+
+import enum
+from dataclasses import dataclass
+
+from quarterturn.measure import Length
+
+
+class Purpose(enum.Enum):
+    """What a piece is for, in the order in which a pattern lists the cutting: long pieces first."""
+
+    BORDER = "border"
+    GROUND = "ground"
+    SHAPE = "shape"
+    BINDING = "binding"
+    BACKING = "backing"
+
+
+class Grain(enum.Enum):
+    """How the length of a piece must lie on the cloth."""
+
+    ANY = "any"
+    LENGTHWISE = "lengthwise"
+    CROSSWISE = "crosswise"
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """Equal pieces of one fabric. `length` lies along the strip it is cut from, `width` across it.
+
+    BINDING and BACKING pieces are totals still to be made up from strips and panels: a binding's length is
+    the whole run, a backing's size is that of the finished sheet.
+    """
+
+    label: str
+    """Fabric letter and a number: A1, A2, B1."""
+    name: str
+    fabric: str
+    purpose: Purpose
+    length: Length
+    width: Length
+    count: int
+    """Needed, spares included."""
+    spare: int
+    grain: Grain
+    used_for: str
+    """Whom it serves, in words: `colourways a and b`, `left and right of the inner border`."""
+
+
+@dataclass(frozen=True, slots=True)
+class MasterCount:
+    """Masters to make of one colourway."""
+
+    code: str
+    recipe: str
+    ground: str
+    """Label of the ground piece."""
+    shape: str
+    """Label of the cloth blank for the shape."""
+    units_needed: int
+    per_master: int
+    needed: int
+    spare: int
+    count: int
+    """Needed and spare together."""
+    surplus_units: int
+    """Units left over when all is sewn."""
+
+
+@dataclass(frozen=True, slots=True)
+class Bill:
+    """Masters and pieces. Pieces stand by fabric in the design's order, then by purpose, then large to small."""
+
+    masters: tuple[MasterCount, ...]
+    pieces: tuple[Piece, ...]
+
+    def piece(self, label: str) -> Piece:
+        """Return the piece with a label that the bill has."""
+        return next(p for p in self.pieces if p.label == label)
+
+    def of_fabric(self, letter: str) -> tuple[Piece, ...]:
+        """Return the pieces cut from one fabric."""
+        return tuple(p for p in self.pieces if p.fabric == letter)

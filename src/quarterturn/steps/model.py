@@ -1,0 +1,270 @@
+"""The ordered operations from bolt to bound quilt.
+
+Each step takes labelled pieces off the table and puts labelled pieces back on it. What it does is an action,
+a record of everything that a sewer (or the rehearsal) must know to do it; nothing else may be looked up.
+"""
+
+from __future__ import annotations
+
+import enum
+from dataclasses import dataclass
+from typing import TypeAlias
+
+from quarterturn.design import EdgeStitch
+from quarterturn.geometry import Motion, Path, Region, StraightLine
+from quarterturn.materials import Crosscut, JoinMethod
+from quarterturn.measure import Length
+from quarterturn.setting import Side
+
+
+class Chapter(enum.Enum):
+    """The parts of the work, in order; the booklet has a section for each."""
+
+    CUTTING = "cutting"
+    SHAPES = "preparing the shapes"
+    FUSING = "fusing"
+    STITCHING = "stitching"
+    UNITS = "cutting apart"
+    ASSEMBLY = "assembly"
+    BORDERS = "borders"
+    FINISHING = "finishing"
+
+
+@dataclass(frozen=True, slots=True)
+class Pile:
+    """So many equal pieces of one label."""
+
+    label: str
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Product:
+    """Equal pieces that a step makes, with their size as they then are (unfinished): exact inches."""
+
+    label: str
+    count: int
+    width: Length
+    height: Length
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A piece laid down with so many clockwise quarter turns."""
+
+    label: str
+    turn: int
+
+
+@dataclass(frozen=True, slots=True)
+class Straighten:
+    """Straighten the cut end of a fabric; up to `loss` of its length goes."""
+
+    fabric: str
+    loss: Length
+
+
+@dataclass(frozen=True, slots=True)
+class CutStrips:
+    """Cut strips across the usable width of a fabric."""
+
+    fabric: str
+    height: Length
+
+
+@dataclass(frozen=True, slots=True)
+class Subcut:
+    """Cut each strip (or joined run) across into pieces, and each piece down to its width where it is less."""
+
+    crosscuts: tuple[Crosscut, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class JoinEnds:
+    """Sew strips end to end into one run; each join takes `loss` of the length."""
+
+    method: JoinMethod
+    loss: Length
+
+
+@dataclass(frozen=True, slots=True)
+class CutPanels:
+    """Cut full-width lengths of a fabric for the backing."""
+
+    fabric: str
+    length: Length
+
+
+@dataclass(frozen=True, slots=True)
+class TraceRings:
+    """Trace a shape on the paper side of the web, in rows; cut the ring out between `ring_out` and `ring_in`.
+
+    The shape is traced mirrored, since the web goes on the wrong side; `same_mirrored` says that this makes
+    no difference. Each tracing has a room of width × height, rooms in a row `gap` apart, rows too.
+    """
+
+    recipe: str
+    traced: Path
+    ring_out: Region
+    ring_in: Region
+    same_mirrored: bool
+    room_width: Length
+    room_height: Length
+    gap: Length
+    per_row: int
+
+
+@dataclass(frozen=True, slots=True)
+class FuseRings:
+    """Fuse a ring to the wrong side of each cloth blank; let it cool."""
+
+    recipe: str
+
+
+@dataclass(frozen=True, slots=True)
+class CutOut:
+    """Cut each shape out of its backed blank on the drawn line, and peel off the paper."""
+
+    recipe: str
+    traced: Path
+
+
+@dataclass(frozen=True, slots=True)
+class Crease:
+    """Fold each square in half both ways and crease, so that its middle and the cuts to come show."""
+
+    cuts: tuple[StraightLine, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FuseToGround:
+    """Lay the shape's centre on the square's centre, crease on crease, and fuse it down."""
+
+    code: str
+    recipe: str
+
+
+@dataclass(frozen=True, slots=True)
+class StitchEdge:
+    """Stitch round the closed edge of each shape, thread to match `thread_fabric`."""
+
+    stitch: EdgeStitch
+    edge: float
+    thread_fabric: str
+
+
+@dataclass(frozen=True, slots=True)
+class CutApart:
+    """Cut the square along each line in turn without moving the pieces; each part is laid by its motion."""
+
+    code: str
+    recipe: str
+    cuts: tuple[StraightLine, ...]
+    parts: tuple[tuple[str, Motion], ...]
+    """Label and motion (master's frame to unit's frame) of each piece that the cuts leave."""
+
+
+@dataclass(frozen=True, slots=True)
+class CutAway:
+    """Cut the ground away behind the shape, leaving `inside` of it inside the stitching."""
+
+    inside: Length
+
+
+@dataclass(frozen=True, slots=True)
+class Trim:
+    """Trim the two outer edges of each unit to `side`, measured from the two centre-cut edges."""
+
+    side: Length
+
+
+@dataclass(frozen=True, slots=True)
+class SetAside:
+    """Declare pieces that this quilt does not use."""
+
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
+class LayOut:
+    """Lay out all units in rows, each with its turn; photograph them; label the rows."""
+
+    rows: tuple[tuple[Placed, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SewLine:
+    """Sew pieces in a line: each to the right of the one before it, or below it.
+
+    `press` is the side to which the allowances are pressed; None is open.
+    """
+
+    parts: tuple[Placed, ...]
+    way: Side
+    seam: Length
+    press: Side | None
+
+
+@dataclass(frozen=True, slots=True)
+class AddBorder:
+    """Sew a border strip to one side of the top; its allowances are pressed to the border."""
+
+    side: Side
+    seam: Length
+
+
+@dataclass(frozen=True, slots=True)
+class JoinPanels:
+    """Sew backing panels along their long edges and trim the sheet to its size."""
+
+    seam: Length
+    runs_down: bool
+
+
+@dataclass(frozen=True, slots=True)
+class LayerQuilt:
+    """Layer backing, batting and top, each `overage` larger all round than the next, and baste."""
+
+    overage: Length
+
+
+@dataclass(frozen=True, slots=True)
+class QuiltLayers:
+    """Quilt the layers, then trim batting and backing to the edge of the top."""
+
+
+@dataclass(frozen=True, slots=True)
+class Bind:
+    """Fold the binding double, sew it on by the allowance, mitre its corners, join its ends."""
+
+    seam: Length
+    strip_width: Length
+
+
+Action: TypeAlias = (
+    Straighten | CutStrips | Subcut | JoinEnds | CutPanels | TraceRings | FuseRings | CutOut | Crease
+    | FuseToGround | StitchEdge | CutApart | CutAway | Trim | SetAside | LayOut | SewLine | AddBorder
+    | JoinPanels | LayerQuilt | QuiltLayers | Bind
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One step. `uses` leave the table, `makes` come onto it. A LayOut uses nothing: it only shows."""
+
+    number: int
+    chapter: Chapter
+    action: Action
+    uses: tuple[Pile, ...]
+    makes: tuple[Product, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Steps:
+    """All steps in order, numbered from 1."""
+
+    steps: tuple[Step, ...]
+
+    def of(self, chapter: Chapter) -> tuple[Step, ...]:
+        """Return the steps of one chapter."""
+        return tuple(s for s in self.steps if s.chapter is chapter)

@@ -7,7 +7,7 @@
 venv=$root/.venv
 
 say() {
-    printf '%s\n' "$*" >&2
+    printf '%s\n' "$@" >&2
 }
 
 fail() {

@@ -5,6 +5,8 @@ Out: for each recipe its `Master`: the shape to trace, the cuts, and the kinds o
 Promise: units are found by cutting the master's exact outlines, and equal ones by congruence, never declared.
 """
 
+from quarterturn.blocks.draft import draft_blocks, draft_master
+from quarterturn.blocks.edges import side_spans, turned_about_centre
 from quarterturn.blocks.model import (
     GROUND,
     SHAPE,
@@ -29,4 +31,8 @@ __all__ = [
     "Part",
     "Span",
     "Unit",
+    "draft_blocks",
+    "draft_master",
+    "side_spans",
+    "turned_about_centre",
 ]

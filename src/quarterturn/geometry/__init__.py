@@ -14,6 +14,7 @@ from quarterturn.geometry.compare import (
     difference_area,
     is_inside,
     same_outline,
+    same_region,
     uncovered_area,
 )
 from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through
@@ -56,6 +57,7 @@ __all__ = [
     "rectangle",
     "region_bounds",
     "same_outline",
+    "same_region",
     "shift",
     "spread_circle",
     "turn_about",

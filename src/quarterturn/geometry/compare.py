@@ -133,7 +133,7 @@ def _ring(coordinates: Sequence[Sequence[float]], *, positive: bool) -> Path:
 
 def difference_area(a: Region, b: Region) -> float:
     """Return the area covered by one of two regions but not by both; 0 where their outlines are the same."""
-    if _same_region(a, b):
+    if same_region(a, b):
         return 0.0
     return float(as_polygon(a).symmetric_difference(as_polygon(b)).area)
 
@@ -146,7 +146,8 @@ def uncovered_area(region: Region, covers: Sequence[Region]) -> float:
     return float(rest.area)
 
 
-def _same_region(a: Region, b: Region) -> bool:
+def same_region(a: Region, b: Region) -> bool:
+    """Tell whether two regions have the same outlines, in any order."""
     left = list(b.paths)
     for path in a.paths:
         twin = next((p for p in left if same_outline(path, p)), None)

@@ -5,6 +5,7 @@ Out: the masters to make and every piece that must exist before sewing, by fabri
 Promise: whatever is made beyond need is stated as spare or surplus.
 """
 
+from quarterturn.pieces.bill import bill_of_pieces, blank_side
 from quarterturn.pieces.model import Bill, Grain, MasterCount, Piece, Purpose
 
-__all__ = ["Bill", "Grain", "MasterCount", "Piece", "Purpose"]
+__all__ = ["Bill", "Grain", "MasterCount", "Piece", "Purpose", "bill_of_pieces", "blank_side"]

@@ -5,6 +5,7 @@ Out: every unit at its place with its turn, the borders in order of sewing, and 
 Promise: the picture is drawn from sewn outlines only; it shows what the seams leave, not what was traced.
 """
 
+from quarterturn.setting.arrange import arrange
 from quarterturn.setting.model import (
     BorderStrip,
     Face,
@@ -15,5 +16,17 @@ from quarterturn.setting.model import (
     Setting,
     Side,
 )
+from quarterturn.setting.picture import picture
 
-__all__ = ["BorderStrip", "Face", "Join", "JoinMark", "Meeting", "PlacedUnit", "Setting", "Side"]
+__all__ = [
+    "BorderStrip",
+    "Face",
+    "Join",
+    "JoinMark",
+    "Meeting",
+    "PlacedUnit",
+    "Setting",
+    "Side",
+    "arrange",
+    "picture",
+]

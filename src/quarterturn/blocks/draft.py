@@ -1,0 +1,131 @@
+"""Draft a recipe: cut the master's exact outlines apart, and sort what comes out into kinds of unit."""
+
+from __future__ import annotations
+
+import cmath
+import itertools
+
+from quarterturn.blocks.facts import curve_facts
+from quarterturn.blocks.model import GROUND, SHAPE, Blocks, Layer, Master, Part, Unit
+from quarterturn.blocks.shapes import fused_shape
+from quarterturn.design import Design, Making, Recipe
+from quarterturn.geometry import (
+    STAY,
+    Motion,
+    Region,
+    StraightLine,
+    congruence,
+    cut,
+    keep_left,
+    rectangle,
+    same_region,
+    shift,
+)
+from quarterturn.measure import Length
+
+Layers = tuple[Layer, ...]
+
+BOTH_WAYS = (StraightLine(0j, 1j), StraightLine(0j, -1 + 0j))
+"""The two cuts through the middle: down the square first, then across."""
+
+
+def draft_blocks(design: Design) -> Blocks:
+    """Draft every recipe of a design."""
+    return Blocks(tuple(draft_master(recipe, design.making) for recipe in design.recipes))
+
+
+def draft_master(recipe: Recipe, making: Making) -> Master:
+    """Draft one recipe: its shape, its cuts, and the kinds of unit that the cuts leave."""
+    shape = fused_shape(recipe, making)
+    half = float(recipe.start / 2)
+    whole = (
+        Layer(GROUND, Region((rectangle(-half, -half, half, half),))),
+        Layer(SHAPE, Region((shape.traced,))),
+    )
+    kinds, parts = _sort_into_kinds(_cut_apart(whole, BOTH_WAYS), making.seam)
+    units = tuple(_unit(layers, recipe.finished, making.seam) for layers in kinds)
+    return Master(
+        recipe=recipe.name,
+        side=recipe.start,
+        trim=recipe.trim,
+        seam=making.seam,
+        shape=shape,
+        cuts=BOTH_WAYS,
+        units=units,
+        parts=parts,
+        facts=curve_facts(units[0], shape.traced),
+    )
+
+
+def _cut_apart(whole: Layers, cuts: tuple[StraightLine, ...]) -> list[Layers]:
+    pieces = [whole]
+    for line in cuts:
+        pieces = [half for piece in pieces for half in _halves(piece, line)]
+    return pieces
+
+
+def _halves(piece: Layers, line: StraightLine) -> list[Layers]:
+    both: tuple[list[Layer], list[Layer]] = ([], [])
+    for layer in piece:
+        for side, region in zip(both, cut(layer.region, line), strict=True):
+            if not region.is_empty():
+                side.append(Layer(layer.part, region))
+    return [tuple(side) for side in both if side]
+
+
+def _sort_into_kinds(pieces: list[Layers], seam: Length) -> tuple[list[Layers], tuple[Part, ...]]:
+    """Find which pieces are the same cloth, turned. The first of a kind sets its frame."""
+    kinds: list[Layers] = []
+    parts: list[Part] = []
+    for piece in pieces:
+        found = next(((k, m) for k, kind in enumerate(kinds) if (m := _laying(piece, kind))), None)
+        if not found:
+            motion = _into_frame(piece, seam)
+            kinds.append(_moved(piece, motion))
+            found = len(kinds) - 1, motion
+        parts.append(Part(*found))
+    return kinds, tuple(parts)
+
+
+def _laying(piece: Layers, kind: Layers) -> Motion | None:
+    """Return the turn and shift that lay a piece on a kind, layer on layer, if there is one."""
+    if [layer.part for layer in piece] != [layer.part for layer in kind]:
+        return None
+    ways = congruence(piece[0].region.paths[0], kind[0].region.paths[0])
+    return next((motion for motion in ways if _covers(piece, kind, motion)), None)
+
+
+def _covers(piece: Layers, kind: Layers, motion: Motion) -> bool:
+    return all(same_region(motion.region(a.region), b.region) for a, b in zip(piece, kind, strict=True))
+
+
+def _into_frame(piece: Layers, seam: Length) -> Motion:
+    """Return the motion that brings the master's middle to the cut corner at the top left of the unit."""
+    corners = piece[0].region.paths[0].corners()
+    middle = sum(corners) / len(corners)
+    turns = round(cmath.phase(middle / (1 + 1j)) / (cmath.pi / 2))
+    turned = Motion((1 + 0j, -1j, -1 + 0j, 1j)[turns % 4]) if turns else STAY
+    return turned.then(shift(complex(-float(seam), -float(seam))))
+
+
+def _moved(piece: Layers, motion: Motion) -> Layers:
+    return tuple(Layer(layer.part, motion.region(layer.region)) for layer in piece)
+
+
+def _unit(layers: Layers, side: Length, seam: Length) -> Unit:
+    trimmed = _kept_within(layers, -float(seam), float(side + seam))
+    return Unit(side, seam, trimmed, _kept_within(trimmed, 0.0, float(side)))
+
+
+def _kept_within(layers: Layers, low: float, high: float) -> Layers:
+    """Keep what lies in the upright square from `low` to `high` both ways."""
+    corners = (complex(low, low), complex(high, low), complex(high, high), complex(low, high))
+    lines = [StraightLine(a, (b - a) / abs(b - a)) for a, b in itertools.pairwise((*corners, corners[0]))]
+    kept = []
+    for layer in layers:
+        region = layer.region
+        for line in lines:
+            region = keep_left(region, line)
+        if not region.is_empty():
+            kept.append(Layer(layer.part, region))
+    return tuple(kept)

@@ -1,0 +1,57 @@
+"""What shows along the sides of a sewn unit."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from quarterturn.blocks.model import Layer, Span, Unit
+from quarterturn.geometry import EPSILON, Line, Motion, Point, quarter_turns
+
+Measure = Callable[[Point], float]
+
+
+def turned_about_centre(unit: Unit, turn: int) -> Motion:
+    """Return the motion that turns a unit within its own place."""
+    half = float(unit.side) / 2
+    return quarter_turns(turn, complex(half, half))
+
+
+def side_spans(unit: Unit, turn: int) -> dict[str, tuple[Span, ...]]:
+    """Return for each side of a turned unit the stretches on which each part shows, left to right or top to bottom."""
+    side = float(unit.side)
+    motion = turned_about_centre(unit, turn)
+    layers = [Layer(layer.part, motion.region(layer.region)) for layer in unit.sewn_layers]
+    return {
+        "top": _spans(layers, lambda p: p.imag, lambda p: p.real),
+        "right": _spans(layers, lambda p: p.real - side, lambda p: p.imag),
+        "bottom": _spans(layers, lambda p: p.imag - side, lambda p: p.real),
+        "left": _spans(layers, lambda p: p.real, lambda p: p.imag),
+    }
+
+
+def _spans(layers: Sequence[Layer], off: Measure, along: Measure) -> tuple[Span, ...]:
+    """Lay the layers over one another along the line where `off` is 0, the later on top."""
+    shown: list[Span] = []
+    for layer in layers:
+        for start, end in _touching(layer, off, along):
+            shown = [rest for span in shown for rest in _uncovered(span, start, end)]
+            shown.append(Span(layer.part, start, end))
+    return tuple(sorted(shown, key=lambda span: span.start))
+
+
+def _touching(layer: Layer, off: Measure, along: Measure) -> list[tuple[float, float]]:
+    """Return the stretches of the line along which a layer has a straight edge: where it is cut by the seam."""
+    found = []
+    for segment in layer.region.segments():
+        if isinstance(segment, Line) and max(abs(off(segment.start)), abs(off(segment.end))) < 10 * EPSILON:
+            a, b = along(segment.start), along(segment.end)
+            found.append((min(a, b), max(a, b)))
+    return found
+
+
+def _uncovered(span: Span, start: float, end: float) -> list[Span]:
+    rest = [
+        Span(span.part, span.start, min(span.end, start)),
+        Span(span.part, max(span.start, end), span.end),
+    ]
+    return [s for s in rest if s.end - s.start > 10 * EPSILON]

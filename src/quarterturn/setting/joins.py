@@ -1,0 +1,79 @@
+"""What meets at each seam between two units.
+
+On either side of a seam the fabrics change at certain places. Where both sides change at one place the edges
+match; where they change a little apart there is a step; where one side changes alone, its edge ends there.
+"""
+
+from __future__ import annotations
+
+import itertools
+from functools import cache
+
+from quarterturn.blocks import Blocks, Span, side_spans
+from quarterturn.design import Colourway, Design
+from quarterturn.setting.model import Join, JoinMark, Meeting, PlacedUnit, Side
+
+MATCH_WITHIN = 1 / 32
+"""Edges nearer than this, in inches, match (trade check 6)."""
+
+STEP_WITHIN = 0.25
+"""Edges nearer than this share of the seam's length are meant to meet, and make a step."""
+
+Change = tuple[float, str, str]
+"""A place along a side and the fabrics before and behind it."""
+
+
+def find_joins(
+    design: Design, blocks: Blocks, units: tuple[PlacedUnit, ...], columns: int
+) -> tuple[Join, ...]:
+    """Return the joins of all units, row by row, each unit's right one before its lower one."""
+
+    @cache
+    def changes(code: str, turn: int, side: Side) -> tuple[Change, ...]:
+        colourway = design.colourway(code)
+        unit = blocks.master(colourway.recipe).units[0]
+        return _changes(side_spans(unit, turn)[side.value], colourway)
+
+    @cache
+    def marks(first: tuple[str, int], second: tuple[str, int], side: Side) -> tuple[JoinMark, ...]:
+        length = float(blocks.masters[0].units[0].side)
+        facing = Side.LEFT if side is Side.RIGHT else Side.TOP
+        return _meet(changes(*first, side), changes(*second, facing), length)
+
+    joins = []
+    for index, unit in enumerate(units):
+        here = (unit.code, unit.turn)
+        if unit.column + 1 < columns:
+            right = units[index + 1]
+            found = marks(here, (right.code, right.turn), Side.RIGHT)
+            joins.append(Join(unit.row, unit.column, Side.RIGHT, found))
+        if index + columns < len(units):
+            below = units[index + columns]
+            found = marks(here, (below.code, below.turn), Side.BOTTOM)
+            joins.append(Join(unit.row, unit.column, Side.BOTTOM, found))
+    return tuple(joins)
+
+
+def _changes(spans: tuple[Span, ...], colourway: Colourway) -> tuple[Change, ...]:
+    cloth = {"ground": colourway.ground, "shape": colourway.shape}
+    pairs = itertools.pairwise(spans)
+    return tuple((b.start, cloth[a.part], cloth[b.part]) for a, b in pairs if cloth[a.part] != cloth[b.part])
+
+
+def _meet(first: tuple[Change, ...], second: tuple[Change, ...], length: float) -> tuple[JoinMark, ...]:
+    """Pair the changes of two sides, the nearest first; what stays alone ends at the seam."""
+    pairs = sorted((abs(a[0] - b[0]), i, j) for i, a in enumerate(first) for j, b in enumerate(second))
+    taken_first: set[int] = set()
+    taken_second: set[int] = set()
+    marks = []
+    for distance, i, j in pairs:
+        if distance > STEP_WITHIN * length or i in taken_first or j in taken_second:
+            continue
+        taken_first.add(i)
+        taken_second.add(j)
+        meeting = Meeting.MATCH if distance <= MATCH_WITHIN else Meeting.STEP
+        marks.append(JoinMark((first[i][0] + second[j][0]) / 2, meeting, distance))
+    alone = [c[0] for i, c in enumerate(first) if i not in taken_first]
+    alone += [c[0] for j, c in enumerate(second) if j not in taken_second]
+    marks += [JoinMark(at, Meeting.END, 0.0) for at in alone]
+    return tuple(sorted(marks, key=lambda mark: mark.at))

@@ -1,1 +1,10 @@
-"""the checks and the rehearsal."""
+"""7. All -> findings.
+
+In:  a `Pattern`, the results of all stages; for the rehearsal, fabrics, lengths of cloth and steps alone.
+Out: findings, and the top that the steps really make.
+Promise: a check calculates anew and never asks the stage it checks; the rehearsal knows cloth and steps only.
+"""
+
+from quarterturn.proof.model import Check, Pattern
+
+__all__ = ["Check", "Pattern"]

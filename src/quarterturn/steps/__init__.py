@@ -5,6 +5,7 @@ Out: the ordered operations from bolt to bound quilt, each consuming and produci
 Promise: a step holds everything needed to carry it out.
 """
 
+from quarterturn.steps.build import build_steps
 from quarterturn.steps.model import (
     Action,
     AddBorder,
@@ -67,4 +68,5 @@ __all__ = [
     "Subcut",
     "TraceRings",
     "Trim",
+    "build_steps",
 ]

@@ -1,0 +1,81 @@
+"""The cutting steps: each fabric's plan, read off in order."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, Materials, PanelGroup, StripGroup
+from quarterturn.pieces import Bill
+from quarterturn.steps import labels
+from quarterturn.steps.draft import Draft, draft
+from quarterturn.steps.model import (
+    Chapter,
+    CutPanels,
+    CutStrips,
+    JoinEnds,
+    Pile,
+    Product,
+    SetAside,
+    Straighten,
+    Subcut,
+)
+
+
+def cutting_steps(bill: Bill, materials: Materials) -> Iterator[Draft]:
+    """Return the cutting of every fabric, then what the plans give beyond the bill."""
+    for plan in materials.cloth:
+        yield from _fabric_steps(plan)
+    yield from _spare_pieces(bill, materials)
+
+
+def _fabric_steps(plan: ClothPlan) -> Iterator[Draft]:
+    if not (plan.strips or plan.panels):
+        return
+    yield draft(Chapter.CUTTING, Straighten(plan.fabric, plan.squaring))
+    for panels in plan.panels:
+        yield _panels(plan, panels)
+    for group in plan.strips:
+        made = Product(group.label, group.strips, plan.usable_width, group.height)
+        yield draft(Chapter.CUTTING, CutStrips(plan.fabric, group.height), makes=(made,))
+        if group.crosscuts:
+            yield _subcut(group)
+    for run in plan.runs:
+        yield from _run_steps(run)
+
+
+def _panels(plan: ClothPlan, panels: PanelGroup) -> Draft:
+    made = Product(labels.panel(plan.fabric), panels.panels, plan.usable_width, panels.cut_length)
+    return draft(Chapter.CUTTING, CutPanels(plan.fabric, panels.cut_length), makes=(made,))
+
+
+def _subcut(group: StripGroup) -> Draft:
+    made = tuple(_product(c, group.strips) for c in group.crosscuts)
+    used = (Pile(group.label, group.strips),)
+    return draft(Chapter.CUTTING, Subcut(group.crosscuts), used, made)
+
+
+def _run_steps(run: JoinedRun) -> Iterator[Draft]:
+    joined = Product(run.label, 1, run.length, run.height)
+    strips = (Pile(run.strip, run.strips),)
+    yield draft(Chapter.CUTTING, JoinEnds(run.method, run.loss), strips, (joined,))
+    if run.crosscuts:
+        made = tuple(_product(c, 1) for c in run.crosscuts)
+        yield draft(Chapter.CUTTING, Subcut(run.crosscuts), (Pile(run.label, 1),), made)
+
+
+def _product(crosscut: Crosscut, strips: int) -> Product:
+    return Product(crosscut.piece, crosscut.count * strips, crosscut.along, crosscut.across)
+
+
+def _spare_pieces(bill: Bill, materials: Materials) -> Iterator[Draft]:
+    made: Counter[str] = Counter()
+    for plan in materials.cloth:
+        for group in plan.strips:
+            made.update({c.piece: c.count * group.strips for c in group.crosscuts})
+        for run in plan.runs:
+            made.update({c.piece: c.count for c in run.crosscuts})
+    for piece in bill.pieces:
+        if made[piece.label] > piece.count:
+            over = Pile(piece.label, made[piece.label] - piece.count)
+            yield draft(Chapter.CUTTING, SetAside("spare pieces from full strips"), (over,))

@@ -1,0 +1,148 @@
+"""The steps that turn squares, cloth blanks and web into units."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from fractions import Fraction
+
+from quarterturn.blocks import Blocks, Master
+from quarterturn.design import Design
+from quarterturn.geometry import Region, difference_area, mirror_across_vertical
+from quarterturn.materials import Materials, WebRows
+from quarterturn.measure import Length
+from quarterturn.pieces import Bill, MasterCount
+from quarterturn.steps import labels
+from quarterturn.steps.draft import Draft, draft
+from quarterturn.steps.model import (
+    Chapter,
+    Crease,
+    CutApart,
+    CutAway,
+    CutOut,
+    FuseRings,
+    FuseToGround,
+    Pile,
+    Product,
+    SetAside,
+    StitchEdge,
+    TraceRings,
+    Trim,
+)
+
+
+def shape_steps(design: Design, blocks: Blocks, bill: Bill, materials: Materials) -> Iterator[Draft]:
+    """Return tracing, hollowing, fusing to the cloth blanks and cutting out."""
+    for rows in materials.web.rows:
+        yield _trace(blocks.master(rows.shape), rows)
+    blanks = _blank_counts(design, bill)
+    for (label, recipe), count in blanks.items():
+        yield _fuse_rings(bill, label, recipe, count)
+    for (label, recipe), count in blanks.items():
+        yield _cut_out(bill, blocks.master(recipe), label, count)
+
+
+def _trace(master: Master, rows: WebRows) -> Draft:
+    shape = master.shape
+    traced = Region((shape.traced,))
+    mirrored = mirror_across_vertical().region(traced)
+    action = TraceRings(
+        recipe=master.recipe,
+        traced=shape.traced,
+        ring_out=shape.ring_out,
+        ring_in=shape.ring_in,
+        same_mirrored=difference_area(traced, mirrored) == 0,
+        room_width=rows.width,
+        room_height=rows.height,
+        gap=rows.gap,
+        per_row=rows.per_row,
+    )
+    made = Product(labels.ring(master.recipe), rows.count, rows.width, rows.height)
+    return draft(Chapter.SHAPES, action, makes=(made,))
+
+
+def _blank_counts(design: Design, bill: Bill) -> dict[tuple[str, str], int]:
+    """Count the cloth blanks by label and recipe, in the order of the colourways."""
+    counts: Counter[tuple[str, str]] = Counter()
+    for masters in bill.masters:
+        counts[masters.shape, masters.recipe] += masters.count
+    return dict(counts)
+
+
+def _fuse_rings(bill: Bill, label: str, recipe: str, count: int) -> Draft:
+    piece = bill.piece(label)
+    used = (Pile(labels.ring(recipe), count), Pile(label, count))
+    made = Product(labels.backed(piece.fabric, recipe), count, piece.length, piece.width)
+    return draft(Chapter.SHAPES, FuseRings(recipe), used, (made,))
+
+
+def _cut_out(bill: Bill, master: Master, label: str, count: int) -> Draft:
+    fabric, recipe, shape = bill.piece(label).fabric, master.recipe, master.shape
+    made = Product(labels.shape(fabric, recipe), count, _as_length(shape.width), _as_length(shape.height))
+    used = (Pile(labels.backed(fabric, recipe), count),)
+    return draft(Chapter.SHAPES, CutOut(recipe, shape.traced), used, (made,))
+
+
+def _as_length(value: float) -> Length:
+    """Return a curve's measure as a length: it is known to float precision only."""
+    return Fraction(value).limit_denominator(10**9)
+
+
+def master_steps(design: Design, blocks: Blocks, bill: Bill) -> Iterator[Draft]:
+    """Return creasing, fusing, stitching and everything up to trimmed, counted units."""
+    yield from _crease_steps(blocks, bill)
+    for masters in bill.masters:
+        yield _fuse(design, blocks.master(masters.recipe), masters)
+    for masters in bill.masters:
+        yield _stitch(design, blocks.master(masters.recipe), masters)
+    for masters in bill.masters:
+        yield from _unit_steps(design, blocks.master(masters.recipe), masters)
+
+
+def _crease_steps(blocks: Blocks, bill: Bill) -> Iterator[Draft]:
+    counts: Counter[tuple[str, str]] = Counter()
+    for masters in bill.masters:
+        counts[masters.ground, masters.recipe] += masters.count
+    for (ground, recipe), count in counts.items():
+        master = blocks.master(recipe)
+        made = Product(labels.creased(ground), count, master.side, master.side)
+        yield draft(Chapter.FUSING, Crease(master.cuts), (Pile(ground, count),), (made,))
+
+
+def _fuse(design: Design, master: Master, masters: MasterCount) -> Draft:
+    shape = labels.shape(design.colourway(masters.code).shape, masters.recipe)
+    used = (Pile(labels.creased(masters.ground), masters.count), Pile(shape, masters.count))
+    made = Product(labels.fused(masters.code), masters.count, master.side, master.side)
+    return draft(Chapter.FUSING, FuseToGround(masters.code, masters.recipe), used, (made,))
+
+
+def _stitch(design: Design, master: Master, masters: MasterCount) -> Draft:
+    thread = design.colourway(masters.code).shape
+    made = Product(labels.stitched(masters.code), masters.count, master.side, master.side)
+    action = StitchEdge(design.making.stitch, master.shape.edge, thread)
+    return draft(Chapter.STITCHING, action, (Pile(labels.fused(masters.code), masters.count),), (made,))
+
+
+def _unit_steps(design: Design, master: Master, masters: MasterCount) -> Iterator[Draft]:
+    code, units = masters.code, masters.count * masters.per_master
+    as_cut, trimmed = master.side / 2, master.units[0].cut_side
+    parts = tuple((labels.cut_unit(code), part.motion) for part in master.parts)
+    yield draft(
+        Chapter.UNITS,
+        CutApart(code, masters.recipe, master.cuts, parts),
+        (Pile(labels.stitched(code), masters.count),),
+        (Product(labels.cut_unit(code), units, as_cut, as_cut),),
+    )
+    opened = labels.open_unit(code) if master.trim else labels.unit(code)
+    yield draft(
+        Chapter.UNITS,
+        CutAway(design.making.cut_away),
+        (Pile(labels.cut_unit(code), units),),
+        (Product(opened, units, as_cut, as_cut),),
+    )
+    if master.trim:
+        made = Product(labels.unit(code), units, trimmed, trimmed)
+        yield draft(Chapter.UNITS, Trim(trimmed), (Pile(opened, units),), (made,))
+    if masters.surplus_units:
+        over = (Pile(labels.unit(code), masters.surplus_units),)
+        yield draft(Chapter.UNITS, SetAside("units beyond the quilt's need"), over)

@@ -10,9 +10,11 @@ that is: its area by Green's theorem is above zero. With y down this looks clock
 
 from quarterturn.geometry.compare import (
     FLATTENING,
+    as_polygon,
     congruence,
     difference_area,
     is_inside,
+    merged,
     same_outline,
     same_region,
     uncovered_area,
@@ -39,6 +41,7 @@ __all__ = [
     "Region",
     "Segment",
     "StraightLine",
+    "as_polygon",
     "circle",
     "congruence",
     "cut",
@@ -49,6 +52,7 @@ __all__ = [
     "is_inside",
     "keep_left",
     "line_through",
+    "merged",
     "mirror_across_vertical",
     "offset_path",
     "path_bounds",

@@ -6,5 +6,6 @@ Promise: a check calculates anew and never asks the stage it checks; the rehears
 """
 
 from quarterturn.proof.model import Check, Pattern
+from quarterturn.proof.proving import ACCEPTED, Proof, prove, supplies_of
 
-__all__ = ["Check", "Pattern"]
+__all__ = ["ACCEPTED", "Check", "Pattern", "Proof", "prove", "supplies_of"]

@@ -20,7 +20,7 @@ def finishing_steps(design: Design, setting: Setting, bill: Bill, materials: Mat
     yield from _backing_steps(bill, materials)
     yield draft(
         Chapter.FINISHING,
-        LayerQuilt(design.making.overage),
+        LayerQuilt(design.making.overage, seam),
         (Pile(labels.TOP, 1), Pile(labels.BACKING, 1)),
         (Product(labels.LAYERED, 1, materials.batting_width, materials.batting_height),),
     )

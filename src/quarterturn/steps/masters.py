@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from quarterturn.blocks import Blocks, Master
 from quarterturn.design import Design
-from quarterturn.geometry import Region, difference_area, mirror_across_vertical
+from quarterturn.geometry import Region, mirror_across_vertical, same_region
 from quarterturn.materials import Materials, WebRows
 from quarterturn.measure import Length
 from quarterturn.pieces import Bill, MasterCount
@@ -30,6 +30,9 @@ from quarterturn.steps.model import (
     Trim,
 )
 
+FLIP = mirror_across_vertical()
+"""Web is drawn on the paper side and goes on the wrong side of the cloth: what is drawn comes out mirrored."""
+
 
 def shape_steps(design: Design, blocks: Blocks, bill: Bill, materials: Materials) -> Iterator[Draft]:
     """Return tracing, hollowing, fusing to the cloth blanks and cutting out."""
@@ -45,13 +48,12 @@ def shape_steps(design: Design, blocks: Blocks, bill: Bill, materials: Materials
 def _trace(master: Master, rows: WebRows) -> Draft:
     shape = master.shape
     traced = Region((shape.traced,))
-    mirrored = mirror_across_vertical().region(traced)
     action = TraceRings(
         recipe=master.recipe,
-        traced=shape.traced,
-        ring_out=shape.ring_out,
-        ring_in=shape.ring_in,
-        same_mirrored=difference_area(traced, mirrored) == 0,
+        traced=FLIP.path(shape.traced),
+        ring_out=FLIP.region(shape.ring_out),
+        ring_in=FLIP.region(shape.ring_in),
+        same_mirrored=same_region(traced, FLIP.region(traced)),
         room_width=rows.width,
         room_height=rows.height,
         gap=rows.gap,
@@ -80,7 +82,7 @@ def _cut_out(bill: Bill, master: Master, label: str, count: int) -> Draft:
     fabric, recipe, shape = bill.piece(label).fabric, master.recipe, master.shape
     made = Product(labels.shape(fabric, recipe), count, _as_length(shape.width), _as_length(shape.height))
     used = (Pile(labels.backed(fabric, recipe), count),)
-    return draft(Chapter.SHAPES, CutOut(recipe, shape.traced), used, (made,))
+    return draft(Chapter.SHAPES, CutOut(recipe, FLIP.path(shape.traced)), used, (made,))
 
 
 def _as_length(value: float) -> Length:

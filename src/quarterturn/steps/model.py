@@ -223,9 +223,13 @@ class JoinPanels:
 
 @dataclass(frozen=True, slots=True)
 class LayerQuilt:
-    """Layer backing, batting and top, each `overage` larger all round than the next, and baste."""
+    """Layer backing, batting and top, and baste; the lower two stand out by `overage` beyond the finished edge.
+
+    The finished edge lies `seam` inside the raw edge of the top.
+    """
 
     overage: Length
+    seam: Length
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,83 @@
+"""Rehearse a pattern, and compare what was made with what was drawn."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from quarterturn.design import Finding, Place, Severity
+from quarterturn.materials import Materials
+from quarterturn.measure import Length
+from quarterturn.proof.model import Pattern
+from quarterturn.proof.rehearsal import Bolt, Rehearsal, Supplies, area_of_difference, rehearse
+from quarterturn.setting import picture
+
+ACCEPTED = 1e-6
+"""The sewn top may differ from the picture by this share of its area: the noise of adding lengths as floats."""
+
+
+@dataclass(frozen=True, slots=True)
+class Proof:
+    """What the rehearsal of a pattern came to. `difference` is in square inches; `share` is it over the top's area."""
+
+    rehearsal: Rehearsal
+    difference: float
+    share: float
+    findings: tuple[Finding, ...]
+
+    @property
+    def holds(self) -> bool:
+        """Tell whether the steps make the quilt in the picture."""
+        return not self.findings
+
+
+def supplies_of(pattern: Pattern) -> Supplies:
+    """Return what the shopping list buys: the only thing that the rehearsal is told besides the steps."""
+    materials = pattern.materials
+    cloth = {
+        plan.fabric: Bolt(plan.usable_width, _bought(materials, plan.fabric)) for plan in materials.cloth
+    }
+    web = Bolt(materials.web.web_width, _bought(materials, "web"))
+    return Supplies(cloth, web, Bolt(materials.batting_width, materials.batting_height))
+
+
+def _bought(materials: Materials, key: str) -> Length:
+    line = next(line for line in materials.shopping if line.key == key)
+    assert line.length is not None, f"{key} is bought by the length"
+    return line.length
+
+
+def prove(pattern: Pattern) -> Proof:
+    """Carry out the steps of a pattern with what its shopping list buys, and compare the top with its picture."""
+    rehearsal = rehearse(supplies_of(pattern), pattern.steps)
+    findings = [_failed(failure.step, failure.sentence) for failure in rehearsal.failures]
+    if findings:
+        return Proof(rehearsal, 0.0, 0.0, tuple(findings))
+    setting = pattern.setting
+    area = float(setting.width * setting.height)
+    difference = area_of_difference(rehearsal.top, picture(pattern.design, pattern.blocks, setting))
+    share = difference / area
+    if share > ACCEPTED:
+        findings.append(_differs(difference, share))
+    return Proof(rehearsal, difference, share, tuple(findings))
+
+
+def _failed(step: int, sentence: str) -> Finding:
+    where = f"step {step}" if step else "when all is done"
+    return Finding(
+        code="rehearsal-failed",
+        severity=Severity.STOPS,
+        place=Place("", where),
+        sentence=f"The steps cannot be carried out as written ({where}): {sentence}",
+        remedy="Do not publish; see the findings of the checks for what disagrees.",
+    )
+
+
+def _differs(difference: float, share: float) -> Finding:
+    return Finding(
+        code="rehearsal-differs",
+        severity=Severity.STOPS,
+        place=Place("", "the sewn top"),
+        sentence=f"The steps make another quilt than the picture shows: {difference:.4f} square inches differ "
+        f"({share:.2e} of the top).",
+        remedy="Do not publish; see the findings of the checks for what disagrees.",
+    )

@@ -1,0 +1,218 @@
+"""Cloth on the table: exact shapes that can be cut, turned, fused and sewn, and nothing else.
+
+A patch is whatever hangs together: a square of cloth, a unit, a row, a whole top. Its edge is the raw outline.
+Its scraps are the cloth in it as seen from the right side, the later on top of the earlier.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from quarterturn.geometry import (
+    Bounds,
+    Line,
+    Motion,
+    Path,
+    Point,
+    Region,
+    Segment,
+    StraightLine,
+    keep_left,
+    merged,
+    path_bounds,
+    quarter_turns,
+    rectangle,
+    region_bounds,
+    same_outline,
+    same_region,
+    shift,
+)
+from quarterturn.measure import Length
+
+EQUAL = 1e-6
+"""Lengths nearer than this, in inches, are equal on the table."""
+
+
+NOTHING = Region(())
+
+
+class SpoiledError(Exception):
+    """Something cannot be done as the step says. The message is a sentence for the person who sews."""
+
+
+@dataclass(frozen=True, slots=True)
+class Scrap:
+    """One layer of cloth. `hollow` has been cut away behind another scrap and is not cloth any more."""
+
+    fabric: str
+    region: Region
+    box: Bounds
+    hollow: Region = NOTHING
+
+    def moved(self, motion: Motion) -> Scrap:
+        """Return the scrap laid elsewhere."""
+        region = motion.region(self.region)
+        return Scrap(self.fabric, region, region_bounds(region), motion.region(self.hollow))
+
+
+@dataclass(frozen=True, slots=True)
+class Ring:
+    """A ring of web on its paper, as seen from the paper side, about the middle of the shape drawn on it."""
+
+    traced: Path
+    out: Region
+
+
+@dataclass(frozen=True, slots=True)
+class Patch:
+    """Cloth that hangs together.
+
+    `middle` is where the middle of the master is or was, and `creases` run through it; `shape` is the outline
+    fused on, whole even after it has been cut through; `backing` is a ring of web fused to the wrong side.
+    """
+
+    edge: Path
+    scraps: tuple[Scrap, ...]
+    middle: Point | None = None
+    creases: tuple[StraightLine, ...] = ()
+    shape: Path | None = None
+    stitched: bool = False
+    backing: Ring | None = None
+    fusible: bool = False
+
+    @property
+    def box(self) -> Bounds:
+        """Return the upright box of the raw outline."""
+        return path_bounds(self.edge)
+
+    def moved(self, motion: Motion) -> Patch:
+        """Return the patch laid elsewhere."""
+        return replace(
+            self,
+            edge=motion.path(self.edge),
+            scraps=tuple(s.moved(motion) for s in self.scraps),
+            middle=None if self.middle is None else motion(self.middle),
+            creases=tuple(StraightLine(motion(c.through), motion.factor * c.direction) for c in self.creases),
+            shape=motion.path(self.shape) if self.shape else None,
+        )
+
+    def turned(self, turn: int) -> Patch:
+        """Return the patch after so many quarter turns clockwise."""
+        return self.moved(quarter_turns(turn)) if turn % 4 else self
+
+    def centred(self) -> Patch:
+        """Return the patch with the middle of its box at the origin."""
+        return self.moved(shift(-self.box.centre))
+
+
+def plain(fabric: str, width: Length | float, height: Length | float) -> Patch:
+    """Return a rectangle of one fabric, its top left corner at the origin."""
+    edge = rectangle(0.0, 0.0, float(width), float(height))
+    return Patch(edge, (_scrap(fabric, Region((edge,))),))
+
+
+def cut_to(fabric: str, outline: Path) -> Patch:
+    """Return cloth of one fabric cut out along an outline."""
+    return Patch(outline, (_scrap(fabric, Region((outline,))),))
+
+
+def with_scrap(patch: Patch, fabric: str, region: Region) -> Patch:
+    """Return a patch with one more layer on top."""
+    return replace(patch, scraps=(*patch.scraps, _scrap(fabric, region)))
+
+
+def _scrap(fabric: str, region: Region, hollow: Region = NOTHING) -> Scrap:
+    return Scrap(fabric, region, region_bounds(region), hollow)
+
+
+def keep(patch: Patch, line: StraightLine) -> Patch | None:
+    """Return the part of a patch on the positive side of a line; None where nothing is there."""
+    edge = keep_left(Region((patch.edge,)), line)
+    if edge.is_empty():
+        return None
+    if len(edge.paths) > 1:
+        raise SpoiledError("One cut leaves the piece in three parts.")
+    scraps = (_kept_scrap(scrap, line) for scrap in patch.scraps)
+    return replace(patch, edge=merged(edge.paths[0]), scraps=tuple(s for s in scraps if s))
+
+
+def _kept_scrap(scrap: Scrap, line: StraightLine) -> Scrap | None:
+    """Cut one layer; a layer whose box lies wholly on the positive side is left as it is."""
+    box = scrap.box
+    corners = (
+        complex(box.left, box.top),
+        complex(box.right, box.top),
+        complex(box.right, box.bottom),
+        complex(box.left, box.bottom),
+    )
+    sides = [line.side(corner) for corner in corners]
+    if min(sides) >= 0:
+        return scrap
+    if max(sides) <= 0:
+        return None
+    region = keep_left(scrap.region, line)
+    return None if region.is_empty() else _scrap(scrap.fabric, region, keep_left(scrap.hollow, line))
+
+
+def same_cloth(a: Patch, b: Patch) -> bool:
+    """Tell whether two patches are the same cloth lying in the same place."""
+    return (
+        same_outline(a.edge, b.edge)
+        and [s.fabric for s in a.scraps] == [s.fabric for s in b.scraps]
+        and all(same_region(p.region, q.region) for p, q in zip(a.scraps, b.scraps, strict=True))
+    )
+
+
+def facing(patch: Patch, way: Point) -> Line:
+    """Return the one straight raw edge whose outside lies in a direction (of length 1)."""
+    found = [s for s in patch.edge.segments if isinstance(s, Line) and _faces(s, way)]
+    if len(found) != 1:
+        raise SpoiledError("There is no straight edge to sew along.")
+    return found[0]
+
+
+def _faces(edge: Line, way: Point) -> bool:
+    out = -1j * (edge.end - edge.start) / edge.length()
+    return abs(out - way) < 1e-7
+
+
+def sew(first: Patch, second: Patch, way: Point, seam: Length | float) -> Patch:
+    """Sew the second patch to the edge of the first that faces `way`.
+
+    Raw edges lie together; the seam is sewn `seam` inside them; both allowances vanish behind the work. Where
+    the first patch lies, the result stays. Raises SpoiledError where the two edges differ in length.
+    """
+    near, far = facing(first, way), facing(second, -way)
+    if abs(near.length() - far.length()) > EQUAL:
+        raise SpoiledError(
+            f"The edges to be sewn together differ: one is {near.length():.4f} inches long, "
+            f"the other {far.length():.4f}."
+        )
+    left = _seamed(first, near, float(seam))
+    right = _seamed(second, far, float(seam))
+    seam_left, seam_right = facing(left, way), facing(right, -way)
+    right = right.moved(shift(seam_left.start - seam_right.end))
+    return Patch(_spliced(left.edge, seam_left, right.edge, way), left.scraps + right.scraps)
+
+
+def _seamed(patch: Patch, edge: Line, seam: float) -> Patch:
+    """Return what of a patch is still seen when a seam runs inside one of its edges."""
+    along = (edge.end - edge.start) / edge.length()
+    kept = keep(patch, StraightLine(edge.start + 1j * along * seam, along))
+    if kept is None:
+        raise SpoiledError("The piece is narrower than its seam allowance.")
+    return kept
+
+
+def _spliced(left: Path, seam: Line, right: Path, way: Point) -> Path:
+    """Return the outline round two patches that now touch along `seam`."""
+    first = _opened(left, lambda s: abs(s.start - seam.start) < 1e-7 and abs(s.end - seam.end) < 1e-7)
+    second = _opened(right, lambda s: isinstance(s, Line) and _faces(s, -way))
+    return merged(Path((*first, *second)))
+
+
+def _opened(path: Path, is_gap: Callable[[Segment], bool]) -> tuple[Segment, ...]:
+    """Return the segments of a path from behind one of them round to before it."""
+    gap = next(i for i, s in enumerate(path.segments) if is_gap(s))
+    return (*path.segments[gap + 1 :], *path.segments[:gap])

@@ -1,0 +1,81 @@
+"""Compare the top that the steps made with the picture that the booklet shows."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Protocol, TypeAlias
+
+from quarterturn.geometry import Bounds, Region, as_polygon, region_bounds, same_region
+
+if TYPE_CHECKING:
+    from shapely.geometry.base import BaseGeometry
+
+Key: TypeAlias = tuple[str, int, int, int, int]
+
+
+class Shown(Protocol):
+    """Cloth that shows: a face of the picture, or a scrap of the sewn top."""
+
+    @property
+    def fabric(self) -> str:
+        """Return the fabric's letter."""
+        ...
+
+    @property
+    def region(self) -> Region:
+        """Return where it shows."""
+        ...
+
+
+def area_of_difference(sewn: Sequence[Shown], drawn: Sequence[Shown]) -> float:
+    """Return the area, in square inches, on which two tops show different fabric.
+
+    Both are painted in their order. Faces with the same outline and fabric cancel; where any are left, all
+    that lies round them is painted with polygons and compared. Where one top shows the wrong fabric, one
+    fabric is short and another over, and the place counts twice: the figure errs on the strict side.
+    """
+    odd = [*_unmatched(sewn, drawn), *_unmatched(drawn, sewn)]
+    if not odd:
+        return 0.0
+    spots = [region_bounds(face.region) for face in odd]
+    here, there = _painted(sewn, spots), _painted(drawn, spots)
+    return sum(_apart(here.get(fabric), there.get(fabric)) for fabric in here.keys() | there.keys())
+
+
+def _apart(a: BaseGeometry | None, b: BaseGeometry | None) -> float:
+    if a is None or b is None:
+        alone = a if b is None else b
+        return 0.0 if alone is None else float(alone.area)
+    return float(a.symmetric_difference(b).area)
+
+
+def _unmatched(faces: Sequence[Shown], others: Sequence[Shown]) -> list[Shown]:
+    known: dict[Key, list[Shown]] = defaultdict(list)
+    for other in others:
+        known[_key(other)].append(other)
+    return [f for f in faces if not any(same_region(f.region, o.region) for o in known[_key(f)])]
+
+
+def _key(face: Shown) -> Key:
+    """Return where a face roughly is. Sizes lie on round figures, so the grid's lines are kept off those."""
+    box = region_bounds(face.region)
+    left, top, right, bottom = (round(v * 1000 + 0.123) for v in (box.left, box.top, box.right, box.bottom))
+    return face.fabric, left, top, right, bottom
+
+
+def _painted(faces: Sequence[Shown], spots: Sequence[Bounds]) -> dict[str, BaseGeometry]:
+    """Return what shows of each fabric within the spots."""
+    import shapely
+
+    within = shapely.union_all([shapely.box(b.left, b.top, b.right, b.bottom) for b in spots])
+    shapely.prepare(within)
+    seen: dict[str, BaseGeometry] = {}
+    for face in faces:
+        box = region_bounds(face.region)
+        if not within.intersects(shapely.box(box.left, box.top, box.right, box.bottom)):
+            continue
+        part = as_polygon(face.region).intersection(within)
+        seen = {fabric: shape.difference(part) for fabric, shape in seen.items()}
+        seen[face.fabric] = seen[face.fabric].union(part) if face.fabric in seen else part
+    return seen

@@ -1,0 +1,73 @@
+"""Carrying out the cutting steps."""
+
+from __future__ import annotations
+
+from quarterturn.materials import Crosscut, JoinMethod
+from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, SpoiledError, plain
+from quarterturn.proof.rehearsal.table import Table
+from quarterturn.steps import CutPanels, CutStrips, JoinEnds, SetAside, Step, Straighten, Subcut
+
+
+def straighten(table: Table, step: Step, action: Straighten) -> None:
+    """Lose a little at the cut end of a fabric."""
+    table.cut_off(action.fabric, action.loss)
+
+
+def cut_strips(table: Table, step: Step, action: CutStrips) -> None:
+    """Cut strips across a fabric."""
+    for product in step.makes:
+        width = table.cut_off(action.fabric, action.height * product.count)
+        table.put(product, plain(action.fabric, width, action.height))
+
+
+def cut_panels(table: Table, step: Step, action: CutPanels) -> None:
+    """Cut full-width lengths off a fabric."""
+    for product in step.makes:
+        width = table.cut_off(action.fabric, action.length * product.count)
+        table.put(product, plain(action.fabric, width, action.length))
+
+
+def subcut(table: Table, step: Step, action: Subcut) -> None:
+    """Cut strips across into pieces, side by side."""
+    (pile,) = step.uses
+    strip = table.take_patch(pile)
+    _fits(strip, action.crosscuts)
+    fabric = strip.scraps[0].fabric
+    if [c.piece for c in action.crosscuts] != [p.label for p in step.makes]:
+        raise SpoiledError("The pieces cut are not the pieces promised.")
+    for crosscut, product in zip(action.crosscuts, step.makes, strict=True):
+        if product.count != crosscut.count * pile.count:
+            raise SpoiledError(
+                f"{pile.count} strips with {crosscut.count} of '{product.label}' each "
+                f"do not make {product.count}."
+            )
+        table.put(product, plain(fabric, crosscut.along, crosscut.across))
+
+
+def _fits(strip: Patch, crosscuts: tuple[Crosscut, ...]) -> None:
+    box, used = strip.box, sum(c.along * c.count for c in crosscuts)
+    if used > box.width + EQUAL:
+        raise SpoiledError(
+            f"The strip is {box.width:.4f} inches long; {float(used):.4f} would be cut from it."
+        )
+    for crosscut in crosscuts:
+        if crosscut.across > box.height + EQUAL or crosscut.count < 1:
+            raise SpoiledError(f"'{crosscut.piece}' does not fit in a strip {box.height:.4f} inches high.")
+
+
+def join_ends(table: Table, step: Step, action: JoinEnds) -> None:
+    """Sew strips end to end."""
+    (pile,), (product,) = step.uses, step.makes
+    strip = table.take_patch(pile)
+    box = strip.box
+    diagonal = action.method is JoinMethod.DIAGONAL
+    if action.loss <= 0 or (diagonal and abs(action.loss - box.height) > EQUAL):
+        raise SpoiledError("Ends cannot be joined with that loss of length.")
+    length = pile.count * box.width - (pile.count - 1) * float(action.loss)
+    table.put(product, plain(strip.scraps[0].fabric, length, box.height))
+
+
+def set_aside(table: Table, step: Step, action: SetAside) -> None:
+    """Take declared leftovers off the table."""
+    for pile in step.uses:
+        table.take(pile)

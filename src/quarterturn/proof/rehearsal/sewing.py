@@ -1,0 +1,117 @@
+"""Carrying out the sewing steps, from laid-out units to a bound quilt."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, SpoiledError, plain, sew
+from quarterturn.proof.rehearsal.table import Table
+from quarterturn.setting import Side
+from quarterturn.steps import (
+    AddBorder,
+    Bind,
+    JoinPanels,
+    LayerQuilt,
+    LayOut,
+    Pile,
+    QuiltLayers,
+    SewLine,
+    Step,
+)
+
+WAYS = {Side.TOP: -1j, Side.RIGHT: 1 + 0j, Side.BOTTOM: 1j, Side.LEFT: -1 + 0j}
+
+
+def lay_out(table: Table, step: Step, action: LayOut) -> None:
+    """Lay out the units: they must be there, all of them, and no more."""
+    wanted = Counter(placed.label for row in action.rows for placed in row)
+    if len({len(row) for row in action.rows}) != 1:
+        raise SpoiledError("The rows differ in length.")
+    for label, count in wanted.items():
+        if table.count(label) != count:
+            raise SpoiledError(f"The layout wants {count} of '{label}'; there are {table.count(label)}.")
+
+
+def sew_line(table: Table, step: Step, action: SewLine) -> None:
+    """Sew parts in a line, as often as the step makes it."""
+    (product,) = step.makes
+    wanted = Counter(placed.label for placed in action.parts)
+    if {label: n * product.count for label, n in wanted.items()} != {p.label: p.count for p in step.uses}:
+        raise SpoiledError("The parts of the line are not the pieces taken.")
+    lying = {pile.label: table.take_patch(pile) for pile in step.uses}
+    parts = [lying[placed.label].turned(placed.turn) for placed in action.parts]
+    line = parts[0]
+    for part in parts[1:]:
+        line = sew(line, part, WAYS[action.way], action.seam)
+    table.put(product, line)
+
+
+def add_border(table: Table, step: Step, action: AddBorder) -> None:
+    """Sew a strip to one side of the top, raw edges together."""
+    (product,) = step.makes
+    top, strip = (table.take_patch(pile) for pile in step.uses)
+    upright = action.side in (Side.LEFT, Side.RIGHT)
+    table.put(product, sew(top, strip.turned(1) if upright else strip, WAYS[action.side], action.seam))
+
+
+def join_panels(table: Table, step: Step, action: JoinPanels) -> None:
+    """Sew backing panels along their long edges and trim the sheet."""
+    (pile,), (product,) = step.uses, step.makes
+    panel = table.take_patch(pile)
+    wide = pile.count * panel.box.width - (pile.count - 1) * 2 * float(action.seam)
+    width, height = (wide, panel.box.height) if action.runs_down else (panel.box.height, wide)
+    if product.width > width + EQUAL or product.height > height + EQUAL:
+        raise SpoiledError(
+            f"The joined panels measure {width:.3f} by {height:.3f} inches: too small for the sheet."
+        )
+    table.put(product, plain(panel.scraps[0].fabric, product.width, product.height))
+
+
+def layer_quilt(table: Table, step: Step, action: LayerQuilt) -> None:
+    """Lay backing, batting and top over one another; the lower two must stand out all round."""
+    (product,) = step.makes
+    top, backing = _top_and_backing(table, step.uses)
+    batting = table.supplies.batting
+    for name, width, height in (
+        ("backing", backing.box.width, backing.box.height),
+        ("batting", float(batting.width), float(batting.length)),
+    ):
+        out = min(width - top.box.width, height - top.box.height) / 2 + float(action.seam)
+        if out < float(action.overage) - EQUAL:
+            raise SpoiledError(f"The {name} stands out by {out:.3f} inches only.")
+    table.top = top
+    table.put(product, plain("layers", batting.width, batting.length))
+
+
+def _top_and_backing(table: Table, uses: tuple[Pile, ...]) -> tuple[Patch, Patch]:
+    if len(uses) != 2:
+        raise SpoiledError("A quilt takes one top and one backing.")
+    top, backing = (table.take_patch(pile) for pile in uses)
+    return top, backing
+
+
+def quilt_layers(table: Table, step: Step, action: QuiltLayers) -> None:
+    """Quilt, and trim the layers to the edge of the top."""
+    (pile,), (product,) = step.uses, step.makes
+    table.take_patch(pile)
+    if table.top is None:
+        raise SpoiledError("No top has been layered.")
+    box = table.top.box
+    table.put(product, plain("layers", box.width, box.height))
+
+
+def bind(table: Table, step: Step, action: Bind) -> None:
+    """Bind the quilt: the run must go round it and overlap itself by two strip widths."""
+    (product,) = step.makes
+    quilted, run = (table.take_patch(pile) for pile in step.uses)
+    box, strip = quilted.box, float(action.strip_width)
+    if abs(run.box.height - strip) > EQUAL:
+        raise SpoiledError("The binding has another width than the step says.")
+    if 6 * float(action.seam) > strip + EQUAL:
+        raise SpoiledError("The binding is too narrow to be folded double round the edge.")
+    needed = 2 * (box.width + box.height) + 2 * strip
+    if run.box.width < needed:
+        raise SpoiledError(f"The binding is {run.box.width:.3f} inches long; {needed:.3f} are needed.")
+    table.seam = action.seam
+    inner = plain("layers", box.width - 2 * float(action.seam), box.height - 2 * float(action.seam))
+    table.put(product, inner)

@@ -1,0 +1,129 @@
+"""The table: how much cloth and web is left, and which pieces lie there, by label."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from quarterturn.measure import Length
+from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Ring, SpoiledError, same_cloth
+from quarterturn.steps import Pile, Product
+
+Good = Patch | Ring
+
+
+@dataclass(frozen=True, slots=True)
+class Bolt:
+    """So much of a cloth or a web as was bought: usable width and length, in inches."""
+
+    width: Length
+    length: Length
+
+
+@dataclass(frozen=True, slots=True)
+class Supplies:
+    """Everything bought before the first step: cloth by letter of fabric, web, batting (width and height)."""
+
+    cloth: Mapping[str, Bolt]
+    web: Bolt
+    batting: Bolt
+
+
+class Table:
+    """What is still there while the steps are carried out. Each method is something hands can do."""
+
+    def __init__(self, supplies: Supplies) -> None:
+        self._cloth = {fabric: bolt.length for fabric, bolt in supplies.cloth.items()}
+        self._web = supplies.web.length
+        self._piles: dict[str, tuple[Good, int]] = {}
+        self.supplies = supplies
+        self.top: Patch | None = None
+        """The top as it was when it was layered."""
+        self.seam: Length = Fraction(0)
+        """The allowance by which the binding was sewn on."""
+
+    def cut_off(self, fabric: str, length: Length) -> Length:
+        """Take a length off a fabric; return its usable width."""
+        if fabric not in self._cloth:
+            raise SpoiledError(f"There is no fabric {fabric}.")
+        if length <= 0:
+            raise SpoiledError("A cut must be longer than nothing.")
+        if length > self._cloth[fabric]:
+            raise SpoiledError(
+                f"Fabric {fabric} runs out: {float(length):.3f} inches are wanted, "
+                f"{float(self._cloth[fabric]):.3f} are left."
+            )
+        self._cloth[fabric] -= length
+        return self.supplies.cloth[fabric].width
+
+    def unroll(self, length: Length, gap: Length) -> None:
+        """Take a length off the web, and a gap before it where some has been used already."""
+        if self._web < self.supplies.web.length:
+            length += gap
+        if length > self._web:
+            raise SpoiledError(
+                f"The web runs out: {float(length):.3f} inches are wanted, {float(self._web):.3f} are left."
+            )
+        self._web -= length
+
+    def take(self, pile: Pile) -> Good:
+        """Take equal pieces off the table and return what one of them is."""
+        good, there = self._piles.get(pile.label, (None, 0))
+        if good is None or pile.count < 1 or pile.count > there:
+            raise SpoiledError(f"{pile.count} of '{pile.label}' are wanted, {there} are there.")
+        if pile.count == there:
+            del self._piles[pile.label]
+        else:
+            self._piles[pile.label] = (good, there - pile.count)
+        return good
+
+    def take_patch(self, pile: Pile) -> Patch:
+        """Take equal pieces of cloth."""
+        good = self.take(pile)
+        if not isinstance(good, Patch):
+            raise SpoiledError(f"'{pile.label}' is not cloth.")
+        return good
+
+    def take_ring(self, pile: Pile) -> Ring:
+        """Take equal rings of web."""
+        good = self.take(pile)
+        if not isinstance(good, Ring):
+            raise SpoiledError(f"'{pile.label}' is not a ring of web.")
+        return good
+
+    def put(self, product: Product, good: Good) -> None:
+        """Lay equal pieces on the table, after measuring one against what the step promised."""
+        if product.count < 1:
+            raise SpoiledError(f"The step makes no '{product.label}'.")
+        if isinstance(good, Patch):
+            _measure(product, good)
+        lying, count = self._piles.get(product.label, (good, 0))
+        if isinstance(good, Patch) and count and not (isinstance(lying, Patch) and same_cloth(lying, good)):
+            raise SpoiledError(f"Two different things are called '{product.label}'.")
+        self._piles[product.label] = (lying, count + product.count)
+
+    def count(self, label: str) -> int:
+        """Return how many pieces of a label lie there."""
+        return self._piles.get(label, (None, 0))[1]
+
+    def left(self) -> dict[str, int]:
+        """Return the counts of everything that lies there."""
+        return {label: count for label, (_, count) in self._piles.items()}
+
+    def cloth_left(self) -> dict[str, Length]:
+        """Return the length left of each fabric."""
+        return dict(self._cloth)
+
+    def web_left(self) -> Length:
+        """Return the length of web left."""
+        return self._web
+
+
+def _measure(product: Product, patch: Patch) -> None:
+    box = patch.box
+    if abs(box.width - product.width) > EQUAL or abs(box.height - product.height) > EQUAL:
+        raise SpoiledError(
+            f"'{product.label}' should measure {float(product.width):.4f} by {float(product.height):.4f} inches "
+            f"but measures {box.width:.4f} by {box.height:.4f}."
+        )

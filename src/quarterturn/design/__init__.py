@@ -7,6 +7,7 @@ Promise: bad text gives findings and never an exception; writing back keeps the 
 
 from quarterturn.design.defaults import default_making, default_trim
 from quarterturn.design.findings import Finding, Place, Severity
+from quarterturn.design.locating import line_of, locate
 from quarterturn.design.model import (
     Border,
     Cell,
@@ -29,6 +30,7 @@ from quarterturn.design.model import (
     ShapeSize,
     StraightSet,
 )
+from quarterturn.design.reading import Reading, read_design
 
 __all__ = [
     "Border",
@@ -50,10 +52,14 @@ __all__ = [
     "PathsFlow",
     "Place",
     "Pressing",
+    "Reading",
     "Recipe",
     "Severity",
     "ShapeSize",
     "StraightSet",
     "default_making",
     "default_trim",
+    "line_of",
+    "locate",
+    "read_design",
 ]

@@ -16,7 +16,9 @@ SMALL_TRIM = {Units.INCH: inches(0, 1, 2), Units.METRIC: mm(10)}
 LARGE_TRIM = {Units.INCH: inches(0, 3, 4), Units.METRIC: mm(20)}
 BINDING_WIDTH = {Units.INCH: inches(2, 1, 2), Units.METRIC: mm(65)}
 
-STITCH = EdgeStitch(EdgeStitchKind.ZIGZAG, mm("1.5"), mm("1.4"), "50 wt cotton to match the shape", "70/10 sharp")
+STITCH = EdgeStitch(
+    EdgeStitchKind.ZIGZAG, mm("1.5"), mm("1.4"), "50 wt cotton to match the shape", "70/10 sharp"
+)
 """A fine zigzag of 1.5 mm by 1.4 mm (common practice, no source)."""
 
 

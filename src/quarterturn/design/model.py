@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import enum
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from fractions import Fraction
 from typing import TypeAlias
 
@@ -225,8 +225,6 @@ class Design:
     backing_fabric: str
     making: Making
     house: House
-    lines: tuple[tuple[str, int], ...] = field(default=(), compare=False)
-    """Dotted key and line in the file, for findings of the later stages."""
 
     def fabric(self, letter: str) -> Fabric:
         """Return the fabric with a letter that the design has."""

@@ -1,0 +1,163 @@
+"""Read what the quilt is made of: fabrics, recipes, and the recipes in cloth."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import TYPE_CHECKING, Any
+
+from quarterturn.design import limits
+from quarterturn.design.keys import dotted
+from quarterturn.design.model import (
+    ClothKind,
+    Colourway,
+    Curve,
+    Direction,
+    DrawnDiameter,
+    Fabric,
+    FinishedRadius,
+    PathsFlow,
+    Recipe,
+    ShapeSize,
+)
+from quarterturn.design.notes import Notes
+from quarterturn.design.sums import check_shape, complete
+from quarterturn.design.words import check_code, check_letter, read_colour, read_name, read_text, refer
+from quarterturn.measure import Length
+
+if TYPE_CHECKING:
+    from quarterturn.design.file import ColourwayTable, FabricTable, RecipeTable, ShapeTable
+
+
+def read_fabrics(
+    tables: Mapping[str, FabricTable] | None, usable_width: Length, notes: Notes
+) -> tuple[Fabric, ...]:
+    """Read the fabrics, in the order of the file."""
+    tables = tables or {}
+    check_count(tables, "fabrics", limits.MOST_FABRICS, notes)
+    fabrics = tuple(_fabric(letter, table, usable_width, notes) for letter, table in tables.items())
+    _check_names(fabrics, notes)
+    return fabrics
+
+
+def check_count(tables: Mapping[str, Any] | list[Any], key: str, most: int, notes: Notes) -> None:
+    """Note more tables of a kind than can be."""
+    if len(tables) > most:
+        notes.add("too-many", key, f"There are {len(tables)} {key}.", f"Keep to {most}.")
+
+
+def _fabric(letter: str, table: FabricTable, usable_width: Length, notes: Notes) -> Fabric:
+    key = dotted("fabrics", letter)
+    check_letter(letter, key, notes)
+    return Fabric(
+        letter=letter,
+        name=read_name(
+            table.name, f"{key}.name", 'Give it a name that tells it apart: name = "oyster".', notes
+        ),
+        role=read_text(table.role, f"{key}.role", notes),
+        colour=read_colour(table.colour, f"{key}.colour", notes),
+        width=notes.length(table.width, f"{key}.width", limits.CLOTH_WIDTH) or usable_width,
+        direction=Direction(table.direction or "none"),
+        kind=ClothKind(table.kind or "cotton"),
+        price=_price(table.price, f"{key}.price", notes),
+    )
+
+
+def _price(price: int | float | None, key: str, notes: Notes) -> Fraction | None:
+    if price is None:
+        return None
+    if not 0 <= price <= limits.HIGHEST_PRICE:
+        remedy = f"Give a price from 0 to {limits.HIGHEST_PRICE}, or leave it out."
+        notes.add("count-out-of-range", key, "No cloth has this price.", remedy)
+        return None
+    return Fraction(repr(price))
+
+
+def _check_names(fabrics: tuple[Fabric, ...], notes: Notes) -> None:
+    first: dict[str, str] = {}
+    for fabric in fabrics:
+        if not fabric.name:
+            continue
+        other = first.setdefault(fabric.name.lower(), fabric.letter)
+        if other != fabric.letter:
+            notes.add(
+                "name-twice",
+                dotted("fabrics", fabric.letter, "name"),
+                f"Fabrics {other} and {fabric.letter} are both called {fabric.name}.",
+                "Give each its own name, so that nobody cuts the wrong one.",
+            )
+
+
+def read_recipes(tables: Mapping[str, RecipeTable] | None, seam: Length, notes: Notes) -> tuple[Recipe, ...]:
+    """Read the recipes that are whole; what the others lack is noted."""
+    tables = tables or {}
+    check_count(tables, "recipes", limits.MOST_RECIPES, notes)
+    recipes = (_recipe(name, table, seam, notes) for name, table in tables.items())
+    return tuple(recipe for recipe in recipes if recipe)
+
+
+def _recipe(name: str, table: RecipeTable, seam: Length, notes: Notes) -> Recipe | None:
+    key = dotted("recipes", name)
+    read_name(name, key, "Name it by a word, such as [recipes.lantern].", notes)
+    if table.kind is None:
+        notes.missing(f"{key}.kind", 'Write kind = "circle cut both ways".')
+    size = _shape_size(table.shape, f"{key}.shape", notes)
+    finished = notes.length(table.finished, f"{key}.finished", limits.FINISHED)
+    start = notes.length(table.start, f"{key}.start", limits.START)
+    trim = notes.length(table.trim, f"{key}.trim", limits.TRIM)
+    if any(notes.is_spoiled(f"{key}.{each}") for each in ("finished", "start", "trim")):
+        return None
+    sizes = complete(key, finished, start, trim, seam, notes)
+    if sizes is None or size is None:
+        return None
+    curve = Curve(table.curve or "as drawn")
+    check_shape(key, size, curve, sizes.finished, seam, notes)
+    return Recipe(name, sizes.finished, sizes.start, sizes.trim, size, curve)
+
+
+def _shape_size(table: ShapeTable | None, key: str, notes: Notes) -> ShapeSize | None:
+    if table is None:
+        notes.missing(
+            key, "Write shape = { diameter = … }, shape = { radius = … } or shape = { flow = true }."
+        )
+        return None
+    diameter = notes.length(table.diameter, f"{key}.diameter", limits.DIAMETER)
+    radius = notes.length(table.radius, f"{key}.radius", limits.RADIUS)
+    if any(notes.is_spoiled(f"{key}.{each}") for each in ("diameter", "radius", "flow")) or notes.is_spoiled(
+        key
+    ):
+        return None
+    sizes: list[ShapeSize] = []
+    if diameter is not None:
+        sizes.append(DrawnDiameter(diameter))
+    if radius is not None:
+        sizes.append(FinishedRadius(radius))
+    if table.flow:
+        sizes.append(PathsFlow())
+    if len(sizes) == 1:
+        return sizes[0]
+    sentence = "The shape has more than one size." if sizes else "The shape has no size."
+    notes.add("shape-unclear", key, sentence, "Give one of diameter, radius and flow = true.")
+    return None
+
+
+def read_colourways(
+    tables: Mapping[str, ColourwayTable] | None, letters: list[str], recipes: list[str], notes: Notes
+) -> tuple[Colourway, ...]:
+    """Read the colourways, in the order of the file."""
+    tables = tables or {}
+    check_count(tables, "colourways", limits.MOST_COLOURWAYS, notes)
+    return tuple(_colourway(code, table, letters, recipes, notes) for code, table in tables.items())
+
+
+def _colourway(
+    code: str, table: ColourwayTable, letters: list[str], recipes: list[str], notes: Notes
+) -> Colourway:
+    key = dotted("colourways", code)
+    check_code(code, key, notes)
+    return Colourway(
+        code=code,
+        recipe=refer(table.recipe, f"{key}.recipe", "recipe", recipes, notes),
+        ground=refer(table.ground, f"{key}.ground", "fabric", letters, notes),
+        shape=refer(table.shape, f"{key}.shape", "fabric", letters, notes),
+    )

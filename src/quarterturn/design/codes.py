@@ -1,0 +1,60 @@
+"""Every code that the reader can give to a finding, how bad it is, and what it says in general."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from quarterturn.design.findings import Severity
+
+_STOPS = {
+    "not-text": "the file is not text in UTF-8",
+    "empty-file": "there is nothing in the file",
+    "file-too-large": "the file is too large for a design",
+    "line-too-long": "a line is too long for a design",
+    "bad-syntax": "a line does not follow the rules of TOML",
+    "key-twice": "a key or a table is there twice",
+    "too-nested": "brackets are nested too deeply",
+    "format-missing": "the file does not say which format it has",
+    "format-unknown": "there is no such format",
+    "format-newer": "the file was written for a later version of this program",
+    "unknown-key": "a key that no design has",
+    "wrong-type": "a number where there should be text, or the like",
+    "missing-key": "a key that every design needs is not there",
+    "unknown-word": "a word that is not one of those to choose from",
+    "bad-length": "something that cannot be read as a length",
+    "size-out-of-range": "a length that is too small or too large for what it measures",
+    "count-out-of-range": "a number that is too small or too large for what it counts",
+    "bad-colour": "something that is not a colour in the form #rrggbb",
+    "bad-letter": "a fabric's letter that is not one or two capital letters",
+    "bad-code": "a colourway's code that is not one or two small letters",
+    "bad-text": "text that is empty, too long or not printable",
+    "too-many": "more fabrics, recipes, colourways or borders than can be",
+    "unknown-fabric": "the letter of a fabric that the file does not have",
+    "unknown-recipe": "the name of a recipe that the file does not have",
+    "unknown-code": "the code of a colourway that the file does not have",
+    "bad-cell": "something in the map that is not a code and a turn",
+    "unknown-turn": "a turn in the map that is not 0, 1, 2 or 3",
+    "ragged-map": "rows of the map that differ in length",
+    "empty-map": "a map without a unit",
+    "map-too-large": "more rows or columns than can be",
+    "quilt-too-large": "a quilt that is larger than any room",
+    "units-differ": "units of different finished sizes in one straight setting",
+    "sums-missing": "a recipe that gives neither the finished nor the starting size",
+    "sums-disagree": "finished, start and trim that do not add up",
+    "start-too-small": "a master that is too small for its four units",
+    "shape-unclear": "a shape without a size, or with two sizes",
+    "shape-too-large": "a shape that the outer seams would cut off",
+    "shape-vanishes": "a shape that disappears in the seams",
+    "no-web": "a ring without any web",
+}
+_CONFUSES = {
+    "name-twice": "two fabrics of the same name",
+    "price-without-currency": "prices, and no currency",
+}
+
+CODES: Mapping[str, tuple[Severity, str]] = MappingProxyType(
+    {code: (Severity.STOPS, meaning) for code, meaning in _STOPS.items()}
+    | {code: (Severity.CONFUSES, meaning) for code, meaning in _CONFUSES.items()}
+)
+"""Code -> severity and meaning. A finding that stops leaves no design; any other leaves one."""

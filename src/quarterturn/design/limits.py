@@ -1,0 +1,64 @@
+"""How small and how large things may be, so that a slip of the pen is caught and no file can hang the program."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from quarterturn.measure import Length, inches
+
+LARGEST_FILE = 1_000_000
+LONGEST_LINE = 4_000
+MOST_FABRICS = 60
+MOST_RECIPES = 40
+MOST_COLOURWAYS = 200
+MOST_BORDERS = 20
+MOST_ROWS = 200
+"""Rows, and columns, with all repeats laid out."""
+LARGEST_QUILT = inches(400)
+
+
+@dataclass(frozen=True, slots=True)
+class Range:
+    """The lengths from `low` to `high`, both included."""
+
+    low: Length
+    high: Length
+    what: str
+
+    def holds(self, value: Length) -> bool:
+        """Tell whether a length lies in the range."""
+        return self.low <= value <= self.high
+
+
+_NOTHING = inches(0)
+_HAIR = inches(0, 1, 100)
+
+CLOTH_WIDTH = Range(inches(4), inches(150), "the usable width of a fabric")
+FINISHED = Range(inches(0, 1, 4), inches(60), "the finished side of a unit")
+START = Range(inches(1), inches(124), "the side of a master")
+TRIM = Range(_NOTHING, inches(12), "a trim allowance")
+DIAMETER = Range(inches(0, 1, 8), inches(124), "the diameter of a shape")
+RADIUS = Range(inches(0, 1, 16), inches(62), "the radius of a shape")
+BORDER = Range(inches(0, 1, 4), inches(60), "the finished width of a border")
+BINDING = Range(inches(0, 3, 4), inches(6), "the width of a binding strip")
+
+MAKING: dict[str, Range] = {
+    "seam": Range(inches(0, 1, 16), inches(1), "a seam allowance"),
+    "usable_width": CLOTH_WIDTH,
+    "ring_out": Range(_NOTHING, inches(2), "the web outside the drawn line"),
+    "ring_in": Range(_NOTHING, inches(4), "the web inside the drawn line"),
+    "tracing_gap": Range(_NOTHING, inches(4), "the gap between drawn lines"),
+    "cut_away": Range(_NOTHING, inches(4), "the ground left when the rest is cut away"),
+    "web_width": Range(inches(4), inches(150), "the width of the web"),
+    "binding_extra": Range(_NOTHING, inches(60), "the binding beyond the perimeter"),
+    "overage": Range(_NOTHING, inches(24), "the overage on each side"),
+    "backing_seam": Range(_NOTHING, inches(4), "a seam allowance of the backing"),
+    "squaring": Range(_NOTHING, inches(12), "the loss in squaring up"),
+    "slack": Range(_NOTHING, inches(72), "the slack"),
+}
+STITCH: dict[str, Range] = {
+    "width": Range(_NOTHING, inches(0, 1, 2), "the width of a stitch"),
+    "length": Range(_HAIR, inches(0, 1, 2), "the length of a stitch"),
+}
+MOST_SPARES = 1000
+HIGHEST_PRICE = 100_000

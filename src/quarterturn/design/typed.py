@@ -1,0 +1,173 @@
+"""Hold what TOML gave against the shape of the file; take out, with a finding, whatever does not fit."""
+
+from __future__ import annotations
+
+import copy
+from collections.abc import Mapping, Sequence
+from typing import TYPE_CHECKING, Any
+
+from quarterturn.design.keys import dotted
+from quarterturn.design.notes import Notes, did_you_mean, listed
+
+if TYPE_CHECKING:
+    from pydantic_core import ErrorDetails
+
+    from quarterturn.design.file import DesignFile
+
+Path = tuple[str | int, ...]
+
+_EXPECTED = {
+    "string_type": "text in quotes",
+    "int_type": "a whole number",
+    "float_type": "a number",
+    "finite_number": "a number",
+    "bool_type": "true or false",
+    "date_type": "a date",
+    "date_parsing": "a date",
+    "model_type": "a table of keys",
+    "model_attributes_type": "a table of keys",
+    "dict_type": "a table of keys",
+    "list_type": "a list of tables",
+}
+_LENGTH = {"text in quotes", "a whole number", "a number"}
+
+
+def take_shape(data: Mapping[str, Any], notes: Notes) -> DesignFile:
+    """Return the data as a `DesignFile`, without what does not fit, which is noted."""
+    from pydantic import ValidationError
+
+    from quarterturn.design.file import DesignFile
+
+    try:
+        return DesignFile.model_validate(data)
+    except ValidationError as error:
+        faults = error.errors(include_url=False, include_context=True)
+    rest: dict[str, Any] = copy.deepcopy(dict(data))
+    for path, group in _by_place(faults, data).items():
+        _note(path, group, data, notes)
+        _remove(rest, path)
+    return DesignFile.model_validate(rest)
+
+
+def _by_place(faults: Sequence[ErrorDetails], data: Mapping[str, Any]) -> dict[Path, list[ErrorDetails]]:
+    """Gather the faults by the place in the data; a union tells one for each of its members."""
+    places: dict[Path, list[ErrorDetails]] = {}
+    for fault in faults:
+        places.setdefault(_in_data(fault["loc"], data), []).append(fault)
+    return places
+
+
+def _in_data(where: Path, data: Any) -> Path:
+    path: list[str | int] = []
+    for part in where:
+        inside = (isinstance(data, dict) and part in data) or (
+            isinstance(data, list) and isinstance(part, int)
+        )
+        if not inside:
+            break
+        data = data[part]
+        path.append(part)
+    return tuple(path)
+
+
+def _at(data: Any, path: Path) -> Any:
+    for part in path:
+        data = data[part]
+    return data
+
+
+def _note(path: Path, faults: Sequence[ErrorDetails], data: Mapping[str, Any], notes: Notes) -> None:
+    key, name, fault = dotted(*path), path[-1], faults[0]
+    if fault["type"] == "extra_forbidden":
+        remedy = did_you_mean(str(name), _fields_of_table(path))
+        notes.add("unknown-key", key, f"`{_short(name)}` is not a key of {_table_name(path[:-1])}.", remedy)
+        return
+    value = _at(data, path)
+    if fault["type"] == "literal_error" and isinstance(value, str):
+        remedy = did_you_mean(value, _choices(path))
+        notes.add("unknown-word", key, f"`{_short(value)}` is not a word for `{name}`.", remedy)
+        return
+    expected = {_expected(fault, path) for fault in faults}
+    wanted = "a length" if expected >= _LENGTH else " or ".join(sorted(expected))
+    sentence = f"`{_short(name)}` must be {wanted}, and here it is {_kind(value)}."
+    notes.add("wrong-type", key, sentence, _how_to_write(str(name), wanted, value))
+
+
+def _expected(fault: ErrorDetails, path: Path) -> str:
+    if fault["type"] == "literal_error":
+        return listed(_choices(path))
+    return _EXPECTED[fault["type"]]
+
+
+def _how_to_write(name: str, wanted: str, value: Any) -> str:
+    plain = isinstance(value, int | float) and not isinstance(value, bool)
+    if wanted == "text in quotes" and plain:
+        return f'Put it in quotes: {name} = "{value}".'
+    return {
+        "a length": f"Write {name} = '4 1/2\"' or {name} = '110 mm'.",
+        "text in quotes": f'Write {name} = "…".',
+        "a whole number": f"Write {name} = 2, without quotes.",
+        "a number": f"Write {name} = 12.5, without quotes.",
+        "true or false": f"Write {name} = true or {name} = false, without quotes.",
+        "a list of tables": f"Begin each with a line [[{name}]].",
+        "a table of keys": f"Begin it with a line [{name}], its keys below.",
+    }.get(wanted, f"Give {wanted}.")
+
+
+def _kind(value: Any) -> str:
+    kinds = {
+        bool: "true or false",
+        str: "text",
+        int: "a number",
+        float: "a number",
+        dict: "a table",
+        list: "a list",
+    }
+    return kinds.get(type(value), "a date or a time")
+
+
+def _model_at(path: Path) -> Any:
+    """Return the schema of the table at a path, as pydantic keeps it."""
+    from quarterturn.design.schema import schema
+
+    whole = schema()
+    node: Any = whole
+    for part in path:
+        node = _resolve(node, whole)
+        node = node.get("properties", {}).get(part) or node.get("additionalProperties") or node.get("items")
+        node = node if isinstance(node, dict) else {}
+    return _resolve(node, whole)
+
+
+def _resolve(node: Any, whole: Mapping[str, Any]) -> Any:
+    while "$ref" in node:
+        node = whole["$defs"][node["$ref"].rpartition("/")[2]]
+    return node
+
+
+def _fields_of_table(path: Path) -> list[str]:
+    return list(_model_at(path[:-1]).get("properties", {}))
+
+
+def _choices(path: Path) -> list[str]:
+    node = _model_at(path)
+    words = node.get("enum", [node["const"]] if "const" in node else [])
+    return ["true" if word is True else str(word) for word in words]
+
+
+def _table_name(path: Path) -> str:
+    return f"[{dotted(*path)}]" if path else "a design"
+
+
+def _short(word: str | int) -> str:
+    text = str(word)
+    return text if len(text) <= 40 else text[:39] + "…"
+
+
+def _remove(data: dict[str, Any], path: Path) -> None:
+    """Take the value at a path out; an item of a list leaves an empty table, so that the others keep their places."""
+    holder = _at(data, path[:-1])
+    if isinstance(holder, list):
+        holder[int(path[-1])] = {}
+    else:
+        del holder[path[-1]]

@@ -38,8 +38,7 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
     for crosscut, product in zip(action.crosscuts, step.makes, strict=True):
         if product.count != crosscut.count * pile.count:
             raise SpoiledError(
-                f"{pile.count} strips with {crosscut.count} of '{product.label}' each "
-                f"do not make {product.count}."
+                f"{pile.count} × {crosscut.count} of '{product.label}' are not {product.count}."
             )
         table.put(product, plain(fabric, crosscut.along, crosscut.across))
 

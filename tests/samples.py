@@ -1,0 +1,96 @@
+"""Small designs that tests share, in the designer's own words, and the way from their text to a pattern."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from quarterturn.design import Design, read_design
+from quarterturn.pipeline import make_pattern
+from quarterturn.proof import Pattern
+
+ROUNDS = """
+format = 1
+title = "Two Rounds"
+maker = "Isolde Marram"
+units = "inch"
+number = "T-1"
+version = "1.0"
+date = "2026-11-25"
+contact = "corrections@marram.example"
+about = "A round of each colour."
+
+[fabrics.A]
+name = "oyster"
+role = "background"
+colour = "#efe6d8"
+
+[fabrics.B]
+name = "ink"
+role = "circles"
+colour = "#22304a"
+
+[fabrics.C]
+name = "brick"
+role = "border"
+colour = "#9c4a35"
+
+[recipes.round]
+kind = "circle cut both ways"
+finished = '2"'
+shape = { flow = true }
+curve = "as drawn"
+
+[colourways.a]
+recipe = "round"
+ground = "A"
+shape = "B"
+
+[colourways.b]
+recipe = "round"
+ground = "B"
+shape = "A"
+
+[setting]
+kind = "straight"
+map = '''
+a2 a3 b2 b3 a2
+a1 a0 b1 b0 a1
+b0 b1 a0 a2 b1
+'''
+
+[[borders]]
+fabric = "C"
+width = '1 1/2"'
+first = "sides"
+
+[binding]
+fabric = "B"
+
+[backing]
+fabric = "A"
+"""
+"""Fifteen units of two colourways in three rows of five, trimmed, with one border."""
+
+
+@dataclass(frozen=True, slots=True)
+class Changed:
+    """A text with some words exchanged; each word must be there."""
+
+    text: str
+
+    def with_(self, before: str, after: str) -> Changed:
+        """Return the text with the first `before` made `after`."""
+        assert before in self.text, before
+        return Changed(self.text.replace(before, after, 1))
+
+
+def design_of(text: str) -> Design:
+    """Return the design of a text that has no faults."""
+    reading = read_design(text)
+    assert reading.design is not None, reading.findings
+    return reading.design
+
+
+def pattern_of(text: str) -> Pattern:
+    """Return the pattern of a text that has no faults."""
+    return make_pattern(design_of(text))

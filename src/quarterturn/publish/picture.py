@@ -1,0 +1,154 @@
+"""The picture of the sewn top, as a sheet: true, for it is drawn from the sewn outlines of the units.
+
+Every kind of unit is drawn once, as a symbol about its middle, and laid down with its turn, so that the
+drawing of a large quilt stays small. The binding shows outside the top, one seam allowance wide.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from quarterturn.blocks import GROUND, SHAPE, Blocks, Unit
+from quarterturn.design import Colourway, Design
+from quarterturn.geometry import Motion, Region, rectangle
+from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Use
+from quarterturn.setting import BorderStrip, Face, PlacedUnit, Setting
+
+SEAM = "#6f6f6d"
+OUTLINE = "#999999"
+"""Grey of 40 %, for lines that will be coloured over."""
+
+_CLOSING = 0.2
+"""Each cloth is outlined this thinly in its own colour, lest the paper show between neighbours on a screen."""
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """How the top is drawn: with its colours or not, with thin lines along the seams or not."""
+
+    coloured: bool = True
+    seams: bool = True
+    line: float = 0.1
+    """Width of lines in millimetres."""
+
+    @property
+    def passes(self) -> tuple[str, ...]:
+        """Return the parts of units to be laid one after the other: all at once (no name), or grounds first."""
+        return ("",) if self.seams else (GROUND, SHAPE)
+
+    def ink(self, colour: str) -> Ink:
+        """Return the ink of a cloth."""
+        if not self.coloured:
+            return Ink(None, OUTLINE, self.line)
+        if self.seams:
+            return Ink(colour, SEAM, self.line)
+        return Ink(colour, colour, _CLOSING)
+
+
+COLOURED = Look()
+PLAIN = Look(seams=False)
+LINES = Look(coloured=False, line=0.2)
+
+
+def top_sheet(design: Design, blocks: Blocks, setting: Setting, width: float, look: Look = COLOURED) -> Sheet:
+    """Return the picture of the top with its binding, `width` millimetres wide."""
+    edge = float(design.making.seam)
+    factor = (width - look.line) / (float(setting.width) + 2 * edge)
+    corner = edge * factor + look.line / 2
+    scale = Scale(factor, complex(corner, corner))
+    codes = {unit.code: design.colourway(unit.code) for unit in setting.units}
+    colours = {fabric.letter: fabric.colour for fabric in design.fabrics}
+    top = (float(setting.width), float(setting.height))
+    marks: list[Mark] = [_binding(scale, top, edge, look.ink(colours[design.binding_fabric]))]
+    marks += [_laid(setting, unit, scale, part) for part in look.passes for unit in setting.units]
+    marks += [Area(scale.region(_strip(s)), look.ink(colours[s.fabric])) for s in setting.borders]
+    return Sheet(
+        width=width,
+        height=float(setting.height) * factor + 2 * corner,
+        marks=tuple(marks),
+        title=design.title,
+        alt=describe_top(design, setting),
+        symbols={
+            code + part: _unit_marks(_unit_of(blocks, colourway), colourway, colours, factor, look, part)
+            for code, colourway in codes.items()
+            for part in look.passes
+        },
+    )
+
+
+def faces_sheet(
+    faces: Iterable[Face],
+    size: tuple[float, float],
+    colours: Mapping[str, str],
+    width: float,
+    title: str,
+    look: Look = PLAIN,
+) -> Sheet:
+    """Return faces of cloth, later ones on top, from a quilt of this size in inches, `width` millimetres wide."""
+    scale = Scale(width / size[0])
+    marks = tuple(Area(scale.region(face.region), look.ink(colours[face.fabric])) for face in faces)
+    return Sheet(width, size[1] * scale.factor, marks, title, f"The faces of cloth in {title}.")
+
+
+def describe_top(design: Design, setting: Setting) -> str:
+    """Describe the picture of the top to someone who cannot see it."""
+    kinds = ", ".join(
+        f"{count} with {_name(design, colourway.shape)} on {_name(design, colourway.ground)}"
+        for code, count in setting.tally.items()
+        for colourway in (design.colourway(code),)
+    )
+    borders = _described_borders(design)
+    return (
+        f"The sewn top of {design.title}: {setting.rows} × {setting.columns} units, {kinds}.{borders}"
+        f" Bound in {_name(design, design.binding_fabric)}."
+    )
+
+
+def _described_borders(design: Design) -> str:
+    if not design.borders:
+        return ""
+    names = ", then ".join(_name(design, border.fabric) for border in design.borders)
+    return f" {'Border' if len(design.borders) == 1 else 'Borders'}, from the inside: {names}."
+
+
+def _name(design: Design, letter: str) -> str:
+    return design.fabric(letter).name
+
+
+def _unit_of(blocks: Blocks, colourway: Colourway) -> Unit:
+    return blocks.master(colourway.recipe).units[0]
+
+
+def _unit_marks(
+    unit: Unit, colourway: Colourway, colours: Mapping[str, str], factor: float, look: Look, part: str
+) -> tuple[Mark, ...]:
+    """Return a sewn unit, or one part of it, at turn 0 about its middle."""
+    half = float(unit.side) / 2
+    scale = Scale(factor, complex(-half, -half) * factor)
+    cloth = {GROUND: colours[colourway.ground], SHAPE: colours[colourway.shape]}
+    return tuple(
+        Area(scale.region(layer.region), look.ink(cloth[layer.part]))
+        for layer in unit.sewn_layers
+        if part in ("", layer.part)
+    )
+
+
+def _laid(setting: Setting, unit: PlacedUnit, scale: Scale, part: str) -> Use:
+    half = float(setting.side) / 2
+    middle = complex(
+        float(setting.centre_left + unit.column * setting.side) + half,
+        float(setting.centre_top + unit.row * setting.side) + half,
+    )
+    return Use(unit.code + part, Motion((1 + 0j, 1j, -1 + 0j, -1j)[unit.turn % 4], scale.point(middle)))
+
+
+def _strip(strip: BorderStrip) -> Region:
+    left, top = float(strip.left), float(strip.top)
+    return Region((rectangle(left, top, left + float(strip.width), top + float(strip.height)),))
+
+
+def _binding(scale: Scale, top: tuple[float, float], edge: float, ink: Ink) -> Area:
+    """Return the binding's band round the top."""
+    outer = rectangle(-edge, -edge, top[0] + edge, top[1] + edge)
+    return Area(scale.region(Region((outer, rectangle(0, 0, *top).reversed()))), ink)

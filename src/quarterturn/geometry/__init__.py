@@ -19,7 +19,7 @@ from quarterturn.geometry.compare import (
     same_region,
     uncovered_area,
 )
-from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through
+from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through, path_crossings
 from quarterturn.geometry.flatten import flatten_path, flatten_segment
 from quarterturn.geometry.motion import STAY, Motion, mirror_across_vertical, quarter_turns, shift, turn_about
 from quarterturn.geometry.offset import offset_path
@@ -56,6 +56,7 @@ __all__ = [
     "mirror_across_vertical",
     "offset_path",
     "path_bounds",
+    "path_crossings",
     "polygon",
     "quarter_turns",
     "rectangle",

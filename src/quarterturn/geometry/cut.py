@@ -76,6 +76,11 @@ def keep_left(region: Region, line: StraightLine) -> Region:
     return Region((*whole, *_close(chains, line)))
 
 
+def path_crossings(path: Path, line: StraightLine) -> tuple[Point, ...]:
+    """Return the points at which a path crosses a line inside its segments, in the order of travel."""
+    return tuple(s.point(t) for s in path.segments for t in sorted(_crossings(s, line)))
+
+
 def _chains(kept: Sequence[tuple[Segment, bool]]) -> Iterator[list[Segment]]:
     """Return the runs of kept segments; the run that spans the end of the path is one."""
     first_dropped = next(i for i, (_, keep) in enumerate(kept) if not keep)

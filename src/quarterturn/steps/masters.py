@@ -8,7 +8,14 @@ from fractions import Fraction
 
 from quarterturn.blocks import Blocks, Master
 from quarterturn.design import Design
-from quarterturn.geometry import Region, mirror_across_vertical, same_region
+from quarterturn.geometry import (
+    Point,
+    Region,
+    StraightLine,
+    mirror_across_vertical,
+    path_crossings,
+    same_region,
+)
 from quarterturn.materials import Materials, WebRows
 from quarterturn.measure import Length
 from quarterturn.pieces import Bill, MasterCount
@@ -121,8 +128,17 @@ def _fuse(design: Design, master: Master, masters: MasterCount) -> Draft:
 def _stitch(design: Design, master: Master, masters: MasterCount) -> Draft:
     thread = design.colourway(masters.code).shape
     made = Product(labels.stitched(masters.code), masters.count, master.side, master.side)
-    action = StitchEdge(design.making.stitch, master.shape.edge, thread)
+    shape = master.shape
+    action = StitchEdge(design.making.stitch, shape.edge, _between_cuts(master), thread)
     return draft(Chapter.STITCHING, action, (Pile(labels.fused(masters.code), masters.count),), (made,))
+
+
+def _between_cuts(master: Master) -> Point:
+    """Return the point of the shape's edge midway between the first two cuts."""
+    first, second = master.cuts[:2]
+    way = first.direction - second.direction
+    middle = StraightLine(0j, way / abs(way))
+    return max(path_crossings(master.shape.traced, middle), key=middle.along)
 
 
 def _unit_steps(design: Design, master: Master, masters: MasterCount) -> Iterator[Draft]:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import TypeAlias
 
 from quarterturn.design import EdgeStitch
-from quarterturn.geometry import Motion, Path, Region, StraightLine
+from quarterturn.geometry import Motion, Path, Point, Region, StraightLine
 from quarterturn.materials import Crosscut, JoinMethod
 from quarterturn.measure import Length
 from quarterturn.setting import Side
@@ -146,10 +146,15 @@ class FuseToGround:
 
 @dataclass(frozen=True, slots=True)
 class StitchEdge:
-    """Stitch round the closed edge of each shape, thread to match `thread_fabric`."""
+    """Stitch once round the closed edge of each shape, thread to match `thread_fabric`.
+
+    `start` is where to begin and end, in the master's frame: midway between two cuts, so that no cut goes
+    through the knot.
+    """
 
     stitch: EdgeStitch
     edge: float
+    start: Point
     thread_fabric: str
 
 

@@ -191,6 +191,8 @@ MUTATIONS: dict[str, Mutation] = {
     "edge not stitched": drop(s.StitchEdge),
     "stitched after cutting apart": swap(s.StitchEdge, s.CutApart),
     "stitched length wrong": alter(s.StitchEdge, lambda a: replace(a, edge=a.edge + 1)),
+    "stitching started on a cut": alter(s.StitchEdge, lambda a: replace(a, start=complex(abs(a.start), 0))),
+    "stitching started beside the edge": alter(s.StitchEdge, lambda a: replace(a, start=a.start * 1.1)),
     "thread to match the ground": alter(s.StitchEdge, lambda a: replace(a, thread_fabric="A")),
     "cut an eighth off the middle": alter(
         s.CutApart, lambda a: replace(a, cuts=(StraightLine(0.125 + 0j, 1j), a.cuts[1]))

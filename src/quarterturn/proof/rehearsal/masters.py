@@ -6,12 +6,15 @@ import math
 from dataclasses import replace
 
 from quarterturn.geometry import (
+    Point,
     Region,
     StraightLine,
     keep_left,
+    line_through,
     mirror_across_vertical,
     offset_path,
     path_bounds,
+    path_crossings,
     rectangle,
     region_bounds,
     same_outline,
@@ -45,6 +48,9 @@ from quarterturn.steps import (
 
 NARROWEST_RING = float(2 * MM)
 """Web must reach this far either side of the drawn line, in inches: less does not hold under the stitching."""
+
+CLEAR_OF_CUTS = 0.25
+"""Stitching starts and ends at least so far from a cut to come, in inches (common practice: away from cuts)."""
 
 SLIVER = 1e-4
 """Areas below this, in square inches, are the noise of flattening curves."""
@@ -138,9 +144,20 @@ def stitch_edge(table: Table, step: Step, action: StitchEdge) -> None:
         raise SpoiledError("There is no edge to stitch.")
     if abs(master.shape.length() - action.edge) > EQUAL:
         raise SpoiledError(f"The edge is {master.shape.length():.4f} inches long, not {action.edge:.4f}.")
+    if not _is_on_edge(action.start, master):
+        raise SpoiledError("The stitching starts beside the edge.")
+    if any(abs(line.side(action.start)) < CLEAR_OF_CUTS for line in master.creases):
+        raise SpoiledError("A cut would go through the start of the stitching.")
     if action.thread_fabric != master.scraps[-1].fabric:
         raise SpoiledError("The thread matches another fabric than the shape's.")
     table.put(product, replace(master, stitched=True))
+
+
+def _is_on_edge(start: Point, master: Patch) -> bool:
+    if master.shape is None or master.middle is None or start == master.middle:
+        return False
+    crossings = path_crossings(master.shape, line_through(master.middle, start))
+    return any(abs(point - start) < EQUAL for point in (*crossings, *master.shape.corners()))
 
 
 def cut_apart(table: Table, step: Step, action: CutApart) -> None:

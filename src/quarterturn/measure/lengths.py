@@ -36,8 +36,9 @@ class LengthError(ValueError):
         super().__init__(f"{reason} in {text!r} at character {position + 1}")
 
     def caret(self) -> str:
-        """Return the text with a caret under the place."""
-        return f"{self.text}\n{' ' * self.position}^"
+        """Return the text on one line, with a caret under the place."""
+        line = "".join(" " if sign.isspace() else sign for sign in self.text)
+        return f"{line}\n{' ' * self.position}^"
 
 
 def inches(whole: int | str | Fraction, numerator: int = 0, denominator: int = 1) -> Length:
@@ -59,28 +60,32 @@ _UNIT_WORDS: dict[str, Length] = {
     "mm": MM, "cm": 10 * MM, "m": 1000 * MM,
     "ft": 12 * INCH, "'": 12 * INCH, "yd": YARD, "yard": YARD, "yards": YARD,
 }  # fmt: skip
-_NUMBER = re.compile(r"\d{1,12}(?:\.\d{1,12})?|\.\d{1,12}")
-_FRACTION = re.compile(r"(\d{1,9})\s*[/⁄]\s*(\d{1,9})")
+_NUMBER = re.compile(r"\d{1,12}(?:\.\d{1,20})?|\.\d{1,20}")
+_FRACTION = re.compile(r"(\d{1,9})\s*[/⁄]\s*(\d{1,9})|([⁰¹²³⁴⁵⁶⁷⁸⁹]{1,9})⁄([₀₁₂₃₄₅₆₇₈₉]{1,9})")
+_ON_THE_LINE = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉", "0123456789" * 2)
 _UNIT = re.compile(r"[^\W\d_]+\.?|[\"″”']")
 
 
 def parse_length(text: str, units: Units) -> Length:
     """Read one length; a bare number is in inches, or in millimetres where `units` is metric.
 
-    Takes ``9``, ``9.5``, ``1/2``, ``9 1/2"``, ``9-1/2 in``, ``9½"``, ``24 cm``, ``240 mm``.
+    Takes ``9``, ``9.5``, ``1/2``, ``9 1/2"``, ``9-1/2 in``, ``9½"``, ``1¹⁄₁₆"``, ``24 cm``, ``240 mm``.
     Raises LengthError, with the place, for anything else, negative lengths included.
     """
-    value, position = _read_value(text, len(text) - len(text.lstrip()))
+    beginning = _skip_space(text, 0)
+    value, position = _read_value(text, beginning)
     position = _skip_space(text, position)
     scale = MM if units is Units.METRIC else INCH
     if word := _UNIT.match(text, position):
         if word.group().lower() not in _UNIT_WORDS:
             raise LengthError(text, position, f"{word.group()!r} is not a unit of length")
         scale, position = _UNIT_WORDS[word.group().lower()], _skip_space(text, word.end())
+    if text.startswith(",", position):
+        raise LengthError(text, position, "a decimal is written with a point, not with a comma")
     if position < len(text):
         raise LengthError(text, position, "there is something left over after the length")
     if value * scale > LONGEST:
-        raise LengthError(text, 0, "this is longer than any cloth")
+        raise LengthError(text, beginning, "this is longer than any cloth")
     return value * scale
 
 
@@ -100,6 +105,8 @@ def _read_value(text: str, position: int) -> tuple[Fraction, int]:
     if part := _read_fraction(text, joint):
         if "." in number.group():
             raise LengthError(text, joint, "a decimal cannot be followed by a fraction")
+        if part[0] >= 1:
+            raise LengthError(text, joint, "a fraction behind a whole number must be below 1")
         return whole + part[0], part[1]
     return whole, end
 
@@ -107,11 +114,12 @@ def _read_value(text: str, position: int) -> tuple[Fraction, int]:
 def _read_fraction(text: str, position: int) -> tuple[Fraction, int] | None:
     if position < len(text) and text[position] in _VULGAR:
         return Fraction(*_VULGAR[text[position]]), position + 1
-    if found := _FRACTION.match(text, position):
-        if int(found[2]) == 0:
-            raise LengthError(text, found.start(2), "nothing can be divided by 0")
-        return Fraction(int(found[1]), int(found[2])), found.end()
-    return None
+    if not (found := _FRACTION.match(text, position)):
+        return None
+    above, below = (int(figures.translate(_ON_THE_LINE)) for figures in found.groups() if figures)
+    if below == 0:
+        raise LengthError(text, found.end() - 1, "nothing can be divided by 0")
+    return Fraction(above, below), found.end()
 
 
 def _skip_space(text: str, position: int) -> int:

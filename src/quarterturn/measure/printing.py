@@ -24,8 +24,9 @@ def show_length(value: Length | float, units: Units, *, sixteenths: bool = False
     if units is Units.INCH:
         step = Fraction(1, 16) if sixteenths else Fraction(1, 8)
         return f'{_mixed(round_nearest(value, step))}"'
-    if abs(value) < 20 * MM:
-        return f"{_decimal(round_nearest(value, MM / 10) / MM)} mm"
+    tenths = round_nearest(value, MM / 10)
+    if abs(tenths) < 20 * MM:
+        return f"{_decimal(tenths / MM)} mm"
     return f"{_decimal(quote(value, units) / MM / 10)} cm"
 
 
@@ -42,9 +43,9 @@ def show_rectangle(width: Length | float, height: Length | float, units: Units) 
 def show_cloth(length: Length, units: Units) -> str:
     """Print a length of cloth to buy: ``¾ yard``, ``1¼ yards``, ``1.2 m``. It has been rounded by `buy_up`."""
     if units is Units.METRIC:
-        return f"{float(length / MM / 1000):.1f} m"
-    yards = length / YARD
-    return f"{_mixed(round_nearest(yards, Fraction(1, 8)))} {'yard' if yards <= 1 else 'yards'}"
+        return f"{float(round_nearest(length, 100 * MM) / MM / 1000):.1f} m"
+    yards = round_nearest(length / YARD, Fraction(1, 8))
+    return f"{_mixed(yards)} {'yards' if yards > 1 or not yards else 'yard'}"
 
 
 def show_area(square_inches: float, units: Units) -> str:

@@ -7,6 +7,7 @@ Promise: bad text gives findings and never an exception; writing back keeps the 
 
 from quarterturn.design.defaults import default_making, default_trim
 from quarterturn.design.findings import Finding, Place, Severity
+from quarterturn.design.keys import dotted
 from quarterturn.design.locating import line_of, locate
 from quarterturn.design.model import (
     Border,
@@ -59,6 +60,7 @@ __all__ = [
     "StraightSet",
     "default_making",
     "default_trim",
+    "dotted",
     "line_of",
     "locate",
     "read_design",

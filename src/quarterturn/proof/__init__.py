@@ -5,7 +5,8 @@ Out: findings, and the top that the steps really make.
 Promise: a check calculates anew and never asks the stage it checks; the rehearsal knows cloth and steps only.
 """
 
+from quarterturn.proof.check import CHECKS, check_pattern
 from quarterturn.proof.model import Check, Pattern
 from quarterturn.proof.proving import ACCEPTED, Proof, prove, supplies_of
 
-__all__ = ["ACCEPTED", "Check", "Pattern", "Proof", "prove", "supplies_of"]
+__all__ = ["ACCEPTED", "CHECKS", "Check", "Pattern", "Proof", "check_pattern", "prove", "supplies_of"]

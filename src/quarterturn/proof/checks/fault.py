@@ -1,0 +1,44 @@
+"""How a check tells what it found: a fault, which the check's code and severity make a finding."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+
+from quarterturn.design import Finding, Place, Severity
+from quarterturn.measure import Length, Units, is_on_ruler, show_length, show_plain
+from quarterturn.proof.model import Check, Pattern
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """What is wrong at a key of the design file, and what would mend it; both are sentences."""
+
+    key: str
+    sentence: str
+    remedy: str
+    detail: str = ""
+
+
+Look = Callable[[Pattern], Iterable[Fault]]
+
+
+def check(code: str, severity: Severity, answers: tuple[int, ...], title: str, look: Look) -> Check:
+    """Return the check that turns each fault found by `look` into a finding."""
+
+    def run(pattern: Pattern) -> Iterator[Finding]:
+        for fault in look(pattern):
+            yield Finding(code, severity, Place(fault.key, fault.detail), fault.sentence, fault.remedy)
+
+    return Check(code, severity, answers, title, run)
+
+
+def tell(value: Length | float, units: Units) -> str:
+    """Print a length so that two that differ look different: in trade style where a ruler shows it."""
+    if isinstance(value, float):
+        return show_plain(value, units)
+    return show_length(value, units) if is_on_ruler(value, units) else show_plain(value, units)
+
+
+REBUILD = "Do not publish: the stages of the program disagree. Report it with the design file."
+"""The remedy where no change to the design file would help."""

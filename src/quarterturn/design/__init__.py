@@ -5,9 +5,12 @@ Out: a `Design`, every default filled in, and the findings made on the way, each
 Promise: bad text gives findings and never an exception; writing back keeps the designer's comments.
 """
 
+from quarterturn.design.codes import CODES
 from quarterturn.design.defaults import default_making, default_trim
 from quarterturn.design.findings import Finding, Place, Severity
-from quarterturn.design.keys import dotted
+from quarterturn.design.formatting import format_design
+from quarterturn.design.habits import default_house
+from quarterturn.design.keys import dotted, parts_of
 from quarterturn.design.locating import line_of, locate
 from quarterturn.design.model import (
     Border,
@@ -32,8 +35,12 @@ from quarterturn.design.model import (
     StraightSet,
 )
 from quarterturn.design.reading import Reading, read_design
+from quarterturn.design.schema import schema
+from quarterturn.design.starting import starter
+from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
+    "CODES",
     "Border",
     "Cell",
     "ClothKind",
@@ -58,10 +65,17 @@ __all__ = [
     "Severity",
     "ShapeSize",
     "StraightSet",
+    "WriteError",
+    "default_house",
     "default_making",
     "default_trim",
     "dotted",
+    "format_design",
     "line_of",
     "locate",
+    "parts_of",
     "read_design",
+    "schema",
+    "starter",
+    "write_design",
 ]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, TypeVar
 
 from quarterturn.design import limits
 from quarterturn.design.keys import dotted
@@ -28,22 +28,25 @@ from quarterturn.measure import Length
 if TYPE_CHECKING:
     from quarterturn.design.file import ColourwayTable, FabricTable, RecipeTable, ShapeTable
 
+T = TypeVar("T")
+
 
 def read_fabrics(
     tables: Mapping[str, FabricTable] | None, usable_width: Length, notes: Notes
 ) -> tuple[Fabric, ...]:
     """Read the fabrics, in the order of the file."""
-    tables = tables or {}
-    check_count(tables, "fabrics", limits.MOST_FABRICS, notes)
-    fabrics = tuple(_fabric(letter, table, usable_width, notes) for letter, table in tables.items())
+    kept = check_count(tables, "fabrics", limits.MOST_FABRICS, notes)
+    fabrics = tuple(_fabric(letter, table, usable_width, notes) for letter, table in kept)
     _check_names(fabrics, notes)
     return fabrics
 
 
-def check_count(tables: Mapping[str, Any] | list[Any], key: str, most: int, notes: Notes) -> None:
-    """Note more tables of a kind than can be."""
-    if len(tables) > most:
-        notes.add("too-many", key, f"There are {len(tables)} {key}.", f"Keep to {most}.")
+def check_count(tables: Mapping[str, T] | None, key: str, most: int, notes: Notes) -> list[tuple[str, T]]:
+    """Return as many tables of a kind as can be, and note it if there are more."""
+    items = list((tables or {}).items())
+    if len(items) > most:
+        notes.add("too-many", key, f"There are {len(items)} {key}.", f"Keep to {most}.")
+    return items[:most]
 
 
 def _fabric(letter: str, table: FabricTable, usable_width: Length, notes: Notes) -> Fabric:
@@ -90,9 +93,8 @@ def _check_names(fabrics: tuple[Fabric, ...], notes: Notes) -> None:
 
 def read_recipes(tables: Mapping[str, RecipeTable] | None, seam: Length, notes: Notes) -> tuple[Recipe, ...]:
     """Read the recipes that are whole; what the others lack is noted."""
-    tables = tables or {}
-    check_count(tables, "recipes", limits.MOST_RECIPES, notes)
-    recipes = (_recipe(name, table, seam, notes) for name, table in tables.items())
+    kept = check_count(tables, "recipes", limits.MOST_RECIPES, notes)
+    recipes = (_recipe(name, table, seam, notes) for name, table in kept)
     return tuple(recipe for recipe in recipes if recipe)
 
 
@@ -145,9 +147,8 @@ def read_colourways(
     tables: Mapping[str, ColourwayTable] | None, letters: list[str], recipes: list[str], notes: Notes
 ) -> tuple[Colourway, ...]:
     """Read the colourways, in the order of the file."""
-    tables = tables or {}
-    check_count(tables, "colourways", limits.MOST_COLOURWAYS, notes)
-    return tuple(_colourway(code, table, letters, recipes, notes) for code, table in tables.items())
+    kept = check_count(tables, "colourways", limits.MOST_COLOURWAYS, notes)
+    return tuple(_colourway(code, table, letters, recipes, notes) for code, table in kept)
 
 
 def _colourway(

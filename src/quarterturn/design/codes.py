@@ -46,6 +46,7 @@ _STOPS = {
     "shape-unclear": "a shape without a size, or with two sizes",
     "shape-too-large": "a shape that the outer seams would cut off",
     "shape-vanishes": "a shape that disappears in the seams",
+    "many-more": "more mistakes than anybody wants to read at once",
     "no-web": "a ring without any web",
 }
 _CONFUSES = {

@@ -92,17 +92,16 @@ def _read_setting(table: SettingTable | None, codes: list[str], notes: Notes) ->
     if table.map is None:
         notes.missing(MAP, 'Write map = """, then a line for each row, then """.')
     return StraightSet(
-        cells=() if table.map is None else read_map(table.map, codes, notes),
+        cells=() if table.map is None or not codes else read_map(table.map, codes, notes),
         across=read_count(table.across, "setting.across", 1, limits.MOST_ROWS, notes),
         down=read_count(table.down, "setting.down", 1, limits.MOST_ROWS, notes),
     )
 
 
 def _read_borders(tables: list[BorderTable] | None, letters: list[str], notes: Notes) -> tuple[Border, ...]:
-    tables = tables or []
-    check_count(tables, "borders", limits.MOST_BORDERS, notes)
+    numbered = {str(index): table for index, table in enumerate(tables or [])}
     borders = []
-    for index, table in enumerate(tables):
+    for index, table in check_count(numbered, "borders", limits.MOST_BORDERS, notes):
         key = dotted("borders", index)
         fabric = refer(table.fabric, f"{key}.fabric", "fabric", letters, notes)
         width = notes.length(table.width, f"{key}.width", limits.BORDER)

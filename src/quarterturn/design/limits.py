@@ -8,6 +8,9 @@ from quarterturn.measure import Length, inches
 
 LARGEST_FILE = 1_000_000
 LONGEST_LINE = 4_000
+DEEPEST = 8
+"""Tables within tables."""
+MOST_FINDINGS = 100
 MOST_FABRICS = 60
 MOST_RECIPES = 40
 MOST_COLOURWAYS = 200

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from quarterturn.design.keys import dotted
 from quarterturn.design.limits import MOST_ROWS
 from quarterturn.design.model import Cell
-from quarterturn.design.notes import Notes, did_you_mean
+from quarterturn.design.notes import Notes, did_you_mean, quoted
 
 _CELL = re.compile(r"([a-z]{1,2})([0-9]*)")
 MAP = "setting.map"
@@ -25,11 +25,39 @@ def read_map(text: str, codes: Iterable[str], notes: Notes) -> tuple[tuple[Cell,
         notes.add("map-too-large", MAP, *_too_large(len(rows), max(map(len, rows))))
         return ()
     known = list(codes)
-    cells = [
-        [_read_cell(word, r, c, known, notes) for c, word in enumerate(row)] for r, row in enumerate(rows)
-    ]
     _even(rows, notes)
-    return tuple(tuple(cell for cell in row if cell) for row in cells)
+    words = Counter(word for row in rows for word in row)
+    cells = {word: _cell(word, known) for word in words}
+    if None in cells.values():
+        _note_words(rows, cells, words, known, notes)
+        return ()
+    return tuple(tuple(cell for word in row if (cell := cells[word])) for row in rows)
+
+
+def _cell(word: str, codes: list[str]) -> Cell | None:
+    found = _CELL.fullmatch(word)
+    if found and found[1] in codes and found[2] in ("", "0", "1", "2", "3"):
+        return Cell(found[1], int(found[2] or 0))
+    return None
+
+
+def _note_words(
+    rows: list[list[str]],
+    cells: Mapping[str, Cell | None],
+    words: Mapping[str, int],
+    codes: list[str],
+    notes: Notes,
+) -> None:
+    """Note each word that is no unit, at its first place and with the number of its places."""
+    told: set[str] = set()
+    for r, row in enumerate(rows):
+        for c, word in enumerate(row):
+            if cells[word] is None and word not in told and not notes.is_full():
+                told.add(word)
+                place = f"row {r + 1}, unit {c + 1}"
+                detail = place if words[word] == 1 else f"{place} and {words[word] - 1} more"
+                code, sentence, remedy = _fault(word, codes)
+                notes.add(code, dotted("setting", "map", r), sentence, remedy, detail)
 
 
 def _too_large(down: int, across: int) -> tuple[str, str]:
@@ -53,28 +81,12 @@ def _even(rows: list[list[str]], notes: Notes) -> None:
             )
 
 
-def _read_cell(word: str, row: int, column: int, codes: list[str], notes: Notes) -> Cell | None:
-    found = _CELL.fullmatch(word)
-    if found and found[1] in codes and found[2] in ("", "0", "1", "2", "3"):
-        return Cell(found[1], int(found[2] or 0))
-    shown = word if len(word) <= 20 else word[:19] + "…"
-    shown = "".join(c if c.isprintable() else "�" for c in shown)
-    code, sentence, remedy = _fault(shown, found, codes)
-    notes.add(code, dotted("setting", "map", row), sentence, remedy, f"row {row + 1}, unit {column + 1}")
-    return None
-
-
-def _fault(word: str, found: re.Match[str] | None, codes: list[str]) -> tuple[str, str, str]:
+def _fault(word: str, codes: list[str]) -> tuple[str, str, str]:
+    found, shown = _CELL.fullmatch(word), quoted(word)
     if not found:
-        return (
-            "bad-cell",
-            f"`{word}` is not a unit of the map.",
-            "Write the colourway's code and the quarter turns, such as a2.",
-        )
+        remedy = "Write the colourway's code and the quarter turns, such as a2, with spaces between units."
+        return "bad-cell", f"{shown} is not a unit of the map.", remedy
     if found[1] not in codes:
         return "unknown-code", f"There is no colourway `{found[1]}`.", did_you_mean(found[1], codes)
-    return (
-        "unknown-turn",
-        f"`{word}` asks for {found[2]} quarter turns.",
-        "A turn is 0, 1, 2 or 3 quarter turns clockwise.",
-    )
+    remedy = "A turn is 0, 1, 2 or 3 quarter turns clockwise."
+    return "unknown-turn", f"{shown} asks for a turn of {found[2][:8]}.", remedy

@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from quarterturn.design.codes import CODES
 from quarterturn.design.findings import Finding, Place, Severity
-from quarterturn.design.limits import Range
+from quarterturn.design.limits import MOST_FINDINGS, Range
 from quarterturn.measure import MM, Length, LengthError, Units, parse_length, show_length
 
 Raw = str | int | float
@@ -25,11 +25,19 @@ class Notes:
         self._spoiled: set[str] = set()
 
     def add(self, code: str, key: str, sentence: str, remedy: str, detail: str = "") -> None:
-        """Note a finding, once for each code and place."""
+        """Note a finding; past so many, only that there are more."""
+        if self.is_full():
+            return
         finding = Finding(code, CODES[code][0], Place(key, detail), sentence, remedy)
         if finding not in self.findings:
             self.findings.append(finding)
         self._spoiled.add(key)
+        if len(self.findings) == MOST_FINDINGS:
+            self.findings.append(_MANY_MORE)
+
+    def is_full(self) -> bool:
+        """Tell whether no more will be noted."""
+        return len(self.findings) > MOST_FINDINGS
 
     def is_spoiled(self, key: str) -> bool:
         """Tell whether something has been said about a key or about a table that it is in."""
@@ -72,7 +80,7 @@ class Notes:
         self.add(
             "bad-length",
             key,
-            f"{_quote(text)} is not a length: {error.reason}.",
+            f"{quoted(text)} is not a length: {error.reason}.",
             f"Write a length such as {example}.",
             shown,
         )
@@ -82,7 +90,7 @@ class Notes:
         fault = "is negative" if value < 0 else "is nothing" if value == 0 else None
         if fault is None:
             fault = "is too small" if value < within.low else "is too large"
-        return f"{_quote(text)} {fault} for {within.what}.", f"Give a length from {low} to {high}."
+        return f"{quoted(text)} {fault} for {within.what}.", f"Give a length from {low} to {high}."
 
     def show(self, value: Length) -> str:
         """Print a length as the file would have it, exact as far as rulers go."""
@@ -93,9 +101,18 @@ class Notes:
         return show_length(value, self.units, sixteenths=True)
 
 
+_MANY_MORE = Finding(
+    "many-more",
+    CODES["many-more"][0],
+    Place(""),
+    f"There are more mistakes than these {MOST_FINDINGS}.",
+    "Mend these first.",
+)
+
+
 def did_you_mean(word: str, choices: Iterable[str]) -> str:
     """Return a remedy that names the nearest choice, or all when none is near and they are few."""
-    known = list(choices)
+    known = list(choices)[:200]
     near = difflib.get_close_matches(word[:60], known, n=1, cutoff=0.6)
     if near:
         return f"Did you mean `{near[0]}`?"
@@ -115,6 +132,7 @@ def _plain(number: int | float) -> str:
     return format(Decimal(repr(number)), "f") if abs(number) < Fraction(10) ** 30 else "9" * 12
 
 
-def _quote(text: str) -> str:
+def quoted(text: str) -> str:
+    """Return the beginning of a text from the file, fit to be printed in a sentence."""
     shown = text if len(text) <= 40 else text[:39] + "…"
     return f"`{''.join(c if c.isprintable() else '�' for c in shown)}`"

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 import tomllib
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
 from quarterturn.design.codes import CODES
 from quarterturn.design.conversion import convert
 from quarterturn.design.findings import Finding, Place
-from quarterturn.design.limits import LARGEST_FILE, LONGEST_LINE
+from quarterturn.design.limits import DEEPEST, LARGEST_FILE, LONGEST_LINE
 from quarterturn.design.locating import locate
 from quarterturn.design.migrations import migrate
 from quarterturn.design.model import Design
@@ -97,13 +98,23 @@ def _encodes(text: str) -> bool:
 
 def _parse(text: str) -> dict[str, Any] | Finding:
     try:
-        return tomllib.loads(text)
+        data = tomllib.loads(text)
     except RecursionError:
-        return _whole(
-            "too-nested", "Brackets are nested too deeply.", "A design needs no more than two levels."
-        )
+        return _TOO_NESTED
     except ValueError as error:
         return _syntax(str(error), text)
+    return data if _depth_is_sane(data) else _TOO_NESTED
+
+
+def _depth_is_sane(data: dict[str, Any]) -> bool:
+    level: list[Any] = [data]
+    for _ in range(DEEPEST):
+        level = [inner for each in level for inner in _inside(each)]
+    return not level
+
+
+def _inside(value: Any) -> Iterable[Any]:
+    return value.values() if isinstance(value, dict) else value if isinstance(value, list) else ()
 
 
 def _syntax(message: str, text: str) -> Finding:
@@ -136,3 +147,8 @@ def _mend(text: str, line: int) -> str:
 
 def _whole(code: str, sentence: str, remedy: str, line: int | None = None) -> Finding:
     return Finding(code, CODES[code][0], Place("", line=line), sentence, remedy)
+
+
+_TOO_NESTED = _whole(
+    "too-nested", "Tables or brackets are nested too deeply.", "A design needs no more than three levels."
+)

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 from quarterturn.design.keys import dotted
-from quarterturn.design.notes import Notes, did_you_mean, listed
+from quarterturn.design.notes import Notes, did_you_mean, listed, quoted
 
 if TYPE_CHECKING:
     from pydantic_core import ErrorDetails
@@ -44,7 +44,8 @@ def take_shape(data: Mapping[str, Any], notes: Notes) -> DesignFile:
         faults = error.errors(include_url=False, include_context=True)
     rest: dict[str, Any] = copy.deepcopy(dict(data))
     for path, group in _by_place(faults, data).items():
-        _note(path, group, data, notes)
+        if not notes.is_full():
+            _note(path, group, data, notes)
         _remove(rest, path)
     return DesignFile.model_validate(rest)
 
@@ -77,32 +78,39 @@ def _at(data: Any, path: Path) -> Any:
 
 
 def _note(path: Path, faults: Sequence[ErrorDetails], data: Mapping[str, Any], notes: Notes) -> None:
-    key, name, fault = dotted(*path), path[-1], faults[0]
+    key, fault = dotted(*path), faults[0]
+    name = f"{path[-2]}.{path[-1]}" if isinstance(path[-1], int) else path[-1]
     if fault["type"] == "extra_forbidden":
         remedy = did_you_mean(str(name), _fields_of_table(path))
-        notes.add("unknown-key", key, f"`{_short(name)}` is not a key of {_table_name(path[:-1])}.", remedy)
+        notes.add(
+            "unknown-key", key, f"{quoted(str(name))} is not a key of {_table_name(path[:-1])}.", remedy
+        )
         return
     value = _at(data, path)
     if fault["type"] == "literal_error" and isinstance(value, str):
         remedy = did_you_mean(value, _choices(path))
-        notes.add("unknown-word", key, f"`{_short(value)}` is not a word for `{name}`.", remedy)
+        notes.add("unknown-word", key, f"{quoted(value)} is not a word for `{name}`.", remedy)
         return
     expected = {_expected(fault, path) for fault in faults}
     wanted = "a length" if expected >= _LENGTH else " or ".join(sorted(expected))
-    sentence = f"`{_short(name)}` must be {wanted}, and here it is {_kind(value)}."
+    sentence = f"{quoted(str(name))} must be {wanted}, and here it is {_kind(value)}."
     notes.add("wrong-type", key, sentence, _how_to_write(str(name), wanted, value))
 
 
 def _expected(fault: ErrorDetails, path: Path) -> str:
     if fault["type"] == "literal_error":
         return listed(_choices(path))
-    return _EXPECTED[fault["type"]]
+    return _EXPECTED.get(fault["type"], "a whole number")
 
 
 def _how_to_write(name: str, wanted: str, value: Any) -> str:
+    holder = name.rpartition(".")[0]
+    if holder:
+        return f"Begin each with a line [[{holder}]], its keys below."
+    name = _short(name)
     plain = isinstance(value, int | float) and not isinstance(value, bool)
     if wanted == "text in quotes" and plain:
-        return f'Put it in quotes: {name} = "{value}".'
+        return f'Put it in quotes: {name} = "{_short(str(value))}".'
     return {
         "a length": f"Write {name} = '4 1/2\"' or {name} = '110 mm'.",
         "text in quotes": f'Write {name} = "…".',

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from quarterturn.design.notes import Notes, did_you_mean
+from quarterturn.design.notes import Notes, did_you_mean, quoted
 
 LONGEST_NAME = 120
 LONGEST_TEXT = 4_000
@@ -18,9 +18,9 @@ def read_text(text: str | None, key: str, notes: Notes, longest: int = LONGEST_N
     """Return text without the space around it; nothing where there is none."""
     if text is None:
         return ""
-    bare = text.strip()
+    bare = text.replace("\N{NO-BREAK SPACE}", " ").replace("\t", " ").strip()
     lines = bare.split("\n") if longest > LONGEST_NAME else [bare]
-    if not all(line.rstrip("\r").isprintable() for line in lines):
+    if not all(line.isprintable() for line in lines):
         fault, remedy = "holds characters that cannot be printed", "Write plain text on one line."
     elif len(bare) > longest:
         fault, remedy = f"has {len(bare)} characters", f"Keep it to {longest}."
@@ -44,14 +44,14 @@ def check_letter(letter: str, key: str, notes: Notes) -> None:
     """Note a fabric's letter that the booklet cannot print beside its pieces."""
     if not _LETTER.fullmatch(letter):
         remedy = "Use one or two capital letters, such as A, and write the name as name."
-        notes.add("bad-letter", key, f"`{letter[:40]}` cannot be a fabric's letter.", remedy)
+        notes.add("bad-letter", key, f"{quoted(letter)} cannot be a fabric's letter.", remedy)
 
 
 def check_code(code: str, key: str, notes: Notes) -> None:
     """Note a colourway's code that the map cannot write."""
     if not _CODE.fullmatch(code):
         remedy = "Use one or two small letters, such as a; digits are for the turns."
-        notes.add("bad-code", key, f"`{code[:40]}` cannot be a colourway's code.", remedy)
+        notes.add("bad-code", key, f"{quoted(code)} cannot be a colourway's code.", remedy)
 
 
 def read_colour(text: str | None, key: str, notes: Notes) -> str:
@@ -66,7 +66,7 @@ def read_colour(text: str | None, key: str, notes: Notes) -> str:
     notes.add(
         "bad-colour",
         key,
-        f"`{text[:40]}` is not a colour.",
+        f"{quoted(text)} is not a colour.",
         f'Write # and six of the digits 0 to 9 and a to f, such as "{full}".',
     )
     return ""
@@ -78,6 +78,6 @@ def refer(word: str | None, key: str, kind: str, known: list[str], notes: Notes)
         notes.missing(key, f"Name a {kind}.")
         return ""
     if word not in known:
-        sentence = f"There is no {kind} `{word[:40]}`."
+        sentence = f"There is no {kind} {quoted(word)}."
         notes.add(f"unknown-{kind}", key, sentence, did_you_mean(word, known))
     return word

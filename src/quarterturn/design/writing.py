@@ -1,0 +1,108 @@
+"""Change values of a design file where they stand, keeping the designer's comments and layout."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import TYPE_CHECKING, Any
+
+from quarterturn.design.keys import parts_of
+from quarterturn.design.text import quote_lines, quote_text
+
+if TYPE_CHECKING:
+    from tomlkit.items import Item
+
+
+class WriteError(ValueError):
+    """A change that cannot be made: the file does not follow TOML, or the key leads nowhere."""
+
+
+def write_design(text: str, changes: Mapping[str, object]) -> str:
+    """Return the text with the values of some dotted keys changed; a value of None takes the key away.
+
+    Tables that are missing are added at the end; ``borders.<n>`` with n the number of borders adds one. The text is
+    changed whether or not the result is a good design, which reading it tells. Raises WriteError.
+    """
+    if not changes:
+        return text
+    import tomlkit
+    from tomlkit.exceptions import TOMLKitError
+
+    try:
+        document = tomlkit.parse(text)
+        added: list[Any] = []
+        for key, value in changes.items():
+            _change(document, parts_of(key), value, added)
+        for table in added:
+            table.add(tomlkit.nl())
+        return tomlkit.dumps(document)
+    except (TOMLKitError, ValueError, TypeError) as error:
+        raise error if isinstance(error, WriteError) else WriteError(str(error)) from error
+
+
+def _change(document: Any, parts: tuple[str, ...], value: object, added: list[Any]) -> None:
+    holder = document
+    for part in parts[:-1]:
+        holder = _inside(holder, part, None if value is None else added)
+        if holder is None:
+            return
+    name: Any = parts[-1]
+    if isinstance(holder, list):
+        name = _index(holder, name)
+    if value is None:
+        _take_away(holder, name)
+    elif isinstance(holder, list) and name == len(holder):
+        holder.append(_item(value))
+    else:
+        old = holder.get(name) if isinstance(holder, dict) else holder[name]
+        holder[name] = _item(value, old)
+
+
+def _take_away(holder: Any, name: Any) -> None:
+    if isinstance(holder, list):
+        if name < len(holder):
+            holder.pop(name)
+    elif name in holder:
+        del holder[name]
+
+
+def _inside(holder: Any, part: str, added: list[Any] | None) -> Any:
+    """Return the table or list in a table or list; where there is none, a new one if they can be added, or None."""
+    import tomlkit
+
+    if isinstance(holder, list):
+        index = _index(holder, part)
+        if index == len(holder):
+            if added is None:
+                return None
+            holder.append(tomlkit.table())
+            added.append(holder[index])
+        inner = holder[index]
+    else:
+        if part not in holder:
+            if added is None:
+                return None
+            holder[part] = tomlkit.aot() if part == "borders" else tomlkit.table()
+        inner = holder[part]
+    if not isinstance(inner, dict | list):
+        raise WriteError(f"{part!r} is a value and has no keys")
+    return inner
+
+
+def _index(holder: list[Any], part: str) -> int:
+    if not part.isdecimal() or int(part) > len(holder):
+        raise WriteError(f"{part!r} is not the number of an item; there are {len(holder)}")
+    return int(part)
+
+
+def _item(value: object, old: object = None) -> Item:
+    """Return a value as TOML, text in the kind of quotes that suits it."""
+    import tomlkit
+
+    if isinstance(value, Fraction):
+        value = int(value) if value.denominator == 1 else float(value)
+    if not isinstance(value, str):
+        return tomlkit.item(value)
+    if "\n" in value or (isinstance(old, str) and "\n" in old):
+        return tomlkit.value(quote_lines(value.removesuffix("\n")))
+    return tomlkit.value(quote_text(value))

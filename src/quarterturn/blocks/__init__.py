@@ -19,6 +19,7 @@ from quarterturn.blocks.model import (
     Span,
     Unit,
 )
+from quarterturn.blocks.text import blocks_text
 
 __all__ = [
     "GROUND",
@@ -31,6 +32,7 @@ __all__ = [
     "Part",
     "Span",
     "Unit",
+    "blocks_text",
     "draft_blocks",
     "draft_master",
     "side_spans",

@@ -5,6 +5,7 @@ Out: `Length` (an exact Fraction of inches) and, on the way back, trade-style te
 Promise: nothing is rounded but by one of the rules of `rounding`, each of which has a name.
 """
 
+from quarterturn.measure.columns import aligned
 from quarterturn.measure.lengths import INCH, MM, YARD, Length, LengthError, Units, inches, mm, parse_length
 from quarterturn.measure.printing import (
     show_area,
@@ -34,6 +35,7 @@ __all__ = [
     "Length",
     "LengthError",
     "Units",
+    "aligned",
     "buy_up",
     "cut_step",
     "cut_up",

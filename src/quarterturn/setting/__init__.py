@@ -17,6 +17,7 @@ from quarterturn.setting.model import (
     Side,
 )
 from quarterturn.setting.picture import picture
+from quarterturn.setting.text import setting_text
 
 __all__ = [
     "BorderStrip",
@@ -29,4 +30,5 @@ __all__ = [
     "Side",
     "arrange",
     "picture",
+    "setting_text",
 ]

@@ -37,6 +37,7 @@ from quarterturn.steps.model import (
     TraceRings,
     Trim,
 )
+from quarterturn.steps.text import steps_text
 
 __all__ = [
     "Action",
@@ -69,4 +70,5 @@ __all__ = [
     "TraceRings",
     "Trim",
     "build_steps",
+    "steps_text",
 ]

@@ -1,0 +1,53 @@
+"""The text form of the bill: the masters to make and the pieces to cut."""
+
+from __future__ import annotations
+
+from quarterturn.measure import Units, aligned, show_plain
+from quarterturn.pieces.model import Bill, MasterCount, Piece
+
+_MASTER_HEAD = (
+    "code",
+    "recipe",
+    "ground",
+    "shape",
+    "masters",
+    "needed",
+    "spare",
+    "units",
+    "each",
+    "left over",
+)
+_PIECE_HEAD = ("piece", "purpose", "count", "spare", "length", "width", "grain", "name", "for")
+
+
+def bill_text(bill: Bill, units: Units) -> str:
+    """Return the masters of each colourway and the pieces in the bill's order; sizes are unfinished and exact."""
+    masters = aligned([_MASTER_HEAD, *map(_master, bill.masters)], right=range(4, len(_MASTER_HEAD)))
+    pieces = aligned([_PIECE_HEAD, *(_piece(piece, units) for piece in bill.pieces)], right=(2, 3, 4, 5))
+    return "\n".join(("masters", *masters, "pieces", *pieces, ""))
+
+
+def _master(master: MasterCount) -> tuple[str, ...]:
+    counts = (
+        master.count,
+        master.needed,
+        master.spare,
+        master.units_needed,
+        master.per_master,
+        master.surplus_units,
+    )
+    return master.code, master.recipe, master.ground, master.shape, *map(str, counts)
+
+
+def _piece(piece: Piece, units: Units) -> tuple[str, ...]:
+    return (
+        piece.label,
+        piece.purpose.value,
+        str(piece.count),
+        str(piece.spare),
+        show_plain(piece.length, units),
+        show_plain(piece.width, units),
+        piece.grain.value,
+        piece.name,
+        piece.used_for,
+    )

@@ -1,0 +1,68 @@
+"""The text form of the setting: the map, the borders in order of sewing, and what meets at the seams."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from quarterturn.measure import Units, aligned, show_count, show_length, show_plain, show_rectangle
+from quarterturn.setting.model import BorderStrip, Join, JoinMark, Meeting, Setting
+
+
+def setting_text(setting: Setting, units: Units) -> str:
+    """Return the map of the quilt, its sizes (finished), its tally, its borders, and its joins, equal ones together."""
+    return "\n".join(
+        (*_sizes(setting, units), *_map(setting), *_borders(setting, units), *_joins(setting, units), "")
+    )
+
+
+def _sizes(setting: Setting, units: Units) -> Iterator[str]:
+    side = show_length(setting.side, units)
+    yield f"{show_count(setting.rows, 'row')} of {show_count(setting.columns, 'unit')}, each {side} finished"
+    left, top = show_plain(setting.centre_left, units), show_plain(setting.centre_top, units)
+    centre = show_rectangle(setting.centre_width, setting.centre_height, units)
+    yield from aligned(
+        [
+            ("centre", f"{centre}, {left} from the left, {top} from the top"),
+            ("top", show_rectangle(setting.width, setting.height, units)),
+            ("tally", ", ".join(f"{code} {count}" for code, count in setting.tally.items())),
+        ]
+    )
+
+
+def _map(setting: Setting) -> list[str]:
+    rows = ([f"{unit.code}{unit.turn}" for unit in setting.row(index)] for index in range(setting.rows))
+    return ["map", *aligned([[" ".join(row)] for row in rows])]
+
+
+def _borders(setting: Setting, units: Units) -> Iterator[str]:
+    if setting.borders:
+        yield "borders, in order of sewing"
+        yield from aligned(
+            [_border(number, strip, units) for number, strip in enumerate(setting.borders, 1)], right=[0]
+        )
+
+
+def _border(number: int, strip: BorderStrip, units: Units) -> tuple[str, ...]:
+    size = show_rectangle(strip.depth, strip.length, units)
+    place = f"at {show_plain(strip.left, units)}, {show_plain(strip.top, units)}"
+    return str(number), f"border {strip.ring + 1}", strip.side.value, f"fabric {strip.fabric}", size, place
+
+
+def _joins(setting: Setting, units: Units) -> Iterator[str]:
+    met = Counter(mark.meeting for join in setting.joins for mark in join.marks)
+    counts = ", ".join(f"{met[meeting]} {meeting.value}" for meeting in Meeting)
+    yield f"{show_count(len(setting.joins), 'seam')} between units; edges at them: {counts}"
+    alike = Counter(_meeting_text(join, units) for join in setting.joins)
+    yield from aligned([(f"{count} ×", text) for text, count in sorted(alike.items())], right=[0])
+
+
+def _meeting_text(join: Join, units: Units) -> str:
+    """Describe a seam; the neighbour is to the right of, or below, the unit."""
+    marks = "; ".join(_mark_text(mark, units) for mark in join.marks)
+    return f"{join.side.value}: {marks or 'no edge'}"
+
+
+def _mark_text(mark: JoinMark, units: Units) -> str:
+    off = f" by {show_plain(round(mark.distance, 9), units)}" if mark.meeting is Meeting.STEP else ""
+    return f"{mark.meeting.value} at {show_plain(round(mark.at, 9), units)}{off}"

@@ -62,12 +62,13 @@ def laid_out(sheet: Sheet) -> Iterator[Mark]:
     """
     for mark in sheet.marks:
         if isinstance(mark, Use):
-            yield from (_moved(part, mark.motion) for part in sheet.symbols[mark.symbol])
+            yield from (moved(part, mark.motion) for part in sheet.symbols[mark.symbol])
         else:
             yield mark
 
 
-def _moved(mark: Mark, motion: Motion) -> Mark:
+def moved(mark: Mark, motion: Motion) -> Mark:
+    """Return a mark moved; text is turned with it, but may not be mirrored."""
     match mark:
         case Area(region, ink):
             return Area(motion.region(region), ink)

@@ -1,0 +1,214 @@
+"""The marks of a traced shape at true size, about the sheet's origin: outline, web ring, cuts, cross, grain."""
+
+from __future__ import annotations
+
+import cmath
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from quarterturn.blocks import FusedShape
+from quarterturn.geometry import (
+    Line,
+    Motion,
+    Path,
+    Point,
+    Region,
+    StraightLine,
+    congruence,
+    mirror_across_vertical,
+    path_bounds,
+    region_bounds,
+    shift,
+)
+from quarterturn.publish.lettering import largest_size
+from quarterturn.publish.paper import INK, NOTE, SMALLEST
+from quarterturn.publish.pens import moved
+from quarterturn.publish.sheet import MM_PER_INCH, Area, Ink, Mark, Scale, Sheet, Stroke, Text
+
+TRACED = Ink(None, INK, 0.25)
+WEB = Ink(None, INK, 0.25, (3.0, 1.5))
+HOLLOW = Ink(None, INK, 0.25, (1.0, 1.0))
+CUT = Ink(None, INK, 0.25, (6.0, 1.2, 0.8, 1.2))
+CROSS = Ink(None, INK, 0.4)
+ARROW = Ink(INK, INK, 0.25)
+
+CUTTER_MARGIN = 5.0
+"""Blank round the lines for a cutting machine, in millimetres."""
+BEYOND = 2.5
+"""Cut lines run on this far beyond the web, in millimetres."""
+ROOMY = 15.0
+"""A hollow of at least this radius has room for the lettering; else it stands outside the shape."""
+DIAGONALS = (-45.0, -135.0, 135.0, 45.0)
+
+TRUE_SIZE = Scale(MM_PER_INCH)
+
+
+@dataclass(frozen=True, slots=True)
+class Template:
+    """A shape as it is to be traced: already mirrored, where its two sides differ."""
+
+    shape: FusedShape
+    cuts: tuple[StraightLine, ...]
+    mirrored: bool
+    """True where the drawing is the mirror image of the sewn shape."""
+
+
+def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...]) -> Template:
+    """Return a shape ready for tracing on the paper side: the mirror image, unless both sides are the same."""
+    if congruence(shape.traced, shape.traced, mirrored=True):
+        return Template(shape, cuts, mirrored=False)
+    mirror = mirror_across_vertical()
+    turned = tuple(StraightLine(mirror(c.through), mirror(c.direction)) for c in cuts)
+    return Template(_moved(shape, mirror), turned, mirrored=True)
+
+
+def _moved(shape: FusedShape, motion: Motion) -> FusedShape:
+    return replace(
+        shape,
+        traced=motion.path(shape.traced),
+        ring_out=motion.region(shape.ring_out),
+        ring_in=motion.region(shape.ring_in),
+    )
+
+
+def template_marks(template: Template, size: str, *, everywhere: bool = False) -> tuple[Mark, ...]:
+    """Return the marks of a template in millimetres about its middle.
+
+    `size` is written on it. `everywhere` repeats the names of the web lines on all four diagonals, for
+    shapes that are spread over several pages.
+    """
+    shape = template.shape
+    marks: list[Mark] = [Area(TRUE_SIZE.region(shape.ring_out), WEB)]
+    if not shape.ring_in.is_empty():
+        marks.append(Area(TRUE_SIZE.region(shape.ring_in), HOLLOW))
+    marks += [Stroke((line,), CUT) for line in cut_lines(template)]
+    marks += _cross()
+    marks.append(Area(Region((TRUE_SIZE.path(shape.traced),)), TRACED))
+    inner = inner_radius(shape)
+    if inner >= ROOMY:
+        marks += _lettering_inside(shape, inner, size, DIAGONALS if everywhere else DIAGONALS[:1])
+    else:
+        marks += _lettering_outside(shape, size)
+    return tuple(marks)
+
+
+def inner_radius(shape: FusedShape) -> float:
+    """Return half the smaller extent of the hollow in millimetres; 0 where there is none."""
+    if shape.ring_in.is_empty():
+        return 0.0
+    bounds = region_bounds(shape.ring_in)
+    return min(bounds.width, bounds.height) / 2 * MM_PER_INCH
+
+
+def cut_lines(template: Template) -> Iterator[Line]:
+    """Return the cuts as lines that run a little beyond the web."""
+    box = region_bounds(TRUE_SIZE.region(template.shape.ring_out)).grown(BEYOND)
+    for cut in template.cuts:
+        through, way = TRUE_SIZE.point(cut.through), cut.direction
+        reach = min(
+            (side / 2 / abs(part) for side, part in ((box.width, way.real), (box.height, way.imag)) if part),
+            default=0.0,
+        )
+        yield Line(through - way * reach, through + way * reach)
+
+
+def _cross() -> Iterator[Mark]:
+    yield Stroke((Line(-4 + 0j, 4 + 0j),), CROSS)
+    yield Stroke((Line(-4j, 4j),), CROSS)
+
+
+def _lettering_inside(
+    shape: FusedShape, inner: float, size: str, diagonals: tuple[float, ...]
+) -> Iterator[Mark]:
+    """Return name, size, grain and the names of the lines, each in its own part of the hollow."""
+    for angle in diagonals:
+        yield from _ring_names(shape, angle)
+    for number, (turn, along) in enumerate(((-90.0, -1j), (0.0, 1 + 0j)), 1):
+        side = -1 + 0j if number == 1 else -1j
+        yield Text(along * (inner - 2.5) + 1.4 * side, f"cut {number}", NOTE, "end", turn)
+    room = inner * 0.62 - 3
+    middle = inner * 0.36
+    yield from _fitted(complex(-middle, -middle), shape.name, room, bold=True)
+    yield from _fitted(complex(middle, middle + 2), size, room, bold=False)
+    yield from grain_arrow(complex(-middle, middle + 1), min(24.0, inner * 0.5))
+
+
+def _lettering_outside(shape: FusedShape, size: str) -> Iterator[Mark]:
+    box = region_bounds(TRUE_SIZE.region(shape.ring_out)).grown(BEYOND)
+    yield Text(complex(0, box.top - 1.5), "cut 1", NOTE, "middle")
+    yield Text(complex(box.right + 1.5, 1), "cut 2", NOTE)
+    yield Text(complex(0, box.bottom + 6), f"{shape.name}, {size}", NOTE + 0.4, "middle", bold=True)
+    yield from grain_arrow(complex(box.left - 10, 0), 18.0)
+
+
+def _fitted(at: Point, text: str, room: float, *, bold: bool) -> Iterator[Text]:
+    """Return a text as large as the room allows; none where it would be too small to read."""
+    size = largest_size(text, room, (6.0, 5.0, 4.0, 3.4, 3.0, SMALLEST), bold=bold)
+    if size:
+        yield Text(at, text, size, "middle", bold=bold)
+
+
+def _ring_names(shape: FusedShape, angle: float) -> Iterator[Text]:
+    """Return the names of the two web lines where a ray from the middle meets them."""
+    traced, outside = _distance(shape.traced, angle), _distance(shape.ring_out.paths[0], angle)
+    if outside - traced >= SMALLEST * 1.7:
+        yield _along_curve("web: cut here", angle, (traced + outside) / 2)
+    inside = _distance(shape.ring_in.paths[0], angle)
+    yield _along_curve("hollow out", angle, inside - 3.2)
+
+
+def _along_curve(text: str, angle: float, radius: float) -> Text:
+    """Return a text across a ray from the middle, the right way up, its middle at a distance from there."""
+    upper = angle < 0
+    drop = -0.34 * NOTE if upper else 0.34 * NOTE
+    at = cmath.rect(radius + drop, math.radians(angle))
+    return Text(at, text, NOTE, "middle", angle + 90 if upper else angle - 90)
+
+
+def _distance(path: Path, angle: float) -> float:
+    """Return how far from the middle a ray meets an outline, in millimetres; near enough for a label."""
+    way = cmath.rect(1, math.radians(angle))
+
+    def off(point: Point) -> float:
+        return abs(cmath.phase(point / way))
+
+    points: list[Point] = [s.point(k / 64) for s in path.segments for k in range(65)]
+    nearest = min(points, key=off)
+    return MM_PER_INCH * abs(nearest)
+
+
+def grain_arrow(middle: Point, length: float) -> Iterator[Mark]:
+    """Return an upright double arrow with its name beside it."""
+    top, bottom = middle - length / 2 * 1j, middle + length / 2 * 1j
+    yield Stroke((Line(top, bottom),), Ink(None, INK, 0.3))
+    for tip, way in ((top, 1j), (bottom, -1j)):
+        corners = (tip, tip + 2.6 * way + 0.9, tip + 2.6 * way - 0.9)
+        sides = zip(corners, (*corners[1:], corners[0]), strict=True)
+        path = Path(tuple(Line(a, b) for a, b in sides))
+        yield Area(Region((path if path.area() > 0 else path.reversed(),)), ARROW)
+    yield Text(middle - 1.6, "grain", NOTE, "middle", -90.0)
+
+
+def extent(template: Template) -> tuple[float, float]:
+    """Return width and height of the web line, the outermost of the template, in millimetres."""
+    box = region_bounds(TRUE_SIZE.region(template.shape.ring_out))
+    return box.width, box.height
+
+
+def traced_extent(template: Template) -> tuple[float, float]:
+    """Return width and height of the traced line in millimetres."""
+    box = path_bounds(TRUE_SIZE.path(template.shape.traced))
+    return box.width, box.height
+
+
+def cutter_sheet(template: Template) -> Sheet:
+    """Return a template's lines alone, at true size and without lettering, for a cutting machine."""
+    width, height = (side + 2 * CUTTER_MARGIN for side in extent(template))
+    shape = template.shape
+    scale = Scale(MM_PER_INCH, complex(width, height) / 2)
+    marks: list[Mark] = [Area(scale.region(ring), WEB) for ring in (shape.ring_out, shape.ring_in)]
+    marks.append(Area(scale.region(Region((shape.traced,))), TRACED))
+    marks += [moved(mark, shift(scale.origin)) for mark in _cross()]
+    alt = f"The lines of the shape {shape.name} at true size: traced line, web ring and centre cross."
+    return Sheet(width, height, tuple(marks), shape.name, alt)

@@ -1,0 +1,219 @@
+"""True-size templates: for each recipe the shape to trace, on one page or tiled over several, and its unit.
+
+Fused shapes have no seam allowance added. Every page carries test marks, and says what to do with it.
+"""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from quarterturn.blocks import SHAPE, Blocks, Master
+from quarterturn.design import Curve, Design, Paper
+from quarterturn.geometry import Bounds, Line, Path, Point, Segment, rectangle
+from quarterturn.measure import show_length
+from quarterturn.pieces import Bill
+from quarterturn.publish.paper import (
+    BLEED,
+    INK,
+    NOTE,
+    PAPER_MM,
+    PLAIN,
+    Entry,
+    Head,
+    body,
+    corner,
+    outline,
+    page,
+    wrapped,
+)
+from quarterturn.publish.shape_marks import (
+    CUT,
+    HOLLOW,
+    TRACED,
+    TRUE_SIZE,
+    WEB,
+    Template,
+    extent,
+    template_marks,
+    template_of,
+    traced_extent,
+)
+from quarterturn.publish.sheet import MM_PER_INCH, Area, Ink, Mark, Scale, Sheet, Stroke, Text
+from quarterturn.publish.tiles import Tile, join_marks, key_marks, placed, seen_through, tiling
+
+MOST_COUNT_ROWS = 3
+"""More fabrics than fit these rows are left to the booklet's list of shapes."""
+
+LINE = 0.5
+"""Room for the width of the outermost line."""
+
+SEAM_LINE = Ink(None, INK, 0.25, (2.0, 1.2))
+
+
+@dataclass(frozen=True, slots=True)
+class Draft:
+    """A page before it knows its number: head, marks, and what it shows, in words."""
+
+    head: Head
+    marks: tuple[Mark, ...]
+    alt: str
+
+
+def template_sheets(design: Design, blocks: Blocks, bill: Bill, paper: Paper) -> tuple[Sheet, ...]:
+    """Return the pages of templates: the shapes of all recipes that are made, then their trimmed units."""
+    made = {count.recipe for count in bill.masters}
+    masters = [master for master in blocks.masters if master.recipe in made]
+    drafts: list[Draft] = []
+    for master in masters:
+        drafts += _shape_pages(design, bill, master, paper, len(drafts) + 1)
+    for master in masters:
+        drafts += _unit_pages(design, master, paper)
+    return tuple(_numbered(paper, draft, k, len(drafts)) for k, draft in enumerate(drafts, 1))
+
+
+def _numbered(paper: Paper, draft: Draft, number: int, count: int) -> Sheet:
+    head = Head(draft.head.title, draft.head.rows, draft.head.legend, number, count)
+    return page(paper, head, draft.marks, draft.alt)
+
+
+def _shape_pages(design: Design, bill: Bill, master: Master, paper: Paper, first: int) -> Iterator[Draft]:
+    template = template_of(master.shape, master.cuts)
+    head = Head(
+        title=f"{_pattern_name(design)} – template {master.recipe}",
+        rows=(*_about(design, master), *_counts(design, bill, master, paper), *_manner(template, paper)),
+        legend=_legend(template),
+    )
+    if _fits(template, body(paper, head), PAPER_MM[paper][0]):
+        marks = template_marks(template, _size(design, master))
+        whole = Tile(0, 0, Bounds(0, 0, 0, 0))
+        yield Draft(head, placed(whole, body(paper, head), marks), _alt(master, "whole"))
+    else:
+        yield from _tiled_pages(design, master, template, paper, head, first)
+
+
+def _fits(template: Template, room: Bounds, paper_width: float) -> bool:
+    """Tell whether a template fits a page: the traced line inside the margins, the web line inside the bleed."""
+    (width, height), (traced, _) = extent(template), traced_extent(template)
+    return traced <= room.width and width <= paper_width - 2 * BLEED and height <= room.height
+
+
+def _tiled_pages(
+    design: Design, master: Master, template: Template, paper: Paper, head: Head, first: int
+) -> Iterator[Draft]:
+    rows = (*head.rows, *wrapped(paper, _how_to_join()))
+    head = Head(head.title, rows, head.legend)
+    room = body(paper, head)
+    width, height = extent(template)
+    tiles = tiling((width + LINE, height + LINE), (room.width, room.height))
+    marks = template_marks(template, _size(design, master), everywhere=True)
+    for number, tile in enumerate(tiles.tiles, 1):
+        shown = (*join_marks(tiles, tile), *seen_through(tile.window, marks))
+        key = tuple(key_marks(tiles, tile, TRUE_SIZE.path(template.shape.traced), corner(paper), first))
+        part = f"part {number} of {len(tiles.tiles)}, row {tile.row + 1}, column {tile.column + 1}"
+        titled = Head(f"{head.title}, part {number} of {len(tiles.tiles)}", rows, head.legend)
+        yield Draft(titled, (*placed(tile, room, shown), *key), _alt(master, part))
+
+
+def _how_to_join() -> str:
+    return (
+        "Joining: cut one page along the grey line through its diamonds, lay it on the same line of the"
+        " next page so that diamonds with equal numbers meet, and tape."
+    )
+
+
+def _pattern_name(design: Design) -> str:
+    return f"{design.title} (no. {design.number})" if design.number else design.title
+
+
+def _size(design: Design, master: Master) -> str:
+    return f"{show_length(master.shape.width, design.units, sixteenths=True)} across"
+
+
+def _about(design: Design, master: Master) -> tuple[str, ...]:
+    size = _size(design, master)
+    recipe = design.recipe(master.recipe)
+    if recipe.curve is Curve.SEWN_TRUE:
+        seam = show_length(2 * master.seam, design.units)
+        return (f"Circle sewn true, {size}: spread by {seam} for the seams. True size.",)
+    return (f"Circle as drawn, {size}. True size.",)
+
+
+def _counts(design: Design, bill: Bill, master: Master, paper: Paper) -> list[str]:
+    """Say how many shapes to fuse of which fabric."""
+    parts = []
+    for count in bill.masters:
+        if count.recipe == master.recipe:
+            fabric = design.fabric(design.colourway(count.code).shape)
+            parts.append(f"{count.count} of fabric {fabric.letter} ({fabric.name}) for {count.code}")
+    rows = wrapped(paper, f"Fuse {', '.join(parts)}.")
+    if len(rows) > MOST_COUNT_ROWS:
+        return [*rows[: MOST_COUNT_ROWS - 1], "… and more: see the list of shapes in the booklet."]
+    return rows
+
+
+def _manner(template: Template, paper: Paper) -> list[str]:
+    way = "Mirrored for tracing" if template.mirrored else "Same both ways: no need to mirror"
+    return wrapped(paper, f"{way}. No seam allowance is added to fused shapes.")
+
+
+def _legend(template: Template) -> tuple[Entry, ...]:
+    entries = [Entry(TRACED, "trace; cut the cloth here"), Entry(WEB, "web: cut here")]
+    if not template.shape.ring_in.is_empty():
+        entries.append(Entry(HOLLOW, "web: hollow out inside"))
+    return (*entries, Entry(CUT, "cut 1, cut 2 (after stitching)"))
+
+
+def _alt(master: Master, part: str) -> str:
+    return (
+        f"True-size template of the shape {master.recipe} ({part}): traced line, web ring, centre cross,"
+        " two cut lines, grain arrow, test squares and rulers."
+    )
+
+
+def _unit_pages(design: Design, master: Master, paper: Paper) -> Iterator[Draft]:
+    """Return a page for each kind of unit that fits: as trimmed, with its seam line and what its curve does."""
+    for letter, unit in zip("ABCDEFGH", master.units, strict=False):
+        side = show_length(unit.cut_side, design.units)
+        head = Head(
+            title=f"{_pattern_name(design)} – unit check {master.recipe}",
+            rows=(
+                f"Unit {letter}, trimmed {side}. True size.",
+                "Lay a trimmed unit on this page: its edges lie on the solid square,",
+                "and its curve on the curve. Do not trace or cut from this page.",
+            ),
+            legend=(
+                Entry(TRACED, "edge as trimmed"),
+                Entry(SEAM_LINE, "seam line"),
+                Entry(HOLLOW, "edge of the shape"),
+            ),
+        )
+        room = body(paper, head)
+        if float(unit.cut_side) * MM_PER_INCH <= min(room.width, room.height) - 8:
+            marks = tuple(_unit_marks(design, master, letter, room.centre))
+            yield Draft(
+                head, marks, f"True-size drawing of unit {letter} of {master.recipe}, trimmed {side}."
+            )
+
+
+def _unit_marks(design: Design, master: Master, letter: str, middle: Point) -> Iterator[Mark]:
+    unit = master.units["ABCDEFGH".index(letter)]
+    side, seam = float(unit.side), float(unit.seam)
+    scale = Scale(MM_PER_INCH, middle - complex(side, side) / 2 * MM_PER_INCH)
+    shapes = (p for layer in unit.cut_layers if layer.part == SHAPE for p in layer.region.paths)
+    for path in shapes:
+        yield from (Stroke(run, HOLLOW) for run in _curves(scale.path(path)))
+    yield outline(scale.path(rectangle(0, 0, side, side)), SEAM_LINE)
+    yield Area(scale.region(unit.cut_layers[0].region), TRACED)
+    low, high = scale.point(complex(-seam, -seam)), scale.point(complex(side + seam, side + seam))
+    name = f"unit {letter}, trimmed {show_length(unit.cut_side, design.units)}"
+    yield Text(complex(middle.real, high.imag + 5), name, PLAIN, "middle", bold=True)
+    yield Text(complex(low.real, low.imag - 2), "middle of the circle at this corner", NOTE)
+
+
+def _curves(path: Path) -> Iterator[tuple[Segment, ...]]:
+    """Return the curved stretches of an outline."""
+    for curved, run in itertools.groupby(path.segments, key=lambda s: not isinstance(s, Line)):
+        if curved:
+            yield tuple(run)

@@ -8,5 +8,20 @@ Promise: a check calculates anew and never asks the stage it checks; the rehears
 from quarterturn.proof.check import CHECKS, check_pattern
 from quarterturn.proof.model import Check, Pattern
 from quarterturn.proof.proving import ACCEPTED, Proof, prove, supplies_of
+from quarterturn.proof.text import finding_lines, findings_text, rehearsal_sentences, rehearsal_text, summary
 
-__all__ = ["ACCEPTED", "CHECKS", "Check", "Pattern", "Proof", "check_pattern", "prove", "supplies_of"]
+__all__ = [
+    "ACCEPTED",
+    "CHECKS",
+    "Check",
+    "Pattern",
+    "Proof",
+    "check_pattern",
+    "finding_lines",
+    "findings_text",
+    "prove",
+    "rehearsal_sentences",
+    "rehearsal_text",
+    "summary",
+    "supplies_of",
+]

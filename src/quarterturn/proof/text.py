@@ -1,0 +1,80 @@
+"""The text form of findings and of the rehearsal.
+
+A finding is a line with place, severity, sentence and code, and below it the remedy.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+
+from quarterturn.design import Finding, Severity
+from quarterturn.measure import aligned, show_plain
+from quarterturn.proof.model import Pattern
+from quarterturn.proof.proving import Proof
+
+
+def findings_text(findings: Sequence[Finding], name: str) -> str:
+    """Return every finding of the design file called `name`, and a line that sums them up."""
+    return "".join(f"{line}\n" for line in (*finding_lines(findings, name), summary(findings)))
+
+
+def finding_lines(findings: Iterable[Finding], name: str) -> list[str]:
+    """Return two lines for each finding, the second indented."""
+    return [line for finding in findings for line in _lines(finding, name)]
+
+
+def summary(findings: Sequence[Finding]) -> str:
+    """Return how many findings there are, and of which severities, worst first."""
+    if not findings:
+        return "No findings."
+    counts = Counter(finding.severity for finding in findings)
+    parts = ", ".join(f"{counts[severity]} {severity.value}" for severity in Severity if counts[severity])
+    return f"{len(findings)} finding{'' if len(findings) == 1 else 's'}: {parts}."
+
+
+def _lines(finding: Finding, name: str) -> tuple[str, str]:
+    sentence = f"{finding.severity.value}: {_on_one_line(finding.sentence)} ({finding.code})"
+    return f"{_place(finding, name)}: {sentence}", f"    {_on_one_line(finding.remedy)}"
+
+
+def _place(finding: Finding, name: str) -> str:
+    """Return the file with the line, or where no line is known with whatever is."""
+    place = finding.place
+    if place.line is not None:
+        return f"{name}:{place.line}"
+    where = _on_one_line(place.key or place.detail)
+    return f"{name}: {where}" if where else name
+
+
+def _on_one_line(text: str) -> str:
+    return " ".join(text.split())
+
+
+def rehearsal_sentences(pattern: Pattern, proof: Proof) -> tuple[str, ...]:
+    """Return what the rehearsal found, a sentence each, for the sewer and the designer alike."""
+    rehearsal = proof.rehearsal
+    steps = f"{rehearsal.steps_done} of {len(pattern.steps.steps)} steps can be carried out as written"
+    if rehearsal.failures:
+        return (f"{steps}.", *(finding.sentence for finding in proof.findings))
+    verdict = "is the one in the picture" if proof.holds else "is another than the one in the picture"
+    return (
+        f"{steps}, with the cloth and web of the list.",
+        f"The top that they make {verdict}: {proof.difference:.4f} square inches differ, {proof.share:.6%} of it.",
+    )
+
+
+def leftover_lines(pattern: Pattern, proof: Proof) -> list[str]:
+    """Return what is left of each fabric and of the web when all steps are done, exactly."""
+    design, rehearsal = pattern.design, proof.rehearsal
+    cloth = [
+        (f"fabric {letter}", design.fabric(letter).name, show_plain(length, design.units))
+        for letter, length in rehearsal.cloth_left.items()
+    ]
+    return aligned([*cloth, ("web", "", show_plain(rehearsal.web_left, design.units))])
+
+
+def rehearsal_text(pattern: Pattern, proof: Proof) -> str:
+    """Return what the rehearsal found, and what it left over."""
+    lines = (*rehearsal_sentences(pattern, proof), "Left over:", *leftover_lines(pattern, proof))
+    return "".join(f"{line}\n" for line in lines)

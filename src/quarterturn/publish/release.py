@@ -1,0 +1,142 @@
+"""All that a publish makes: pattern in, files out, each under its name.
+
+The parts are an explicit list; `release` makes those that are asked for, and a list of contents.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import re
+from collections.abc import Callable, Collection, Iterator, Mapping
+from dataclasses import dataclass
+
+from quarterturn.blocks import Blocks
+from quarterturn.design import Finding, Severity
+from quarterturn.proof import Pattern, Proof, findings_text, rehearsal_sentences, rehearsal_text
+
+CONTENTS = "contents.txt"
+PICTURE_MM = 200.0
+PICTURE_PIXELS = 1600
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """What is known for and against a pattern: the name of its design file, all findings, and the rehearsal."""
+
+    name: str
+    findings: tuple[Finding, ...]
+    proof: Proof
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """What to make the files of: a pattern (its house says on which paper), its verdict, and whether it is a draft."""
+
+    pattern: Pattern
+    verdict: Verdict
+    draft: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """Files that are made together, under the name by which they can be asked for."""
+
+    name: str
+    make: Callable[[Order], Mapping[str, bytes]]
+
+
+def release(
+    pattern: Pattern,
+    verdict: Verdict,
+    *,
+    draft: bool = False,
+    only: Collection[str] = (),
+    watch: Callable[[str], None] = lambda part: None,
+) -> dict[str, bytes]:
+    """Return the files of a pattern by name, those of the parts named in `only` if any are; a list of contents last.
+
+    Equal patterns give equal bytes. `watch` is told the name of each part as it begins.
+    Raises UnprintableTextError for text that the fonts lack.
+    """
+    order, files = Order(pattern, verdict, draft), dict[str, bytes]()
+    for part in PARTS:
+        if not only or part.name in only:
+            watch(part.name)
+            files.update(part.make(order))
+    return {**files, CONTENTS: contents(files)}
+
+
+def contents(files: Mapping[str, bytes]) -> bytes:
+    """Return a line for each file, by which sha256sum --check tells whether they are whole (FIPS 180-4)."""
+    return "".join(f"{hashlib.sha256(files[name]).hexdigest()}  {name}\n" for name in sorted(files)).encode()
+
+
+def _booklet(order: Order) -> Mapping[str, bytes]:
+    from quarterturn.publish.booklet import booklet
+
+    said = (*_draft_sentences(order), *rehearsal_sentences(order.pattern, order.verdict.proof))
+    return {"booklet.pdf": booklet(order.pattern, order.pattern.design.house.paper, said)}
+
+
+def _draft_sentences(order: Order) -> Iterator[str]:
+    if order.draft:
+        open_ones = sum(finding.severity is Severity.STOPS for finding in order.verdict.findings)
+        findings = "finding that stops" if open_ones == 1 else "findings that stop"
+        yield f"Draft: {open_ones} {findings} the sewer. Not for sale and not for sewing."
+
+
+def _templates(order: Order) -> Mapping[str, bytes]:
+    from quarterturn.publish.dxf import sheet_dxf
+    from quarterturn.publish.pdf import sheets_pdf
+    from quarterturn.publish.shape_marks import cutter_sheet, template_of
+    from quarterturn.publish.svg import sheet_svg
+    from quarterturn.publish.templates import template_sheets
+
+    design, blocks, bill = order.pattern.design, order.pattern.blocks, order.pattern.bill
+    pages = template_sheets(design, blocks, bill, design.house.paper)
+    files = {"templates.pdf": sheets_pdf(pages, f"{design.title} – templates")}
+    for stem, master in zip(shape_stems(blocks), blocks.masters, strict=True):
+        sheet = cutter_sheet(template_of(master.shape, master.cuts))
+        files[f"{stem}.svg"] = sheet_svg(sheet).encode()
+        files[f"{stem}.dxf"] = sheet_dxf(sheet).encode()
+    return files
+
+
+def shape_stems(blocks: Blocks) -> list[str]:
+    """Return for each master a name of its files: letters, figures and hyphens, each name once."""
+    plain = (re.sub("[^a-z0-9]+", "-", master.recipe.lower()).strip("-") for master in blocks.masters)
+    return [f"shape-{number}-{word}".rstrip("-") for number, word in enumerate(plain, 1)]
+
+
+def _picture(order: Order) -> Mapping[str, bytes]:
+    from quarterturn.publish.picture import top_sheet
+    from quarterturn.publish.png import sheet_png
+    from quarterturn.publish.svg import sheet_svg
+
+    pattern = order.pattern
+    sheet = top_sheet(pattern.design, pattern.blocks, pattern.setting, PICTURE_MM)
+    return {"picture.svg": sheet_svg(sheet).encode(), "picture.png": sheet_png(sheet, PICTURE_PIXELS)}
+
+
+def _lists(order: Order) -> Mapping[str, bytes]:
+    from quarterturn.publish.tables import cut_list_csv, job_json
+
+    pattern = order.pattern
+    cuts = cut_list_csv(pattern.bill, pattern.materials, pattern.design)
+    return {"cut-list.csv": cuts.encode(), "job.json": job_json(pattern).encode()}
+
+
+def _findings(order: Order) -> Mapping[str, bytes]:
+    verdict = order.verdict
+    text = findings_text(verdict.findings, verdict.name) + rehearsal_text(order.pattern, verdict.proof)
+    return {"findings.txt": text.encode()}
+
+
+PARTS: tuple[Part, ...] = (
+    Part("booklet", _booklet),
+    Part("templates", _templates),
+    Part("picture", _picture),
+    Part("lists", _lists),
+    Part("findings", _findings),
+)
+"""Every part, in the order in which they are made."""

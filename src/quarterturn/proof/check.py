@@ -3,10 +3,38 @@
 from __future__ import annotations
 
 from quarterturn.design import Finding
+from quarterturn.proof.checks.agreement import AGREEMENT
+from quarterturn.proof.checks.behaviour import BEHAVIOUR
+from quarterturn.proof.checks.borders import BORDERS
+from quarterturn.proof.checks.cloth import CLOTH
+from quarterturn.proof.checks.colours import COLOURS
+from quarterturn.proof.checks.counts import COUNTS
+from quarterturn.proof.checks.cutting import CUTTING
+from quarterturn.proof.checks.imprint import IMPRINT
+from quarterturn.proof.checks.joins import JOINS
+from quarterturn.proof.checks.metric import METRIC
+from quarterturn.proof.checks.rings import RINGS
+from quarterturn.proof.checks.sewing import SEWING
+from quarterturn.proof.checks.templates import TEMPLATES
 from quarterturn.proof.checks.unit_geometry import UNIT_GEOMETRY
 from quarterturn.proof.model import Check, Pattern
 
-CHECKS: tuple[Check, ...] = (*UNIT_GEOMETRY,)
+CHECKS: tuple[Check, ...] = (
+    *UNIT_GEOMETRY,
+    *RINGS,
+    *JOINS,
+    *COUNTS,
+    *CUTTING,
+    *CLOTH,
+    *AGREEMENT,
+    *SEWING,
+    *BORDERS,
+    *TEMPLATES,
+    *BEHAVIOUR,
+    *COLOURS,
+    *METRIC,
+    *IMPRINT,
+)
 """Every check, by the groups of the trade's list for the technical edit."""
 
 

@@ -132,7 +132,9 @@ def units_per_master(pattern: Pattern) -> Iterator[Fault]:
     for recipe in pattern.design.recipes:
         found = pattern.blocks.master(recipe.name).per_master()
         if found != 4:
-            sentence = f"A square of {recipe.name} cut both ways gives four equal units; here it gives {found}."
+            sentence = (
+                f"A square of {recipe.name} cut both ways gives four equal units; here it gives {found}."
+            )
             yield Fault(dotted("recipes", recipe.name), sentence, REBUILD)
 
 

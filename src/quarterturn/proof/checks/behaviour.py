@@ -1,0 +1,189 @@
+"""Checks of how prints, wool, flannel and stitches behave (group H of the trade's list)."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterator
+
+from quarterturn.design import ClothKind, Design, Direction, EdgeStitchKind, Pressing, Severity, dotted
+from quarterturn.design.colour import value_of
+from quarterturn.measure import inches, mm, show_count, show_length
+from quarterturn.proof.checks.agreement import used_fabrics
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.ledger import codes_of_units
+from quarterturn.proof.checks.mapping import turned_counts, unit_counts
+from quarterturn.proof.model import Pattern
+from quarterturn.steps import CutAway
+
+THICK_SEAM = inches(0, 3, 8)
+"""Wool and flannel fray or are thick: 3/8" to 1/2" is common practice."""
+
+LONGEST_STITCH = {ClothKind.COTTON: mm("2.5"), ClothKind.FLANNEL: mm("2.5"), ClothKind.WOOL: mm(3)}
+"""A longer stitch leaves the edge of the shape weak after washing (common practice)."""
+
+SHADOW = 15.0
+"""A shape lighter than its ground by this difference of L* shows the ground through (from memory)."""
+
+THICK_NEEDLE = 90
+
+
+def turned_prints(pattern: Pattern) -> Iterator[Fault]:
+    """Count the squares that a print takes if it is to stand upright in every unit.
+
+    The quarters of a square come from its four corners, and each turn of the map stands upright for one of
+    them only; for stripes, which are the same upside down, for two.
+    """
+    design = pattern.design
+    turns, made = turned_counts(design), {count.code: count.count for count in pattern.bill.masters}
+    for code in unit_counts(design):
+        colourway = design.colourway(code)
+        for part, letter in (("ground", colourway.ground), ("shape", colourway.shape)):
+            direction = design.fabric(letter).direction
+            want = _upright_squares([turns[code, turn] for turn in range(4)], direction)
+            if want > made.get(code, 0) - design.making.spare_masters:
+                sentence = (
+                    f"The print of fabric {letter} is {direction.value}. To stand upright in every unit of "
+                    f"colourway {code} it takes {show_count(want, 'square')}; {made.get(code, 0)} are made, and "
+                    "the print turns with the units."
+                )
+                remedy = (
+                    f"Choose a print without direction, balance the turns of {code} in the map, or say that the "
+                    "print turns."
+                )
+                yield Fault(dotted("colourways", code, part), sentence, remedy)
+
+
+def _upright_squares(turns: list[int], direction: Direction) -> int:
+    if direction is Direction.ONE_WAY:
+        return max(turns)
+    if direction is Direction.TWO_WAY:
+        return max(-(-(turns[0] + turns[2]) // 2), -(-(turns[1] + turns[3]) // 2))
+    return 0
+
+
+def backing_print(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of a backing whose print lies on its side."""
+    fabric = pattern.design.fabric(pattern.design.backing_fabric)
+    for plan in pattern.materials.cloth:
+        for group in plan.panels:
+            if (
+                plan.fabric == fabric.letter
+                and fabric.direction is not Direction.NONE
+                and not group.runs_down
+            ):
+                sentence = (
+                    f"The backing panels of fabric {fabric.letter} run across the quilt, so its print, which is "
+                    f"{fabric.direction.value}, lies on its side."
+                )
+                remedy = "Choose a backing without direction, or say in `about` that it lies so."
+                yield Fault("backing.fabric", sentence, remedy)
+
+
+def thick_seams(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for a wider seam allowance where wool or flannel is pieced."""
+    design, units = pattern.design, pattern.design.units
+    for letter, kind in _pieced_kinds(design).items():
+        if kind is not ClothKind.COTTON and design.making.seam < THICK_SEAM:
+            sentence = (
+                f"Fabric {letter} is {kind.value}, and the seams are {tell(design.making.seam, units)}: it frays or "
+                "is too thick for them."
+            )
+            remedy = f"Set making.seam to {show_length(THICK_SEAM, units)}; all sizes follow from it."
+            yield Fault("making.seam", sentence, remedy, f"fabric {letter}")
+
+
+def _pieced_kinds(design: Design) -> dict[str, ClothKind]:
+    """Return the kind of each fabric that is sewn into the top."""
+    letters = used_fabrics(design) - {design.backing_fabric, design.binding_fabric}
+    for code in unit_counts(design):
+        letters |= {design.colourway(code).ground, design.colourway(code).shape}
+    letters |= {border.fabric for border in design.borders}
+    return {fabric.letter: fabric.kind for fabric in design.fabrics if fabric.letter in letters}
+
+
+def wool_bulk(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for open seams where wool is pieced: four corners of it meet at each crossing."""
+    design = pattern.design
+    woollen = [letter for letter, kind in _pieced_kinds(design).items() if kind is ClothKind.WOOL]
+    if woollen and design.making.pressing is not Pressing.OPEN:
+        sentence = (
+            f"Seams in wool (fabric {woollen[0]}) pressed to one side make a lump wherever four units meet."
+        )
+        yield Fault("making.pressing", sentence, 'Set making.pressing to "open".')
+
+
+def wool_needle(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for a needle that goes through wool."""
+    design = pattern.design
+    size = re.match(r"\d+", design.making.stitch.needle)
+    woollen = [letter for letter, kind in _pieced_kinds(design).items() if kind is ClothKind.WOOL]
+    if woollen and size and int(size[0]) < THICK_NEEDLE:
+        sentence = f"Fabric {woollen[0]} is wool, and the needle a {design.making.stitch.needle}."
+        yield Fault("making.stitch.needle", sentence, 'Set making.stitch.needle to "90/14".')
+
+
+def long_stitches(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for stitches short enough to hold where the cuts sever them."""
+    design, units, stitch = pattern.design, pattern.design.units, pattern.design.making.stitch
+    kinds = {design.fabric(design.colourway(code).shape).kind for code in unit_counts(design)}
+    longest = min(LONGEST_STITCH[kind] for kind in kinds)
+    if stitch.kind is not EdgeStitchKind.STRAIGHT and stitch.length > longest:
+        sentence = (
+            f"Edge stitches {tell(stitch.length, units)} long are severed by the cuts and do not hold until the seam "
+            "catches them."
+        )
+        yield Fault(
+            "making.stitch.length",
+            sentence,
+            f"Set making.stitch.length to {float(longest / mm(1)):g} mm or less.",
+        )
+
+
+def raw_edges(pattern: Pattern) -> Iterator[Fault]:
+    """Tell that a straight stitch lets the edges fray, which the pattern must say."""
+    stitch = pattern.design.making.stitch
+    if stitch.kind is EdgeStitchKind.STRAIGHT:
+        sentence = (
+            "A straight stitch inside the edge leaves the edge of every shape raw: it frays in the wash."
+        )
+        remedy = 'Say in `about` that the raw edge is meant, or set making.stitch.kind to "zigzag".'
+        yield Fault("making.stitch.kind", sentence, remedy)
+
+
+def shadows(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that the ground is cut away behind a shape that is lighter than it."""
+    design, codes = pattern.design, codes_of_units(pattern.steps)
+    opened: Counter[str] = Counter()
+    for step in pattern.steps.steps:
+        if isinstance(step.action, CutAway):
+            opened.update({codes.get(pile.label, ""): pile.count for pile in step.uses})
+    for code in unit_counts(design):
+        colourway = design.colourway(code)
+        lighter = value_of(design.fabric(colourway.shape).colour) - value_of(
+            design.fabric(colourway.ground).colour
+        )
+        if lighter > SHADOW and not opened[code]:
+            sentence = (
+                f"In colourway {code} the shape of fabric {colourway.shape} is lighter than its ground, fabric "
+                f"{colourway.ground}, and no step cuts the ground away: it shadows through."
+            )
+            yield Fault(dotted("colourways", code), sentence, REBUILD)
+
+
+BEHAVIOUR = (
+    check("print-turns", Severity.COSTS, (54, 93), "A print with a direction stands upright.", turned_prints),
+    check(
+        "backing-print-lies", Severity.CONFUSES, (50, 94), "The print of the backing stands.", backing_print
+    ),
+    check("seam-for-thick", Severity.CONFUSES, (96,), "Wool and flannel have wide seams.", thick_seams),
+    check("wool-bulk", Severity.CONFUSES, (75,), "Seams in wool are pressed open.", wool_bulk),
+    check("wool-needle", Severity.STYLE, (53,), "The needle suits the cloth.", wool_needle),
+    check(
+        "stitch-too-long", Severity.COSTS, (53,), "The edge stitch is short enough to hold.", long_stitches
+    ),
+    check("edges-fray", Severity.CONFUSES, (53,), "The edge stitch covers the edge.", raw_edges),
+    check(
+        "shadow-through", Severity.CONFUSES, (95,), "Dark ground is cut away behind light shapes.", shadows
+    ),
+)

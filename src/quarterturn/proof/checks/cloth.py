@@ -1,0 +1,292 @@
+"""Checks of yardage, web, binding, backing, batting and thread (group D of the trade's list)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from quarterturn.design import Direction, Severity, dotted
+from quarterturn.materials import ClothPlan, PanelGroup
+from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_count, show_length
+from quarterturn.proof.checks.drafting import draft_of, drafts_of
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.finished import finished_size
+from quarterturn.proof.model import Pattern
+
+LARGEST_BATTING = inches(120)
+"""The largest packaged batting is 120" square (two shops' tables of packaged sizes agree, 2011 and 2012)."""
+
+LEAST_OVERAGE = inches(2)
+"""Backing beyond the top on each side: published habits run from 2" to 6"."""
+
+CLOSE = 0.05
+"""Inches. Edges to stitch are sums of curves, calculated in floats by two ways."""
+
+
+def yardage(pattern: Pattern) -> Iterator[Fault]:
+    """Recalculate every fabric from its cutting plan."""
+    units = pattern.design.units
+    for plan in pattern.materials.cloth:
+        cut = _cut_length(plan)
+        if cut != plan.cut_length:
+            sentence = (
+                f"The cuts of fabric {plan.fabric} add up to {tell(cut, units)}, and the plan says "
+                f"{tell(plan.cut_length, units)}."
+            )
+            yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD)
+        if cut + plan.squaring > plan.bought:
+            sentence = (
+                f"Fabric {plan.fabric} needs {tell(cut + plan.squaring, units)}, straightening included, and "
+                f"{show_cloth(plan.bought, units)} is bought."
+            )
+            yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD)
+
+
+def _cut_length(plan: ClothPlan) -> Length:
+    strips = sum((group.height * group.strips for group in plan.strips), Length(0))
+    return strips + sum((group.cut_length * group.panels for group in plan.panels), Length(0))
+
+
+def rounding(pattern: Pattern) -> Iterator[Fault]:
+    """Hold every yardage to one rule: what is cut and the slack, up to the next length that a shop cuts."""
+    units, making = pattern.design.units, pattern.design.making
+    for plan in pattern.materials.cloth:
+        want = buy_up(_cut_length(plan) + max(making.slack, making.squaring), units)
+        if plan.bought != want:
+            sentence = (
+                f"By the rule for all fabrics {show_cloth(want, units)} of fabric {plan.fabric} is bought, and the "
+                f"list says {show_cloth(plan.bought, units)}."
+            )
+            yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD)
+
+
+def no_slack(pattern: Pattern) -> Iterator[Fault]:
+    """Tell where nothing is bought for a miscut."""
+    making, units = pattern.design.making, pattern.design.units
+    if making.slack <= making.squaring:
+        sentence = (
+            f"Slack is {tell(making.slack, units)} and straightening the cloth takes {tell(making.squaring, units)}: "
+            "one miscut and the cloth is short."
+        )
+        remedy = f"Set making.slack to {show_length(making.squaring + inches(1), units)} or more."
+        yield Fault("making.slack", sentence, remedy)
+
+
+def widths_agree(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that each plan uses the width that the design states."""
+    units = pattern.design.units
+    for fabric in pattern.design.fabrics:
+        for plan in pattern.materials.cloth:
+            if plan.fabric == fabric.letter and plan.usable_width != fabric.width:
+                sentence = (
+                    f"Fabric {fabric.letter} is {tell(fabric.width, units)} wide, and is cut as if it were "
+                    f"{tell(plan.usable_width, units)}."
+                )
+                yield Fault(dotted("fabrics", fabric.letter, "width"), sentence, REBUILD)
+
+
+def web_rows(pattern: Pattern) -> Iterator[Fault]:
+    """Recalculate the rows of tracings on the web, and their number."""
+    web, units = pattern.materials.web, pattern.design.units
+    for rows in web.rows:
+        across = rows.per_row * rows.width + (rows.per_row - 1) * rows.gap
+        if across > web.web_width or rows.per_row * rows.rows < rows.count:
+            sentence = (
+                f"{show_count(rows.rows, 'row')} of {rows.per_row} tracings of {rows.shape}, {tell(across, units)} "
+                f"across, do not hold {rows.count} on web {tell(web.web_width, units)} wide."
+            )
+            yield Fault("making.web_width", sentence, REBUILD, rows.shape)
+
+
+def web_room(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that the whole ring has room on the web."""
+    making, units, reach = pattern.design.making, pattern.design.units, dict[str, float]()
+    reach = {recipe.name: draft.reach for recipe, draft in drafts_of(pattern.design)}
+    for rows in pattern.materials.web.rows:
+        want = 2 * (reach[rows.shape] + float(making.ring_out))
+        if min(rows.width, rows.height) < want - CLOSE / 10:
+            sentence = (
+                f"A ring of {rows.shape} measures {tell(want, units)} across, and has room of "
+                f"{tell(rows.width, units)} × {tell(rows.height, units)} on the web."
+            )
+            yield Fault("making.ring_out", sentence, REBUILD, rows.shape)
+
+
+def web_narrow(pattern: Pattern) -> Iterator[Fault]:
+    """Name the shapes that are wider than the web."""
+    making, units = pattern.design.making, pattern.design.units
+    for recipe, draft in drafts_of(pattern.design):
+        across = 2 * (draft.reach + float(making.ring_out))
+        if across > making.web_width:
+            sentence = (
+                f"The ring of {recipe.name} is {tell(across, units)} across, and the web "
+                f"{tell(making.web_width, units)} wide."
+            )
+            remedy = "Make the shape smaller, or set making.web_width to the width of your web."
+            yield Fault("making.web_width", sentence, remedy, recipe.name)
+
+
+def web_length(pattern: Pattern) -> Iterator[Fault]:
+    """Recalculate the length of web."""
+    web, units = pattern.materials.web, pattern.design.units
+    used = sum((rows.rows * rows.height for rows in web.rows), Length(0))
+    if used > web.bought or web.used_length > web.bought:
+        sentence = (
+            f"The tracings take {tell(max(used, web.used_length), units)} of web, and {show_cloth(web.bought, units)} "
+            "is bought."
+        )
+        yield Fault("making.web_width", sentence, REBUILD)
+
+
+def binding_run(pattern: Pattern) -> Iterator[Fault]:
+    """Recalculate the binding: the perimeter and its extra, from strips that each join shortens."""
+    design, units = pattern.design, pattern.design.units
+    width, height = finished_size(design)
+    want = 2 * (width + height) + design.making.binding_extra
+    runs = [
+        run.strips * plan.usable_width - (run.strips - 1) * run.loss
+        for plan in pattern.materials.cloth
+        for run in plan.runs
+        if plan.fabric == design.binding_fabric and run.height == design.binding_width
+    ]
+    found = max(runs, default=Length(0))
+    if found < want or pattern.materials.binding_run < want:
+        sentence = (
+            f"The binding goes round {tell(2 * (width + height), units)} and needs {tell(want, units)}; its strips "
+            f"make {tell(min(found, pattern.materials.binding_run), units)}."
+        )
+        yield Fault("binding", sentence, REBUILD)
+
+
+def binding_width(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for a binding that reaches round the edge.
+
+    Folded double it takes six finished widths and 1/8" for turning (a publisher's chart: 1 5/8" for 1/4").
+    """
+    design, units = pattern.design, pattern.design.units
+    least = 6 * design.making.seam + inches(0, 1, 8)
+    if design.binding_width < least:
+        sentence = (
+            f"Binding cut {tell(design.binding_width, units)} wide and folded double does not reach round an edge "
+            f"with a seam of {tell(design.making.seam, units)}."
+        )
+        yield Fault("binding.width", sentence, f"Cut it {show_length(least, units)} wide or wider.")
+
+
+def backing(pattern: Pattern) -> Iterator[Fault]:
+    """Recalculate whether the backing panels, less their seams, cover the top and the overage all round."""
+    design, units = pattern.design, pattern.design.units
+    over = 2 * design.making.overage
+    width, height = (side + over for side in finished_size(design))
+    panels = [(plan, group) for plan in pattern.materials.cloth for group in plan.panels]
+    if not panels:
+        yield Fault("backing.fabric", "No backing is cut.", REBUILD)
+    for plan, group in panels:
+        across = group.panels * plan.usable_width - 2 * group.seam * (group.panels - 1)
+        sheet = (across, group.cut_length) if group.runs_down else (group.cut_length, across)
+        if sheet[0] < width or sheet[1] < height:
+            sentence = (
+                f"The backing panels make a sheet of {tell(sheet[0], units)} × {tell(sheet[1], units)}; top and "
+                f"overage need {tell(width, units)} × {tell(height, units)}."
+            )
+            yield Fault("backing.fabric", sentence, REBUILD)
+
+
+def backing_way(pattern: Pattern) -> Iterator[Fault]:
+    """Try the backing both ways, and tell where the other takes less cloth."""
+    design, units = pattern.design, pattern.design.units
+    over = 2 * design.making.overage
+    width, height = (side + over for side in finished_size(design))
+    for plan in pattern.materials.cloth:
+        for group in plan.panels:
+            if design.fabric(plan.fabric).direction is not Direction.NONE:
+                continue
+            along, across = (width, height) if group.runs_down else (height, width)
+            other = along * _panels_for(across, plan, group)
+            if other < group.cut_length * group.panels:
+                sentence = (
+                    f"The backing takes {tell(group.cut_length * group.panels, units)} of cloth this way, and "
+                    f"{tell(other, units)} with its panels turned."
+                )
+                yield Fault("backing.fabric", sentence, REBUILD)
+
+
+def _panels_for(across: Length, plan: ClothPlan, group: PanelGroup) -> int:
+    """Return how many panels side by side reach across; each further one loses two seam allowances."""
+    each = plan.usable_width - 2 * group.seam
+    return 1 if across <= plan.usable_width else -(-(across - 2 * group.seam) // each)
+
+
+def batting(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for batting that is large enough."""
+    design, units, found = pattern.design, pattern.design.units, pattern.materials
+    over = 2 * design.making.overage
+    width, height = (side + over for side in finished_size(design))
+    if found.batting_width < width or found.batting_height < height:
+        sentence = (
+            f"The batting is {tell(found.batting_width, units)} × {tell(found.batting_height, units)}; top and "
+            f"overage need {tell(width, units)} × {tell(height, units)}."
+        )
+        yield Fault("making.overage", sentence, REBUILD)
+
+
+def batting_sold(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of batting that no package holds."""
+    design, units = pattern.design, pattern.design.units
+    largest = max(finished_size(design)) + 2 * design.making.overage
+    if largest > LARGEST_BATTING:
+        sentence = (
+            f"The batting must be {tell(largest, units)} long; the largest packaged batting is "
+            f"{tell(LARGEST_BATTING, units)} square."
+        )
+        yield Fault(
+            "setting", sentence, "Say on the back cover that batting by the length, or joined, is needed."
+        )
+
+
+def overage(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for backing and batting that stand out enough to be quilted."""
+    over, units = pattern.design.making.overage, pattern.design.units
+    if over < LEAST_OVERAGE:
+        sentence = (
+            f"Backing and batting stand out {tell(over, units)} on each side, which is too little to quilt."
+        )
+        remedy = f"Set making.overage to {tell(100 * MM if units is Units.METRIC else inches(4), units)}."
+        yield Fault("making.overage", sentence, remedy)
+
+
+def thread(pattern: Pattern) -> Iterator[Fault]:
+    """Recalculate the edge to be stitched in each colour from closed forms."""
+    want: dict[str, float] = {}
+    for count in pattern.bill.masters:
+        colourway = pattern.design.colourway(count.code)
+        edge = draft_of(pattern.design, pattern.design.recipe(colourway.recipe)).edge
+        want[colourway.shape] = want.get(colourway.shape, 0.0) + count.count * edge
+    found = {stitching.fabric: stitching.edge for stitching in pattern.materials.stitching}
+    for letter in sorted(want.keys() | found.keys()):
+        if abs(want.get(letter, 0.0) - found.get(letter, 0.0)) > CLOSE:
+            units = pattern.design.units
+            sentence = (
+                f"{tell(want.get(letter, 0.0), units)} of edge is stitched in thread to match fabric {letter}; the "
+                f"thread list says {tell(found.get(letter, 0.0), units)}."
+            )
+            yield Fault(dotted("fabrics", letter), sentence, REBUILD)
+
+
+CLOTH = (
+    check("yardage-short", Severity.STOPS, (30, 43), "Enough cloth is bought for the cuts.", yardage),
+    check("yardage-rounding", Severity.COSTS, (45,), "One rounding rule holds for all fabrics.", rounding),
+    check("no-slack", Severity.COSTS, (30, 45), "Cloth is bought beyond the cuts.", no_slack),
+    check("width-differs", Severity.STOPS, (43, 57), "Cloth is cut in its stated width.", widths_agree),
+    check("web-row-overfull", Severity.STOPS, (48,), "The tracings fit their rows of web.", web_rows),
+    check("web-room", Severity.STOPS, (48,), "Each ring has room on the web.", web_room),
+    check("web-too-narrow", Severity.STOPS, (48,), "The web is wide enough for each ring.", web_narrow),
+    check("web-short", Severity.STOPS, (48,), "Enough web is bought.", web_length),
+    check("binding-short", Severity.STOPS, (49,), "The binding reaches round the quilt.", binding_run),
+    check("binding-narrow", Severity.STOPS, (49,), "The binding reaches round the edge.", binding_width),
+    check("backing-short", Severity.STOPS, (50,), "The backing covers top and overage.", backing),
+    check("backing-dear", Severity.COSTS, (50,), "The backing runs the cheaper way.", backing_way),
+    check("batting-small", Severity.STOPS, (51,), "The batting covers top and overage.", batting),
+    check("batting-unsold", Severity.COSTS, (51,), "Batting of the size is sold.", batting_sold),
+    check("overage-small", Severity.COSTS, (50, 51), "The lower layers stand out enough.", overage),
+    check("thread-miscounted", Severity.COSTS, (53,), "The thread list sums all edges.", thread),
+)

@@ -1,0 +1,84 @@
+"""Checks of the colours (trade check 61): what meets in the quilt must be told apart, in colour and in print."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from quarterturn.design import Design, Severity, dotted
+from quarterturn.design.colour import colour_distance, lab, value_of
+from quarterturn.proof.checks.fault import Fault, check
+from quarterturn.proof.checks.mapping import unit_counts
+from quarterturn.proof.model import Pattern
+
+LEAST_VALUE = 7.0
+"""Difference of L* below which two greys look alike on a home printer (from memory)."""
+
+LEAST_DISTANCE = 8.0
+"""CIEDE2000 below which two fabrics look alike across a room (from memory; about 1 is just seen side by side)."""
+
+
+def alike(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of fabrics that meet and can hardly be told apart."""
+    for key, one, other in _meeting(pattern.design):
+        a, b = (pattern.design.fabric(letter) for letter in (one, other))
+        distance = colour_distance(lab(a.colour), lab(b.colour))
+        if distance < LEAST_DISTANCE:
+            sentence = (
+                f"Fabrics {one}, {a.name}, and {other}, {b.name}, meet in the quilt and look alike (colour difference "
+                f"{distance:.1f})."
+            )
+            yield Fault(key, sentence, f"Make one of them lighter or darker: {a.colour}, {b.colour}.")
+
+
+def same_grey(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of fabrics that meet and print as one grey, though their colours differ."""
+    for key, one, other in _meeting(pattern.design):
+        a, b = (pattern.design.fabric(letter) for letter in (one, other))
+        values = value_of(a.colour), value_of(b.colour)
+        if (
+            abs(values[0] - values[1])
+            < LEAST_VALUE
+            <= LEAST_DISTANCE
+            <= colour_distance(lab(a.colour), lab(b.colour))
+        ):
+            sentence = (
+                f"Fabrics {one}, {a.name}, and {other}, {b.name}, meet in the quilt and print as the same grey "
+                f"(values {values[0]:.0f} and {values[1]:.0f} of 100)."
+            )
+            remedy = "Make one of them lighter or darker, or rely on the letters in the drawings."
+            yield Fault(key, sentence, remedy)
+
+
+def _meeting(design: Design) -> Iterator[tuple[str, str, str]]:
+    """Return key and letters of fabrics that meet: shape on ground, and border on border; each pair once."""
+    seen: set[frozenset[str]] = set()
+    pairs = [
+        (dotted("colourways", c.code), c.ground, c.shape)
+        for c in (design.colourway(code) for code in unit_counts(design))
+    ]
+    pairs += [
+        (dotted("borders", number, "fabric"), inner.fabric, outer.fabric)
+        for number, (inner, outer) in enumerate(
+            zip(design.borders, design.borders[1:], strict=False), start=1
+        )
+    ]
+    for key, one, other in pairs:
+        if one != other and frozenset((one, other)) not in seen:
+            seen.add(frozenset((one, other)))
+            yield key, one, other
+
+
+def one_cloth(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of a shape on a ground of its own fabric: nothing would be seen."""
+    for code in unit_counts(pattern.design):
+        colourway = pattern.design.colourway(code)
+        if colourway.ground == colourway.shape:
+            sentence = f"Ground and shape of colourway {code} are both fabric {colourway.ground}: the shape is unseen."
+            yield Fault(dotted("colourways", code, "shape"), sentence, "Give the shape another fabric.")
+
+
+COLOURS = (
+    check("fabrics-alike", Severity.CONFUSES, (61,), "Fabrics that meet can be told apart.", alike),
+    check("greys-alike", Severity.CONFUSES, (61,), "Fabrics that meet print as two greys.", same_grey),
+    check("shape-unseen", Severity.CONFUSES, (61, 73), "A shape differs from its ground.", one_cloth),
+)

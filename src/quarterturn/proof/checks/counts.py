@@ -1,0 +1,143 @@
+"""Checks of counts (group B of the trade's list): units, squares, pieces, and that every pile comes out even."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from quarterturn.design import Severity, dotted
+from quarterturn.measure import show_count
+from quarterturn.pieces import Purpose
+from quarterturn.proof.checks.fault import REBUILD, Fault, check
+from quarterturn.proof.checks.ledger import codes_of_units, keep_ledger, made_of, set_aside
+from quarterturn.proof.checks.mapping import unit_counts
+from quarterturn.proof.model import Pattern
+from quarterturn.steps import Crease, CutApart, CutOut, FuseRings, FuseToGround, StitchEdge, Subcut
+
+PER_SQUARE = 4
+
+
+def units_made(pattern: Pattern) -> Iterator[Fault]:
+    """Hold the units that the steps leave for sewing against the units of the map."""
+    codes, made, aside = codes_of_units(pattern.steps), made_of(pattern.steps), set_aside(pattern.steps)
+    last = {code: label for label, code in codes.items()}
+    counts = unit_counts(pattern.design)
+    for code in counts.keys() | last.keys():
+        label = last.get(code, "")
+        found = made[label] - aside[label]
+        if found != counts.get(code, 0):
+            sentence = (
+                f"The map has {show_count(counts.get(code, 0), 'unit')} of colourway {code}, but the steps leave "
+                f"{found} to sew."
+            )
+            yield Fault(dotted("colourways", code), sentence, REBUILD)
+
+
+def units_tallied(pattern: Pattern) -> Iterator[Fault]:
+    """Hold the tally of the setting against the map."""
+    for code, count in unit_counts(pattern.design).items():
+        found = pattern.setting.tally.get(code, 0)
+        if found != count:
+            sentence = f"The map has {show_count(count, 'unit')} of colourway {code}, and the tally {found}."
+            yield Fault(dotted("colourways", code), sentence, REBUILD)
+
+
+def masters_counted(pattern: Pattern) -> Iterator[Fault]:
+    """Squares to make = units needed over four, rounded up, and the spares; what is left over is stated."""
+    spare = pattern.design.making.spare_masters
+    listed = {count.code: count for count in pattern.bill.masters}
+    for code, units in unit_counts(pattern.design).items():
+        want = -(-units // PER_SQUARE) + spare
+        found = listed[code].count if code in listed else 0
+        if found != want:
+            sentence = (
+                f"{show_count(units, 'unit')} of colourway {code}, four to a square, and {show_count(spare, 'spare')} "
+                f"need {show_count(want, 'square')}; the list makes {found}."
+            )
+            yield Fault(dotted("colourways", code), sentence, REBUILD)
+        elif listed[code].surplus_units != want * PER_SQUARE - units:
+            sentence = (
+                f"{show_count(want, 'square')} of colourway {code} leave {want * PER_SQUARE - units} units over; the "
+                f"list says {listed[code].surplus_units}."
+            )
+            yield Fault(dotted("colourways", code), sentence, REBUILD)
+
+
+def masters_followed(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that as many squares are creased, fused, stitched and cut apart as are listed."""
+    want = sum(count.count for count in pattern.bill.masters)
+    doings = {
+        "fused with web": FuseRings,
+        "cut out": CutOut,
+        "creased": Crease,
+        "fused to squares": FuseToGround,
+        "stitched": StitchEdge,
+        "cut apart": CutApart,
+    }
+    done: Counter[type] = Counter()
+    for step in pattern.steps.steps:
+        done[type(step.action)] += step.uses[0].count if step.uses else 0
+    for doing, kind in doings.items():
+        if done[kind] != want:
+            sentence = f"{show_count(want, 'square')} are listed in all, but {done[kind]} are {doing}."
+            yield Fault("colourways", sentence, REBUILD, doing)
+
+
+def nothing_wanting(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that a step finds on the table whatever it takes."""
+    for want in keep_ledger(pattern.steps).wants:
+        sentence = f"Step {want.step} takes {want.asked} of {want.label}, but only {want.there} are there."
+        yield Fault("", sentence, REBUILD, f"step {want.step}")
+
+
+def nothing_left(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that nothing is left at the end but the quilt."""
+    left = keep_ledger(pattern.steps).left
+    last = pattern.steps.steps[-1].makes if pattern.steps.steps else ()
+    for product in last:
+        left.pop(product.label, None)
+    for label, count in left.items():
+        sentence = f"{count} of {label} are made and never used, nor set aside."
+        yield Fault("", sentence, REBUILD, label)
+
+
+def pieces_cut(pattern: Pattern) -> Iterator[Fault]:
+    """Pieces cut = pieces listed and what is set aside, for each label."""
+    cut: Counter[str] = Counter()
+    for step in pattern.steps.steps:
+        if isinstance(step.action, Subcut):
+            cut.update({product.label: 0 for product in step.makes})
+            for product in step.makes:
+                cut[product.label] += product.count
+    aside = set_aside(pattern.steps)
+    for piece in pattern.bill.pieces:
+        if piece.purpose in (Purpose.BINDING, Purpose.BACKING):
+            continue
+        found = cut[piece.label] - aside[piece.label]
+        if found != piece.count:
+            listed = show_count(piece.count, "piece")
+            sentence = f"{listed} {piece.label} ({piece.name}) are listed; the steps cut {found}."
+            yield Fault(dotted("fabrics", piece.fabric), sentence, REBUILD, piece.label)
+
+
+COUNTS = (
+    check("units-miscounted", Severity.STOPS, (16,), "As many units are made as the map needs.", units_made),
+    check("tally-wrong", Severity.STOPS, (16, 57), "The tally of units is that of the map.", units_tallied),
+    check(
+        "squares-miscounted",
+        Severity.COSTS,
+        (17, 24, 25),
+        "Just enough squares are made, and what is left over is stated.",
+        masters_counted,
+    ),
+    check(
+        "squares-lost",
+        Severity.STOPS,
+        (18, 19),
+        "Every square goes through every step.",
+        masters_followed,
+    ),
+    check("step-wanting", Severity.STOPS, (19, 70), "A step finds whatever it takes.", nothing_wanting),
+    check("step-orphan", Severity.STOPS, (19, 24), "Whatever is made is used or set aside.", nothing_left),
+    check("pieces-miscounted", Severity.STOPS, (20,), "As many pieces are cut as listed.", pieces_cut),
+)

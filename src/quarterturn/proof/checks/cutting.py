@@ -1,0 +1,300 @@
+"""Checks of the cutting (group C of the trade's list). All sums are exact: no fit is lost or gained by rounding."""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Iterator
+from itertools import pairwise
+
+from quarterturn.design import Severity, dotted
+from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, StripGroup
+from quarterturn.measure import Length, Units, inches, is_on_ruler, show_count
+from quarterturn.pieces import Piece, Purpose
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.model import Pattern
+
+TIGHT = inches(0, 1, 2)
+"""Less than this left of a strip is a tight fit: cloth a little narrower loses a piece (trade check 29)."""
+
+NEAR = inches(0, 1, 4)
+"""Strips that differ by no more can often be cut alike (trade check 35)."""
+
+NARROWEST = inches(40)
+"""Cloth as narrow as this is sold (common practice)."""
+
+LARGEST_RULER = inches(20, 1, 2)
+"""Side of the largest square ruler commonly sold (from memory)."""
+
+
+def strip_width(pattern: Pattern) -> Iterator[Fault]:
+    """Recalculate what each strip must hold, and hold it against the usable width."""
+    units = pattern.design.units
+    for plan, group in _groups(pattern):
+        used = _along(group.crosscuts)
+        if used > plan.usable_width:
+            sentence = (
+                f"Strip {group.label} must hold {_told(group.crosscuts)}, {tell(used, units)} in all; the cloth is "
+                f"{tell(plan.usable_width, units)} wide."
+            )
+            yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, REBUILD, group.label)
+        elif group.crosscuts and used != group.used:
+            sentence = (
+                f"Strip {group.label} uses {tell(used, units)} of its length, not {tell(group.used, units)}."
+            )
+            yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, group.label)
+
+
+def _groups(pattern: Pattern) -> Iterator[tuple[ClothPlan, StripGroup]]:
+    for plan in pattern.materials.cloth:
+        for group in plan.strips:
+            yield plan, group
+
+
+def _along(crosscuts: tuple[Crosscut, ...]) -> Length:
+    return sum((cut.along * cut.count for cut in crosscuts), Length(0))
+
+
+def _told(crosscuts: tuple[Crosscut, ...]) -> str:
+    return " and ".join(f"{cut.count} of {cut.piece}" for cut in crosscuts)
+
+
+def tight_fits(pattern: Pattern) -> Iterator[Fault]:
+    """Flag strips that are filled to their end."""
+    units = pattern.design.units
+    for plan, group in _groups(pattern):
+        rest = plan.usable_width - _along(group.crosscuts)
+        if group.crosscuts and 0 <= rest < TIGHT:
+            sentence = (
+                f"Strip {group.label} holds {_told(group.crosscuts)} and leaves {tell(rest, units)} of "
+                f"{tell(plan.usable_width, units)}: on cloth a little narrower the last piece is lost."
+            )
+            remedy = (
+                f"Measure the cloth; if it is narrower set fabrics.{plan.fabric}.width, or say in the pattern that "
+                "it is tight."
+            )
+            yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy, group.label)
+
+
+def subcut_sizes(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that each piece is cut in the size in which it is listed, from a strip that is high enough."""
+    listed = {piece.label: piece for piece in pattern.bill.pieces}
+    for plan in pattern.materials.cloth:
+        holders: list[StripGroup | JoinedRun] = [*plan.strips, *plan.runs]
+        for holder in holders:
+            for cut in holder.crosscuts:
+                if fault := _miscut(cut, listed.get(cut.piece), holder, pattern.design.units):
+                    yield Fault(dotted("fabrics", plan.fabric), fault, REBUILD, holder.label)
+
+
+def _miscut(cut: Crosscut, piece: Piece | None, holder: StripGroup | JoinedRun, units: Units) -> str:
+    """Say what is wrong with a crosscut; nothing where it is right."""
+    if piece is None:
+        return f"{holder.label} is cut into {cut.piece}, which no list has."
+    if {cut.along, cut.across} != {piece.length, piece.width}:
+        listed = f"{tell(piece.width, units)} × {tell(piece.length, units)}"
+        size = f"{tell(cut.across, units)} × {tell(cut.along, units)}"
+        return f"{cut.piece} is listed {listed}, but cut {size} from {holder.label}."
+    if cut.across > holder.height:
+        height, across = tell(holder.height, units), tell(cut.across, units)
+        return f"{holder.label} is {height} high; {cut.piece} needs {across}."
+    return ""
+
+
+def lost_when_narrow(pattern: Pattern) -> Iterator[Fault]:
+    """Cut again on cloth 40" wide where more is stated, and name the pieces that are lost."""
+    units = pattern.design.units
+    for plan in pattern.materials.cloth:
+        if plan.usable_width <= NARROWEST:
+            continue
+        lost: Counter[str] = Counter()
+        for group in plan.strips:
+            lost.update({name: count * group.strips for name, count in _beyond(group).items()})
+        if lost:
+            told = " and ".join(f"{count} of {label}" for label, count in lost.items())
+            sentence = (
+                f"The cutting counts on {tell(plan.usable_width, units)} of fabric {plan.fabric}. On cloth "
+                f"{tell(NARROWEST, units)} wide the strips lose {told}."
+            )
+            remedy = (
+                f"Set fabrics.{plan.fabric}.width to {tell(NARROWEST, units)}, or say on the back cover that the "
+                "pattern needs wider cloth."
+            )
+            yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
+
+
+def _beyond(group: StripGroup) -> Counter[str]:
+    """Return which pieces of one strip do not fit on narrow cloth, the last ones first."""
+    lost: Counter[str] = Counter()
+    over = _along(group.crosscuts) - NARROWEST
+    for cut in reversed(group.crosscuts):
+        for _ in range(cut.count):
+            if over <= 0:
+                return lost
+            lost[cut.piece] += 1
+            over -= cut.along
+    return lost
+
+
+def pieces_that_fit_nowhere(pattern: Pattern) -> Iterator[Fault]:
+    """Name what is larger than its cloth allows."""
+    units = pattern.design.units
+    for piece in pattern.bill.pieces:
+        plan = next((p for p in pattern.materials.cloth if p.fabric == piece.fabric), None)
+        if plan is None or piece.purpose not in (Purpose.GROUND, Purpose.SHAPE):
+            continue
+        if piece.label in plan.unplaced or min(piece.length, piece.width) > plan.usable_width:
+            sentence = (
+                f"{piece.label} ({piece.name}) is {tell(piece.width, units)} × {tell(piece.length, units)}; fabric "
+                f"{piece.fabric} is {tell(plan.usable_width, units)} wide."
+            )
+            remedy = "Make the unit smaller, or use wider cloth and state its width."
+            yield Fault(dotted("fabrics", piece.fabric, "width"), sentence, remedy, piece.label)
+
+
+def long_pieces_joined(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that whatever is longer than the cloth is wide comes from joined strips."""
+    units = pattern.design.units
+    for plan in pattern.materials.cloth:
+        for group in plan.strips:
+            for cut in group.crosscuts:
+                if cut.along > plan.usable_width:
+                    sentence = (
+                        f"{cut.piece} is {tell(cut.along, units)} long and is cut from a strip of "
+                        f"{tell(plan.usable_width, units)} that is not joined."
+                    )
+                    yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, group.label)
+
+
+def joined_runs(pattern: Pattern) -> Iterator[Fault]:
+    """Recalculate every run of joined strips: each join takes its loss, and the pieces must fit."""
+    units = pattern.design.units
+    for plan in pattern.materials.cloth:
+        for run in plan.runs:
+            length = run.strips * plan.usable_width - (run.strips - 1) * run.loss
+            key = dotted("fabrics", plan.fabric)
+            if run.length > length:
+                sentence = (
+                    f"{show_count(run.strips, 'strip')} make a run {tell(length, units)} long when joined; "
+                    f"{run.label} is said to be {tell(run.length, units)}."
+                )
+                yield Fault(key, sentence, REBUILD, run.label)
+            if _along(run.crosscuts) > run.length:
+                sentence = (
+                    f"{run.label} is {tell(run.length, units)} long and must give {_told(run.crosscuts)}, "
+                    f"{tell(_along(run.crosscuts), units)}."
+                )
+                yield Fault(key, sentence, REBUILD, run.label)
+
+
+def ruler_marks(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for sizes that a ruler shows: multiples of 1/8", or of 2.5 mm."""
+    units = pattern.design.units
+    for piece in pattern.bill.pieces:
+        if piece.purpose is Purpose.BACKING:
+            continue
+        sides = (piece.width,) if piece.purpose is Purpose.BINDING else (piece.width, piece.length)
+        for side in sides:
+            if not is_on_ruler(side, units):
+                sentence = (
+                    f"{piece.label} ({piece.name}) is to be cut {tell(side, units)}, which no ruler shows."
+                )
+                mark = '1/8"' if units is Units.INCH else "2.5 mm"
+                remedy = f"Choose finished sizes and allowances that make it a multiple of {mark}."
+                yield Fault(_maker_of(pattern, piece.purpose), sentence, remedy, piece.label)
+                break
+
+
+def _maker_of(pattern: Pattern, purpose: Purpose) -> str:
+    """Return the key that decides the size of pieces for a purpose."""
+    keys = {Purpose.BORDER: "borders", Purpose.BINDING: "binding.width"}
+    return keys.get(purpose, dotted("recipes", pattern.design.recipes[0].name))
+
+
+def unit_on_ruler(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for a trimmed unit whose side a ruler shows."""
+    units = pattern.design.units
+    for recipe in pattern.design.recipes:
+        side = recipe.finished + 2 * pattern.design.making.seam
+        if not is_on_ruler(side, units):
+            sentence = f"Units of {recipe.name} are trimmed to {tell(side, units)}, which no ruler shows."
+            remedy = "Change finished so that it and two seams make a size on the ruler."
+            yield Fault(dotted("recipes", recipe.name, "finished"), sentence, remedy)
+
+
+def too_large_to_square(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of squares that no ruler squares up in one go."""
+    units = pattern.design.units
+    for recipe in pattern.design.recipes:
+        if recipe.start > LARGEST_RULER:
+            sentence = (
+                f"The square of {recipe.name} is {tell(recipe.start, units)}; the largest square ruler is "
+                f"{tell(LARGEST_RULER, units)}."
+            )
+            remedy = "Make the unit smaller, or say in `about` how the square is measured out."
+            yield Fault(dotted("recipes", recipe.name, "start"), sentence, remedy)
+
+
+def large_first(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that of each fabric joined strips come first, then high strips before low ones."""
+    units = pattern.design.units
+    for plan in pattern.materials.cloth:
+        cut = [group for group in plan.strips if group.crosscuts]
+        for first, second in pairwise(cut):
+            if second.height > first.height:
+                sentence = (
+                    f"Strip {second.label}, {tell(second.height, units)} high, is cut after {first.label}, "
+                    f"{tell(first.height, units)}: large pieces come first."
+                )
+                yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, second.label)
+                break
+
+
+def near_equal_strips(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of strips of one fabric that differ needlessly little."""
+    units = pattern.design.units
+    for plan in pattern.materials.cloth:
+        for low, high in pairwise(sorted({group.height for group in plan.strips})):
+            if high - low <= NEAR:
+                sentence = (
+                    f"Fabric {plan.fabric} is cut in strips of {tell(low, units)} and of {tell(high, units)}; such "
+                    "strips are easily exchanged."
+                )
+                remedy = "Make them alike where you can, such as by the width of the binding or of a border."
+                yield Fault(dotted("fabrics", plan.fabric), sentence, remedy)
+                break
+
+
+def labels_agree(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for one label for each kind of piece: the letter of its fabric, and a number."""
+    groups: dict[str, list[str]] = defaultdict(list)
+    for piece in pattern.bill.pieces:
+        groups[piece.label].append(piece.name)
+        if not piece.label.startswith(piece.fabric) or not piece.label[len(piece.fabric) :].isdigit():
+            sentence = f"{piece.name.capitalize()} of fabric {piece.fabric} bears the label {piece.label}."
+            yield Fault(dotted("fabrics", piece.fabric), sentence, REBUILD, piece.label)
+    for label, names in groups.items():
+        if len(names) > 1:
+            yield Fault("", f"{' and '.join(names)} bear the same label {label}.", REBUILD, label)
+
+
+CUTTING = (
+    check("strip-overfull", Severity.STOPS, (28, 31), "A strip holds what is cut from it.", strip_width),
+    check("strip-tight", Severity.COSTS, (29,), "No strip is filled to its end.", tight_fits),
+    check("subcut-wrong", Severity.STOPS, (32, 41, 70), "Pieces are cut as they are listed.", subcut_sizes),
+    check("narrow-cloth", Severity.COSTS, (44,), 'The cutting works on cloth 40" wide.', lost_when_narrow),
+    check("piece-unplaced", Severity.STOPS, (31,), "Every piece fits its cloth.", pieces_that_fit_nowhere),
+    check("piece-not-joined", Severity.STOPS, (31, 77), "Long pieces are joined.", long_pieces_joined),
+    check("run-too-short", Severity.STOPS, (31, 49, 77), "Joined strips are long enough.", joined_runs),
+    check("off-ruler", Severity.STOPS, (42,), "Pieces have sizes that a ruler shows.", ruler_marks),
+    check(
+        "unit-off-ruler", Severity.STOPS, (42,), "Trimmed units have sizes that a ruler shows.", unit_on_ruler
+    ),
+    check("beyond-ruler", Severity.CONFUSES, (53,), "A ruler squares up every square.", too_large_to_square),
+    check(
+        "small-cut-first", Severity.CONFUSES, (34,), "Large pieces are cut before small ones.", large_first
+    ),
+    check(
+        "strips-near-equal", Severity.STYLE, (35,), "Strips are alike or clearly differ.", near_equal_strips
+    ),
+    check("label-unclear", Severity.CONFUSES, (41,), "Each kind of piece has its own label.", labels_agree),
+)

@@ -1,0 +1,40 @@
+"""The map of a design as the checks read it: rows of (colourway code, turn), with all repeats laid out."""
+
+from __future__ import annotations
+
+from collections import Counter
+from typing import TypeAlias
+
+from quarterturn.design import Design, dotted
+
+Turned: TypeAlias = tuple[str, int]
+
+
+def map_of(design: Design) -> list[list[Turned]]:
+    """Return the rows of the map."""
+    setting = design.setting
+    rows = [[(cell.code, cell.turn) for cell in row] * setting.across for row in setting.cells]
+    return rows * setting.down
+
+
+def turned_counts(design: Design) -> Counter[Turned]:
+    """Count the units of each colourway in each turn."""
+    return Counter(cell for row in map_of(design) for cell in row)
+
+
+def unit_counts(design: Design) -> dict[str, int]:
+    """Count the units of each colourway that the map uses, in the order of the design."""
+    found: Counter[str] = Counter()
+    for (code, _), count in turned_counts(design).items():
+        found[code] += count
+    return {colourway.code: found[colourway.code] for colourway in design.colourways if found[colourway.code]}
+
+
+def key_of_row(design: Design, row: int) -> str:
+    """Return the key of the line that writes a row, which with repeats writes others too."""
+    return dotted("setting", "map", row % len(design.setting.cells))
+
+
+def place_of(row: int, column: int) -> str:
+    """Say where a unit lies, counted from 1 as people count."""
+    return f"row {row + 1}, unit {column + 1}"

@@ -1,0 +1,54 @@
+"""Checks of the units of measure (group I of the trade's list): a pattern is drafted in one system only."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from quarterturn.design import Design, Severity, dotted
+from quarterturn.measure import MM, Length, Units
+from quarterturn.proof.checks.fault import Fault, check, tell
+from quarterturn.proof.model import Pattern
+
+
+def mixed_units(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of inch sizes in a metric pattern, and of metric sizes in inches."""
+    units = pattern.design.units
+    other = "inches" if units is Units.METRIC else "millimetres"
+    for key, value in _sizes(pattern.design):
+        if not _at_home(value, units) and _at_home(value, _other(units)):
+            sentence = (
+                f"{key} is drafted in {other}, {tell(value, _other(units))}; in this pattern that is "
+                f"{tell(float(value), units)}, which cannot be measured."
+            )
+            yield Fault(key, sentence, f"Draft it anew: nearest is {_nearest(value, units)}.")
+
+
+def _other(units: Units) -> Units:
+    return Units.INCH if units is Units.METRIC else Units.METRIC
+
+
+def _at_home(value: Length, units: Units) -> bool:
+    """Tell whether a length is a multiple of 1/16", or of half a millimetre."""
+    return (value * 16 if units is Units.INCH else value / MM * 2).denominator == 1
+
+
+def _nearest(value: Length, units: Units) -> str:
+    step = Length(1, 8) if units is Units.INCH else 5 * MM
+    return tell(round(value / step) * step, units)
+
+
+def _sizes(design: Design) -> Iterator[tuple[str, Length]]:
+    for recipe in design.recipes:
+        yield dotted("recipes", recipe.name, "finished"), recipe.finished
+        yield dotted("recipes", recipe.name, "trim"), recipe.trim
+    for number, border in enumerate(design.borders):
+        yield dotted("borders", number, "width"), border.width
+    yield "binding.width", design.binding_width
+    yield "making.seam", design.making.seam
+    yield "making.ring_in", design.making.ring_in
+    yield "making.cut_away", design.making.cut_away
+
+
+METRIC = (
+    check("units-mixed", Severity.STOPS, (97,), "A pattern keeps to inches or to metric.", mixed_units),
+)

@@ -1,0 +1,163 @@
+"""Checks of the web ring and of the ground cut away behind the shape (group A of the trade's list).
+
+The ring reaches `ring_in` inside the drawn line. The edge stitch swings its width into the shape; the ground is
+cut away `cut_away` inside the stitching. So the web must end before that cut, and there must be a hollow.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from quarterturn.design import Severity, default_making, dotted
+from quarterturn.geometry import Region, region_bounds
+from quarterturn.measure import show_count, show_length
+from quarterturn.proof.checks.drafting import drafts_of
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.model import Pattern
+from quarterturn.steps import TraceRings
+
+LEAST_HOLLOW = 0.5
+"""Across, in inches: a smaller hollow cannot be cut out of the web (common practice)."""
+
+STITCH_MARGIN = 1 / 16
+"""Web inside the line beyond the width of the stitch, in inches, so that the stitch has hold (trade check 10)."""
+
+LEAST_CUT_AWAY = 1 / 8
+"""Ground left inside the stitching, in inches; 3/16" to 1/4" is common practice, less lets stitches pull out."""
+
+LEAST_ROOM = 0.25
+"""Radius of the ground that can be cut away, in inches: with less there is nothing to hold."""
+
+CLOSE = 1e-3
+
+
+def hollows(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for a hollow in every ring, so that the ground behind the shape can be lifted and cut away."""
+    design, units = pattern.design, pattern.design.units
+    ring = float(design.making.ring_in)
+    for recipe, draft in drafts_of(design):
+        across = 2 * (draft.reach - ring)
+        if across < LEAST_HOLLOW:
+            sentence = (
+                f"The web of {recipe.name} would have a hollow of {tell(max(across, 0.0), units)} across, too small "
+                "to cut out: the shape is glued down all over, stiff, and its ground cannot be cut away."
+            )
+            most = show_length(max(draft.reach - LEAST_HOLLOW / 2, 0.0), units, sixteenths=True)
+            remedy = f"Make the shape larger, or set making.ring_in to {most} or less."
+            yield Fault(dotted("recipes", recipe.name, "shape"), sentence, remedy)
+
+
+def ring_widths(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that the web reaches further in than the stitch."""
+    making, units = pattern.design.making, pattern.design.units
+    least = float(making.stitch.width) + STITCH_MARGIN
+    if float(making.ring_in) < least - CLOSE:
+        sentence = (
+            f"The web reaches {tell(making.ring_in, units)} inside the line, the stitch "
+            f"{tell(making.stitch.width, units)}: threads at the edge are not held."
+        )
+        remedy = f"Set making.ring_in to {show_length(least + 1 / 32, units, sixteenths=True)} or more."
+        yield Fault("making.ring_in", sentence, remedy)
+
+
+def glued_ground(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that the ground to be cut away is not glued to the ring."""
+    making, units = pattern.design.making, pattern.design.units
+    cut = making.stitch.width + making.cut_away
+    if making.ring_in > cut:
+        sentence = (
+            f"The web reaches {tell(making.ring_in, units)} inside the line, but the ground is cut away from "
+            f"{tell(cut, units)} inside it: there it is glued to the shape."
+        )
+        remedy = f"Set making.ring_in to {show_length(making.cut_away, units)}, as cut_away is."
+        yield Fault("making.ring_in", sentence, remedy)
+
+
+def close_cutting(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for enough ground to be left inside the stitching."""
+    left, units = pattern.design.making.cut_away, pattern.design.units
+    if float(left) < LEAST_CUT_AWAY - CLOSE * 10:
+        inside = tell(left, units)
+        sentence = (
+            f"The ground is cut away {inside} inside the stitching; stitches pull out of so little cloth."
+        )
+        habit = show_length(default_making(units).cut_away, units)
+        yield Fault("making.cut_away", sentence, f"Set making.cut_away to {habit}, which is common practice.")
+
+
+def room_to_cut_away(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that there is ground to cut away inside the stitching."""
+    making, units = pattern.design.making, pattern.design.units
+    for recipe, draft in drafts_of(pattern.design):
+        room = draft.reach - float(making.stitch.width + making.cut_away)
+        if room < LEAST_ROOM:
+            sentence = (
+                f"Behind the shape of {recipe.name} only {tell(max(room, 0.0), units)} of ground, measured from its "
+                "middle, could be cut away: too little to hold on to."
+            )
+            remedy = "Make the shape larger, or making.cut_away smaller."
+            yield Fault(dotted("recipes", recipe.name, "shape"), sentence, remedy)
+
+
+def ring_lines(pattern: Pattern) -> Iterator[Fault]:
+    """Hold the lines along which the web is cut against the shape and the ring's margins."""
+    design, units = pattern.design, pattern.design.units
+    reach = {recipe.name: draft.reach for recipe, draft in drafts_of(design)}
+    for step in pattern.steps.steps:
+        if not isinstance(step.action, TraceRings) or step.action.recipe not in reach:
+            continue
+        half = reach[step.action.recipe]
+        inner = 2 * (half - float(design.making.ring_in))
+        wanted = (2 * (half + float(design.making.ring_out)), inner if inner >= LEAST_HOLLOW else 0.0)
+        found = (_across(step.action.ring_out), _across(step.action.ring_in))
+        for name, want, is_ in zip(("outer", "inner"), wanted, found, strict=True):
+            if abs(want - is_) > CLOSE:
+                sentence = (
+                    f"The {name} line of the web ring of {step.action.recipe} measures {tell(is_, units)} across "
+                    f"in step {step.number}; it should measure {tell(want, units)}."
+                )
+                yield Fault("making.ring_in", sentence, REBUILD, f"step {step.number}")
+
+
+def _across(region: Region) -> float:
+    return region_bounds(region).width if region.paths else 0.0
+
+
+def rings_traced(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for as many rings as squares are made of each recipe."""
+    needed: dict[str, int] = {}
+    for count in pattern.bill.masters:
+        needed[count.recipe] = needed.get(count.recipe, 0) + count.count
+    traced: dict[str, int] = {}
+    for step in pattern.steps.steps:
+        if isinstance(step.action, TraceRings):
+            made = sum(product.count for product in step.makes)
+            traced[step.action.recipe] = traced.get(step.action.recipe, 0) + made
+    for recipe in sorted(needed.keys() | traced.keys()):
+        want, found = needed.get(recipe, 0), traced.get(recipe, 0)
+        if want != found:
+            sentence = f"{show_count(want, 'square')} of {recipe} need a shape each, but {found} are traced."
+            yield Fault(dotted("recipes", recipe), sentence, REBUILD)
+
+
+RINGS = (
+    check("ring-no-hollow", Severity.STOPS, (9,), "Every web ring has a hollow.", hollows),
+    check(
+        "ring-too-narrow", Severity.STOPS, (10,), "The web reaches further in than the stitch.", ring_widths
+    ),
+    check("ground-glued", Severity.STOPS, (9,), "Ground that is to be cut away is not glued.", glued_ground),
+    check(
+        "cut-away-too-close", Severity.STOPS, (95,), "Cutting away leaves the stitches a hold.", close_cutting
+    ),
+    check(
+        "nothing-to-cut-away",
+        Severity.CONFUSES,
+        (9, 95),
+        "There is ground to cut away behind every shape.",
+        room_to_cut_away,
+    ),
+    check("ring-lines-wrong", Severity.STOPS, (10,), "The ring is cut as wide as stated.", ring_lines),
+    check(
+        "rings-miscounted", Severity.STOPS, (18,), "As many shapes are traced as squares made.", rings_traced
+    ),
+)

@@ -59,20 +59,26 @@ def _told(crosscuts: tuple[Crosscut, ...]) -> str:
 
 
 def tight_fits(pattern: Pattern) -> Iterator[Fault]:
-    """Flag strips that are filled to their end."""
+    """Flag strips that are filled to their end, each fabric once."""
     units = pattern.design.units
-    for plan, group in _groups(pattern):
-        rest = plan.usable_width - _along(group.crosscuts)
-        if group.crosscuts and 0 <= rest < TIGHT:
-            sentence = (
-                f"Strip {group.label} holds {_told(group.crosscuts)} and leaves {tell(rest, units)} of "
-                f"{tell(plan.usable_width, units)}: on cloth a little narrower the last piece is lost."
-            )
-            remedy = (
-                f"Measure the cloth; if it is narrower set fabrics.{plan.fabric}.width, or say in the pattern that "
-                "it is tight."
-            )
-            yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy, group.label)
+    for plan in pattern.materials.cloth:
+        rests = [
+            (plan.usable_width - _along(group.crosscuts), group) for group in plan.strips if group.crosscuts
+        ]
+        tight = [(rest, group) for rest, group in rests if 0 <= rest < TIGHT]
+        if not tight:
+            continue
+        rest, group = min(tight, key=lambda each: each[0])
+        strips = show_count(sum(group.strips for _, group in tight), "strip")
+        sentence = (
+            f"{strips} of fabric {plan.fabric} leave less than {tell(TIGHT, units)} of "
+            f"{tell(plan.usable_width, units)}; {group.label}, with {_told(group.crosscuts)}, leaves "
+            f"{tell(rest, units)}. On cloth a little narrower the last piece is lost."
+        )
+        remedy = (
+            "Measure the cloth, and set its width if it is narrower; or say in the pattern that it is tight."
+        )
+        yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
 
 
 def subcut_sizes(pattern: Pattern) -> Iterator[Fault]:

@@ -47,25 +47,29 @@ class Seam:
     rejoined: bool = False
 
 
-def pairs_of(design: Design) -> Counter[Pair]:
-    """Count the pairs of neighbours: each unit with its right one, and with the one below."""
-    found: Counter[Pair] = Counter()
-    rows = map_of(design)
-    for row in rows:
-        found.update((a, b, Side.RIGHT) for a, b in pairwise(row))
-    for upper, lower in pairwise(rows):
-        found.update((a, b, Side.BOTTOM) for a, b in zip(upper, lower, strict=True))
-    return found
-
-
-def seams_of(design: Design) -> dict[Pair, Seam]:
-    """Return what meets in each kind of pair."""
+def seams_of(design: Design) -> dict[Pair, tuple[Seam, int]]:
+    """Return what meets in each kind of pair of neighbours, and how often the map has it."""
     side = float(design.recipes[0].finished)
     crossing = {
         c.code: draft_of(design, design.recipe(c.recipe)).crossing if c.ground != c.shape else None
         for c in design.colourways
     }
-    return {pair: _seam(pair, crossing, side) for pair in pairs_of(design)}
+    return {pair: (_seam(pair, crossing, side), count) for pair, count in _pairs(design)}
+
+
+def _pairs(design: Design) -> Iterator[tuple[Pair, int]]:
+    """Count the pairs: each unit with its right one, and with the one below. Equal rows are gone through once."""
+    rows = [tuple(row) for row in map_of(design)]
+    level: Counter[tuple[Turned, Turned]] = Counter()
+    upright: Counter[tuple[Turned, Turned]] = Counter()
+    for row, count in Counter(rows).items():
+        for pair in pairwise(row):
+            level[pair] += count
+    for (upper, lower), count in Counter(pairwise(rows)).items():
+        for pair in zip(upper, lower, strict=True):
+            upright[pair] += count
+    for pairs, way in ((level, Side.RIGHT), (upright, Side.BOTTOM)):
+        yield from (((first, second, way), count) for (first, second), count in pairs.items())
 
 
 def _seam(pair: Pair, crossing: dict[str, float | None], side: float) -> Seam:
@@ -96,16 +100,17 @@ def _edge(
 def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
     """Tell of curves that nearly meet at a seam."""
     design, units = pattern.design, pattern.design.units
-    seams, pairs = seams_of(design), pairs_of(design)
-    stepping = {pair for pair, seam in seams.items() if seam.steps}
+    stepping = [
+        (seam.distance, count, pair) for pair, (seam, count) in seams_of(design).items() if seam.steps
+    ]
     if not stepping:
         return
-    worst = max(stepping, key=lambda pair: seams[pair].distance)
+    distance, _, worst = max(stepping, key=lambda step: step[0])
     row, column = _first(design, worst)
     recipe = design.recipe(design.colourway(worst[0][0]).recipe)
     sentence = (
-        f"At {show_count(sum(pairs[pair] for pair in stepping), 'seam')} the curves of neighbours nearly meet: "
-        f"they step by up to {tell(seams[worst].distance, units)}."
+        f"At {show_count(sum(count for _, count, _ in stepping), 'seam')} the curves of neighbours nearly meet: "
+        f"they step by up to {tell(distance, units)}."
     )
     remedy = (
         f"For paths that flow set shape = {{ flow = true }} in recipes.{recipe.name}, so that the curve meets the "
@@ -143,23 +148,24 @@ def peaks(pattern: Pattern) -> Iterator[Fault]:
 
 
 def _rejoined_seams(design: Design) -> Counter[str]:
-    seams, found = seams_of(design), Counter[str]()
-    for pair, count in pairs_of(design).items():
-        if seams[pair].rejoined:
+    found: Counter[str] = Counter()
+    for pair, (seam, count) in seams_of(design).items():
+        if seam.rejoined:
             found[design.colourway(pair[0][0]).recipe] += count
     return found
 
 
 def joins_drawn(pattern: Pattern) -> Iterator[Fault]:
     """Hold the joins that the setting lists against the map."""
-    seams = seams_of(pattern.design)
     wanted: Counter[Meeting] = Counter()
-    for pair, count in pairs_of(pattern.design).items():
-        seam = seams[pair]
+    for seam, count in seams_of(pattern.design).values():
         wanted[Meeting.MATCH] += seam.matches * count
         wanted[Meeting.STEP] += seam.steps * count
         wanted[Meeting.END] += seam.ends * count
-    found = Counter(mark.meeting for join in pattern.setting.joins for mark in join.marks)
+    found = {
+        meeting: sum(mark.meeting is meeting for join in pattern.setting.joins for mark in join.marks)
+        for meeting in Meeting
+    }
     for meeting in Meeting:
         if wanted[meeting] != found[meeting]:
             sentence = (

@@ -159,7 +159,9 @@ def pressing(pattern: Pattern) -> Iterator[Fault]:
 
 
 def _goes_well(upper: Side | None, lower: Side | None, opposed: bool) -> bool:
-    return {upper, lower} == ({Side.LEFT, Side.RIGHT} if opposed else {None})
+    if opposed:
+        return upper is not lower and upper is not None and lower is not None
+    return upper is None and lower is None
 
 
 def _way(press: Side | None) -> str:

@@ -44,9 +44,12 @@ def main() -> NoReturn:
 
 def speak_unicode(stream: object) -> None:
     """Let a stream print ½ and × whatever the locale: pipes and files get UTF-8, a terminal what it can show."""
-    if isinstance(stream, io.TextIOWrapper):
-        encoding = None if stream.isatty() else "utf-8"
-        stream.reconfigure(encoding=encoding, errors="backslashreplace")
+    if not isinstance(stream, io.TextIOWrapper):
+        return
+    if stream.isatty():
+        stream.reconfigure(errors="backslashreplace")
+    else:
+        stream.reconfigure(encoding="utf-8", errors="surrogateescape")  # names of files go out as they came in
 
 
 def run(arguments: Sequence[str]) -> int:

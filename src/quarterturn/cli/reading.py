@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -45,9 +45,12 @@ def take_in(file: str) -> Taken:
 
 def run_file(taken: Taken, watch: Callable[[str], None] = lambda stage: None) -> Job:
     """Run all stages on a file; every finding is given the line that its key has."""
+    from quarterturn.design import locate
     from quarterturn.pipeline import run
 
-    return run(taken.content, taken.name, watch)
+    job = run(taken.content, taken.name, watch)
+    text = taken.content.decode("utf-8-sig", errors="replace")
+    return replace(job, findings=locate(text, job.findings))
 
 
 def made_pattern(taken: Taken, watch: Callable[[str], None] = lambda stage: None) -> tuple[Pattern, Job]:

@@ -123,9 +123,9 @@ def _finishing(action: JoinPanels | LayerQuilt | QuiltLayers | Bind, plain: Plai
 
 
 def line_of_parts(parts: Iterable[Placed]) -> str:
-    """Write parts in their order; neighbours of one kind share its name: `pair 1 2 2 1, unit a@3`.
+    """Write parts in their order; neighbours of one kind share its name: `pair 1 2 2 1, unit a3`.
 
-    A figure after @ counts clockwise quarter turns.
+    Units have their turn behind their code, as in the map; other parts lie as they were sewn.
     """
     words = [_name_and_rest(part) for part in parts]
     groups = groupby(words, key=lambda word: word[0])
@@ -134,7 +134,8 @@ def line_of_parts(parts: Iterable[Placed]) -> str:
 
 def _name_and_rest(part: Placed) -> tuple[str, str]:
     name, _, rest = part.label.partition(" ")
-    return name, f"{rest}@{part.turn}" if part.turn else rest
+    turned = f"@{part.turn}" if part.turn else ""
+    return name, f"{rest}{part.turn}" if name == "unit" else f"{rest}{turned}"
 
 
 def map_rows(rows: Sequence[Sequence[Placed]]) -> list[str]:

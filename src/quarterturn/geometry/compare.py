@@ -6,6 +6,7 @@ shapely, after flattening to FLATTENING.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
@@ -26,9 +27,14 @@ SAME = 1e-7
 
 
 def merged(path: Path) -> Path:
-    """Return the same path with neighbouring segments of one line or one circle made one."""
+    """Return the same path with neighbouring segments of one line or one circle made one.
+
+    Segments that are no longer than EPSILON go; a whole circle starts on its right.
+    """
     parts: list[Segment] = []
     for segment in path.segments:
+        if all(abs(p - segment.start) <= EPSILON for p in segment.extremes()):
+            continue
         joined = _join(parts[-1], segment) if parts else None
         if joined:
             parts[-1] = joined
@@ -36,18 +42,29 @@ def merged(path: Path) -> Path:
             parts.append(segment)
     while len(parts) > 1 and (joined := _join(parts[-1], parts[0])):
         parts = [joined, *parts[1:-1]]
-    return Path(tuple(parts))
+    return Path(tuple(_from_its_right(s) for s in parts) if len(parts) == 1 else tuple(parts))
 
 
 def _join(a: Segment, b: Segment) -> Segment | None:
     if isinstance(a, Line) and isinstance(b, Line):
-        way = (a.end - a.start) / abs(a.end - a.start)
-        if abs(cross(way, b.end - b.start)) < EPSILON and dot(way, b.end - b.start) > 0:
+        first, second, way = a.end - a.start, b.end - b.start, b.end - a.start
+        if dot(first, second) > 0 and abs(cross(way, first)) < EPSILON * abs(way):
             return Line(a.start, b.end)
-    if isinstance(a, Arc) and isinstance(b, Arc) and a.sweep * b.sweep > 0:
-        if abs(a.centre - b.centre) < EPSILON and abs(a.radius - b.radius) < EPSILON:
-            return Arc(a.centre, a.radius, a.start_angle, a.sweep + b.sweep)
+    if isinstance(a, Arc) and isinstance(b, Arc) and _are_on_one_circle(a, b):
+        return Arc(a.centre, a.radius, a.start_angle, a.sweep + b.sweep)
     return None
+
+
+def _are_on_one_circle(a: Arc, b: Arc) -> bool:
+    """Tell whether two arcs that follow one another turn about one centre in one sense."""
+    near = abs(a.centre - b.centre) < EPSILON and abs(a.radius - b.radius) < EPSILON
+    return near and a.sweep * b.sweep > 0
+
+
+def _from_its_right(segment: Segment) -> Segment:
+    if isinstance(segment, Arc):
+        return Arc(segment.centre, segment.radius, 0.0, math.copysign(math.tau, segment.sweep))
+    return segment
 
 
 def same_outline(a: Path, b: Path, tolerance: float = SAME) -> bool:
@@ -64,12 +81,12 @@ def congruence(a: Path, b: Path, *, mirrored: bool = False, tolerance: float = S
     a, b = merged(a), merged(b)
     if len(a.segments) != len(b.segments):
         return ()
-    source = Motion(mirrored=True).path(a) if mirrored else a
+    source = _started_at_longest(Motion(mirrored=True).path(a) if mirrored else a)
     found = []
     for k in range(len(b.segments)):
         target = _started_at(b, k)
-        motion = _laying(source.segments[0], target[0])
-        if _matches([motion.segment(s) for s in source.segments], target, tolerance):
+        motion = _laying(source[0], target[0])
+        if _matches([motion.segment(s) for s in source], target, tolerance):
             found.append(Motion(mirrored=True).then(motion) if mirrored else motion)
     return tuple(found)
 
@@ -90,6 +107,12 @@ def _started_at(path: Path, k: int) -> list[Segment]:
     return [*path.segments[k:], *path.segments[:k]]
 
 
+def _started_at_longest(path: Path) -> list[Segment]:
+    """Return the segments from the longest on: what is laid along it is turned most exactly."""
+    lengths = [s.length() for s in path.segments]
+    return _started_at(path, lengths.index(max(lengths, default=0.0))) if lengths else []
+
+
 def _matches(a: Sequence[Segment], b: Sequence[Segment], tolerance: float) -> bool:
     return len(a) == len(b) and all(_same_segment(p, q, tolerance) for p, q in zip(a, b, strict=True))
 
@@ -103,11 +126,11 @@ def _same_segment(a: Segment, b: Segment, tolerance: float) -> bool:
 
 
 def as_polygon(region: Region, tolerance: float = FLATTENING) -> BaseGeometry:
-    """Return a region as a shapely geometry, flattened; outlines joined, holes taken out."""
+    """Return a region as a shapely geometry, flattened; the larger first, outlines joined, holes taken out."""
     import shapely
 
     whole = shapely.Polygon()
-    for path in sorted(region.paths, key=lambda p: p.area(), reverse=True):
+    for path in sorted(region.paths, key=lambda p: abs(p.area()), reverse=True):
         part = shapely.Polygon([(p.real, p.imag) for p in flatten_path(path, tolerance)]).buffer(0)
         whole = whole.union(part) if path.area() > 0 else whole.difference(part)
     return whole

@@ -7,6 +7,8 @@ tangents, corners on the line and edges along it leave no slivers.
 
 from __future__ import annotations
 
+import cmath
+import itertools
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
@@ -64,7 +66,12 @@ def cut(region: Region, line: StraightLine) -> tuple[Region, Region]:
 
 
 def keep_left(region: Region, line: StraightLine) -> Region:
-    """Return the part of a region on the positive side of a line."""
+    """Return the part of a region on the positive side of a line; the region itself where that is all of it."""
+    sides = list(_farthest_sides(region, line))
+    if max(sides, default=0.0) <= EPSILON:
+        return Region(())
+    if min(sides) >= -EPSILON:
+        return region
     whole: list[Path] = []
     chains: list[list[Segment]] = []
     for path in region.paths:
@@ -79,6 +86,18 @@ def keep_left(region: Region, line: StraightLine) -> Region:
 def path_crossings(path: Path, line: StraightLine) -> tuple[Point, ...]:
     """Return the points at which a path crosses a line inside its segments, in the order of travel."""
     return tuple(s.point(t) for s in path.segments for t in sorted(_crossings(s, line)))
+
+
+def _farthest_sides(region: Region, line: StraightLine) -> Iterator[float]:
+    """Return signed distances between which all of a region lies; an arc counts as its whole circle."""
+    for segment in region.segments():
+        match segment:
+            case Line(start, end):
+                yield from (line.side(start), line.side(end))
+            case Cubic(start, control1, control2, end):
+                yield from map(line.side, (start, control1, control2, end))
+            case Arc(centre, radius):
+                yield from (line.side(centre) - radius, line.side(centre) + radius)
 
 
 def _chains(kept: Sequence[tuple[Segment, bool]]) -> Iterator[list[Segment]]:
@@ -131,15 +150,10 @@ def _keeps(segment: Segment, line: StraightLine) -> bool:
 
 def _split(segment: Segment, line: StraightLine) -> list[Segment]:
     """Split a segment at its inner crossings with the line."""
-    inner = sorted(t for t in _crossings(segment, line) if _is_inner(segment, t))
-    marks = [0.0]
-    for t in inner:
-        if abs(segment.point(t) - segment.point(marks[-1])) > EPSILON or t - marks[-1] > 0.5:
-            marks.append(t)
-    marks.append(1.0)
-    return (
-        [segment] if len(marks) == 2 else [segment.part(a, b) for a, b in zip(marks, marks[1:], strict=False)]
-    )
+    marks = sorted(t for t in _crossings(segment, line) if _is_inner(segment, t))
+    if not marks:
+        return [segment]
+    return [segment.part(a, b) for a, b in itertools.pairwise((0.0, *marks, 1.0))]
 
 
 def _is_inner(segment: Segment, t: float) -> bool:
@@ -167,21 +181,22 @@ def _arc_crossings(arc: Arc, line: StraightLine) -> tuple[float, ...]:
     distance = line.side(arc.centre)
     if abs(distance) >= arc.radius - EPSILON:
         return ()  # passes by, or only touches
-    reach = math.sqrt(arc.radius**2 - distance**2)
-    foot = -distance * line.direction * 1j
-    angles = (
-        math.atan2(p.imag, p.real) for p in (foot + line.direction * reach, foot - line.direction * reach)
-    )
-    return tuple(t for t in map(arc.parameter_at_angle, angles) if 0 < t < 1)
+    reach = math.sqrt((arc.radius - distance) * (arc.radius + distance))
+    feet = (line.direction * complex(way, -distance) for way in (reach, -reach))
+    return tuple(arc.parameter_at_angle(cmath.phase(foot)) for foot in feet)
 
 
 def _cubic_crossings(curve: Cubic, line: StraightLine) -> tuple[float, ...]:
-    """Return the parameters at which the signed distance, a cubic in Bernstein form, changes its sign."""
+    """Return the parameters at which the signed distance, a cubic in Bernstein form, changes its sign.
+
+    Between two turning points it rises or falls throughout. Those that lie on the line are passed over, so
+    that a curve which crosses the line while touching it crosses once.
+    """
     d = [line.side(p) for p in (curve.start, curve.control1, curve.control2, curve.end)]
     a, b, c = d[1] - d[0], d[2] - d[1], d[3] - d[2]
     turns = sorted(t for t in quadratic_roots(a - 2 * b + c, 2 * (b - a), a) if 0 < t < 1)
-    marks = [0.0, *turns, 1.0]
-    return tuple(_bisect(d, lo, hi) for lo, hi in zip(marks, marks[1:], strict=False) if _changes(d, lo, hi))
+    off = [t for t in (0.0, *turns, 1.0) if abs(_bernstein(d, t)) > EPSILON]
+    return tuple(_bisect(d, lo, hi) for lo, hi in itertools.pairwise(off) if _changes(d, lo, hi))
 
 
 def _bernstein(d: Sequence[float], t: float) -> float:
@@ -190,8 +205,7 @@ def _bernstein(d: Sequence[float], t: float) -> float:
 
 
 def _changes(d: Sequence[float], lo: float, hi: float) -> bool:
-    a, b = _bernstein(d, lo), _bernstein(d, hi)
-    return (a > EPSILON and b < -EPSILON) or (a < -EPSILON and b > EPSILON)
+    return (_bernstein(d, lo) > 0) != (_bernstein(d, hi) > 0)
 
 
 def _bisect(d: Sequence[float], lo: float, hi: float) -> float:

@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
+import cmath
 import math
+from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING, TypeVar
 
-from quarterturn.geometry.compare import FLATTENING, as_polygon, from_polygons
+from quarterturn.geometry.compare import FLATTENING, as_polygon, from_polygons, merged
 from quarterturn.geometry.cut import keep_left, line_through
+from quarterturn.geometry.flatten import flatten_path
 from quarterturn.geometry.paths import Path, Region
 from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment, cross
+
+if TYPE_CHECKING:
+    from shapely.geometry.base import BaseGeometry
+
+_S = TypeVar("_S")
 
 
 def offset_path(path: Path, by: float) -> Region:
@@ -18,10 +27,14 @@ def offset_path(path: Path, by: float) -> Region:
     """
     if by == 0:
         return Region((path,))
-    if by < 0 and path.is_straight() and _is_convex(path):
+    path = merged(path)
+    convex = _is_convex(path)
+    if by < 0 and convex and path.is_straight():
         return _inset_convex(path, -by)
     exact = _parallel(path, by)
-    return Region((exact,)) if exact else _offset_polygon(path, by)
+    if exact and (convex or _is_outline(exact, path, by)):
+        return Region((exact,))
+    return from_polygons(_buffered(path, by))
 
 
 def _inset_convex(path: Path, by: float) -> Region:
@@ -32,23 +45,46 @@ def _inset_convex(path: Path, by: float) -> Region:
 
 
 def _is_convex(path: Path) -> bool:
-    ways = [s.tangent(0) for s in path.segments]
-    return all(cross(a, b) >= 0 for a, b in zip(ways, (*ways[1:], ways[0]), strict=True))
+    """Tell whether a path never turns to the other side, and turns once in all.
+
+    Then its parallel is sound as far as every arc has one: outside always, and inside up to the smallest
+    radius where it has no corners (Blaschke's rolling theorem).
+    """
+    turns: list[float] = []
+    for segment, following in _neighbours(path.segments):
+        if isinstance(segment, Cubic):
+            return False
+        turns.append(cmath.phase(following.tangent(0) / segment.tangent(1)))
+        if isinstance(segment, Arc):
+            turns.append(segment.sweep)
+    return min(turns, default=-1.0) > -EPSILON and sum(turns) < math.tau + EPSILON * len(turns)
+
+
+def _is_outline(exact: Path, path: Path, by: float) -> bool:
+    """Tell whether an exact parallel neither crosses itself nor comes too near to another part of the path."""
+    import shapely
+
+    ring = shapely.Polygon([(p.real, p.imag) for p in flatten_path(exact, FLATTENING)])
+    slack = 2 * FLATTENING * (path.length() + exact.length())
+    return bool(ring.is_valid and ring.symmetric_difference(_buffered(path, by)).area < slack)
+
+
+def _neighbours(segments: Sequence[_S]) -> Iterator[tuple[_S, _S]]:
+    """Return each segment with the one behind it, once round."""
+    return zip(segments, (*segments[1:], *segments[:1]), strict=True)
 
 
 def _parallel(path: Path, by: float) -> Path | None:
     """Return the exact parallel path, or None where some segment has none or the corners do not allow it."""
     moved = [_parallel_segment(s, by) for s in path.segments]
     parts: list[Segment] = []
-    for index, segment in enumerate(moved):
-        following = moved[(index + 1) % len(moved)]
+    for index, (segment, following) in enumerate(_neighbours(moved)):
         if segment is None or following is None:
             return None
         parts.append(segment)
         if abs(segment.end - following.start) < EPSILON:
             continue
-        corner = path.segments[index].end
-        joint = _rounded_corner(corner, segment.end, following.start, by)
+        joint = _rounded_corner(path.segments[index].end, segment.end, following.start, by)
         if joint is None:
             return None
         parts.append(joint)
@@ -69,14 +105,13 @@ def _parallel_segment(segment: Segment, by: float) -> Segment | None:
 
 def _rounded_corner(corner: Point, before: Point, after: Point, by: float) -> Arc | None:
     """Return the arc round a corner that opens when moved; None where the two parallels cross instead."""
-    turn = cross(before - corner, after - corner)
-    if turn * by <= 0:
-        return None
     start, end = before - corner, after - corner
-    sweep = math.atan2(turn, start.real * end.real + start.imag * end.imag)
-    return Arc(corner, abs(by), math.atan2(start.imag, start.real), sweep)
+    if cross(start, end) * by <= 0:
+        return None
+    return Arc(corner, abs(by), cmath.phase(start), cmath.phase(end / start))
 
 
-def _offset_polygon(path: Path, by: float) -> Region:
+def _buffered(path: Path, by: float) -> BaseGeometry:
+    """Return the flattened path moved, as a shapely geometry, with corners as round as FLATTENING asks."""
     steps = max(8, math.ceil(math.pi / 4 / math.acos(1 - min(0.5, FLATTENING / abs(by)))))
-    return from_polygons(as_polygon(Region((path,))).buffer(by, quad_segs=steps))
+    return as_polygon(Region((path,))).buffer(by, quad_segs=steps)

@@ -143,7 +143,8 @@ class Cubic:
         derivative = _mix(_mix(d0, d1, t), _mix(d1, d2, t), t)
         if abs(derivative) > EPSILON:
             return derivative
-        return (self.control2 - self.start) if t < 0.5 else (self.end - self.control1)
+        across = (self.control2 - self.start) if t < 0.5 else (self.end - self.control1)
+        return across if abs(across) > EPSILON else self.end - self.start
 
     def length(self) -> float:
         """Return the length, by Gauss-Legendre quadrature, halved until it no longer changes."""

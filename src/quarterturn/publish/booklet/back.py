@@ -1,0 +1,29 @@
+"""The last pages: templates, the colouring page and the colophon."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from quarterturn.proof import Pattern
+from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Pairs, Plate, Section
+from quarterturn.publish.picture import LINES, top_sheet
+from quarterturn.publish.wording import defaults, imprint
+
+
+def colouring(pattern: Pattern, width: float, height: float) -> Iterator[Block]:
+    """Return the line drawing of the top, to be coloured."""
+    yield Section("Colouring page", opens=True)
+    setting = pattern.setting
+    broad = min(width, height * float(setting.width) / float(setting.height))
+    sheet = top_sheet(pattern.design, pattern.blocks, setting, broad, LINES)
+    yield Plate(Figure("The setting in outline; copy it and try your own colours", (Cell(sheet),), least=0.9))
+
+
+def colophon(pattern: Pattern, rehearsed: Sequence[str]) -> Iterator[Block]:
+    """Return every default, the estimates, the rehearsal's result if there is one, and the imprint."""
+    yield Section("About this pattern", opens=True)
+    yield Pairs("Imprint", imprint(pattern), columns=2)
+    yield Pairs("Made by these measures", defaults(pattern), columns=2)
+    yield Notes("Estimates", ("Lengths of thread are estimates: they depend on stitch, tension and thread.",))
+    if rehearsed:
+        yield Notes("Rehearsed on paper", tuple(rehearsed))

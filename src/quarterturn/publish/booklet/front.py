@@ -1,0 +1,87 @@
+"""The first pages: cover, requirements, and what to read before the first cut."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from quarterturn.design.colour import text_colour_on
+from quarterturn.proof import Pattern
+from quarterturn.publish.booklet.model import Block, Cover, FabricKey, Notes, Pairs, Section, Swatch, Table
+from quarterturn.publish.picture import Look, top_sheet
+from quarterturn.publish.wording import (
+    TECHNIQUE,
+    abbreviations,
+    assumptions,
+    cautions,
+    cloth_needs,
+    fabric_words,
+    length,
+    notions,
+    other_needs,
+    rectangle,
+    sizes_said,
+    width_line,
+)
+
+
+def cover(pattern: Pattern, width: float, height: float) -> Cover:
+    """Return the cover, its picture as large as the room allows."""
+    design, setting = pattern.design, pattern.setting
+    broad = min(width, height * float(setting.width) / float(setting.height))
+    facts = (
+        ("Finished size", rectangle(design, setting.width, setting.height)),
+        ("Finished unit", f"{length(design, setting.side)} square"),
+        ("Skill level", design.house.skill),
+        ("Pattern", design.number),
+        ("Version", design.version),
+    )
+    return Cover(
+        title=design.title,
+        maker=design.maker,
+        about=design.about,
+        technique=TECHNIQUE,
+        facts=tuple((name, value) for name, value in facts if value),
+        picture=top_sheet(design, pattern.blocks, setting, broad, Look(line=0.06)),
+    )
+
+
+def requirements(pattern: Pattern) -> Iterator[Block]:
+    """Return the fabric key, the requirement table, sizes and notions."""
+    design = pattern.design
+    yield Section("Requirements", opens=True)
+    yield FabricKey(
+        tuple(Swatch(f.letter, fabric_words(f), f.colour, text_colour_on(f.colour)) for f in design.fabrics)
+    )
+    needs = (*cloth_needs(pattern), *other_needs(pattern))
+    rows = tuple((need.what, need.use, need.amount, need.note) for need in needs)
+    yield Table(("To buy", "For", "Amount", "Note"), rows, (3.3, 2.0, 1.3, 2.7))
+    yield Notes("", (width_line(pattern),))
+    yield Pairs("Finished sizes", _sizes(pattern), columns=2)
+    yield Notes("You also need", notions(pattern), ticked=True)
+
+
+def _sizes(pattern: Pattern) -> tuple[tuple[str, str], ...]:
+    design, setting = pattern.design, pattern.setting
+    centre = rectangle(design, setting.centre_width, setting.centre_height)
+    borders = tuple(
+        (f"Border {ring}" if len(design.borders) > 1 else "Border", f"{length(design, border.width)} wide")
+        for ring, border in enumerate(design.borders, start=1)
+    )
+    return (
+        ("Quilt", rectangle(design, setting.width, setting.height)),
+        ("Quilt centre", centre),
+        ("Unit", f"{length(design, setting.side)} square"),
+        ("Units in the setting", f"{setting.rows} rows of {setting.columns}"),
+        *borders,
+    )
+
+
+def before_you_begin(pattern: Pattern, printed: Sequence[str]) -> Iterator[Block]:
+    """Return assumptions, words, cautions, and the abbreviations that the printed texts use."""
+    yield Section("Before you begin")
+    yield Notes("What this pattern takes for granted", assumptions(pattern))
+    yield Notes("How it speaks", sizes_said(pattern))
+    shorts = abbreviations(printed, pattern.design.units)
+    if shorts:
+        yield Notes("Abbreviations", tuple(f"{short}: {long}" for short, long in shorts))
+    yield Notes("Take care", cautions(pattern), framed=True)

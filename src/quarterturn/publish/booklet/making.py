@@ -1,0 +1,156 @@
+"""The pages from the first cut to a counted stack of units."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from quarterturn.materials import ClothPlan
+from quarterturn.proof import Pattern
+from quarterturn.publish.booklet.entries import cut_lines, gather
+from quarterturn.publish.booklet.model import (
+    Block,
+    Cell,
+    CutLine,
+    CutList,
+    Entry,
+    Figure,
+    Notes,
+    Plate,
+    Section,
+)
+from quarterturn.publish.figures import (
+    apart_figure,
+    blank_figure,
+    cloth_figure,
+    colourway_figure,
+    fusing_figure,
+    ring_figure,
+    stitching_figure,
+    trim_figure,
+)
+from quarterturn.publish.wording import curve_facts, named, plan_line, tell
+from quarterturn.steps import (
+    Chapter,
+    Crease,
+    CutApart,
+    CutAway,
+    FuseRings,
+    SetAside,
+    Step,
+    StitchEdge,
+    TraceRings,
+    Trim,
+)
+
+
+def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
+    """Return the cutting list of each fabric with its plan, and what is left over."""
+    blocks: list[Block] = [Section("Cutting")]
+    blocks.append(Notes("", ("Cut in the order given, large pieces before small ones. Label each stack.",)))
+    number = first
+    for plan, steps in _by_fabric(pattern):
+        lines = cut_lines(steps, pattern, number)
+        number += len(lines)
+        blocks.append(_cut_list(pattern, plan, lines, width))
+    spare = [s for s in pattern.steps.of(Chapter.CUTTING) if isinstance(s.action, SetAside)]
+    return (*blocks, *gather(spare, pattern, number))
+
+
+def _cut_list(pattern: Pattern, plan: ClothPlan, lines: tuple[CutLine, ...], width: float) -> CutList:
+    fabric = pattern.design.fabric(plan.fabric)
+    figure = Figure(
+        f"Cutting plan of Fabric {plan.fabric}", (Cell(cloth_figure(pattern, plan, width * 0.5)),)
+    )
+    return CutList(named(pattern.design, plan.fabric), fabric.colour, lines, figure, plan_line(pattern, plan))
+
+
+def _by_fabric(pattern: Pattern) -> Iterator[tuple[ClothPlan, list[Step]]]:
+    """Return each fabric's plan with its cutting steps, by the titles under which they are told."""
+    steps = [s for s in pattern.steps.of(Chapter.CUTTING) if not isinstance(s.action, SetAside)]
+    for plan in pattern.materials.cloth:
+        mine = [s for s in steps if tell(s, pattern).title == named(pattern.design, plan.fabric)]
+        if mine:
+            yield plan, mine
+
+
+def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
+    """Return the preparing of the shapes."""
+    yield Section("Preparing the shapes")
+    steps = pattern.steps.of(Chapter.SHAPES)
+    code = next(iter(pattern.setting.tally))
+    rows = tuple(Cell(ring_figure(pattern, rows)) for rows in pattern.materials.web.rows)
+    figures = {
+        TraceRings: Figure("Tracings in a row across the web, to scale; the tinted ring stays", rows),
+        FuseRings: Figure("A ring fused to the wrong side", (Cell(blank_figure(pattern, code)),)),
+    }
+    for entry in gather(steps, pattern, first):
+        kind = type(_step(pattern, entry).action)
+        yield _with(entry, figures.get(kind))
+
+
+def _step(pattern: Pattern, entry: Entry) -> Step:
+    return pattern.steps.steps[entry.steps[0] - 1]
+
+
+def _with(entry: Entry, figure: Figure | None) -> Entry:
+    return replace(entry, figures=(figure,)) if figure else entry
+
+
+def fusing(pattern: Pattern, first: int) -> Iterator[Block]:
+    """Return creasing, fusing and stitching."""
+    yield Section("Fusing and stitching")
+    code = next(iter(pattern.setting.tally))
+    figures = {
+        Crease: Figure(
+            "Crease the square; centre the shape on the creases", (Cell(fusing_figure(pattern, code)),)
+        ),
+        StitchEdge: Figure("Start between two creases", (Cell(stitching_figure(pattern, code)),)),
+    }
+    steps = (*pattern.steps.of(Chapter.FUSING), *pattern.steps.of(Chapter.STITCHING))
+    for entry in gather(steps, pattern, first):
+        yield _with(entry, figures.get(type(_step(pattern, entry).action)))
+
+
+def units(pattern: Pattern, first: int) -> Iterator[Block]:
+    """Return cutting apart, cutting away and trimming, and each colourway's unit."""
+    yield Section("Cutting apart")
+    steps = pattern.steps.of(Chapter.UNITS)
+    for entry in gather(steps, pattern, first):
+        yield _unit_entry(pattern, entry, steps)
+    yield Plate(_colourways(pattern))
+    for master in pattern.blocks.masters:
+        yield Notes("What the seams make of the curve", curve_facts(pattern, master))
+
+
+def _unit_entry(pattern: Pattern, entry: Entry, steps: tuple[Step, ...]) -> Entry:
+    step = _step(pattern, entry)
+    if isinstance(step.action, CutApart):
+        figure = Figure(
+            "The ruler on the creases; the dashed line is the cut", (Cell(apart_figure(pattern, step)),)
+        )
+        return replace(entry, figures=(figure,), place="below")
+    if isinstance(step.action, CutAway):
+        trim = next((s for s in steps if isinstance(s.action, Trim)), None)
+        code = next(iter(pattern.setting.tally))
+        what = "Cut the ground away, then trim the two outer edges" if trim else "Cut the ground away"
+        return _with(entry, Figure(what, (Cell(trim_figure(pattern, code, step, trim)),)))
+    return entry
+
+
+def _colourways(pattern: Pattern) -> Figure:
+    cells = tuple(
+        Cell(colourway_figure(pattern, code), _make_line(pattern, code)) for code in pattern.setting.tally
+    )
+    return Figure("The units, trimmed; seam lines dashed", cells, columns=min(5, len(cells)))
+
+
+def _make_line(pattern: Pattern, code: str) -> str:
+    """Return what a colourway's last making step says: so many of its units."""
+    made = [
+        product
+        for step in pattern.steps.of(Chapter.UNITS)
+        for product in step.makes
+        if product.label == f"unit {code}"
+    ]
+    return f"Make ({made[-1].count}) unit {code}"

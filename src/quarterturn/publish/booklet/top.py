@@ -1,0 +1,128 @@
+"""The pages from loose units to a bound quilt: map, assembly, borders, finishing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from quarterturn.proof import Pattern
+from quarterturn.publish.booklet.entries import gather
+from quarterturn.publish.booklet.model import Block, Cell, Figure, Plate, Section, Table
+from quarterturn.publish.figures import (
+    backing_figure,
+    binding_figure,
+    border_figure,
+    centre_figure,
+    map_figure,
+    map_parts,
+    overview_figure,
+    pair_figure,
+    row_figure,
+    turns_figure,
+)
+from quarterturn.publish.wording import centre_sewing, fabric_name, tell
+from quarterturn.setting import Side
+from quarterturn.steps import Bind, Chapter, JoinPanels, LayOut, SewLine, Step
+
+PAIRS_IN_A_LINE = 6
+
+
+def unit_map(pattern: Pattern, width: float, height: float, first: int) -> Iterator[Block]:
+    """Return laying out with the map, the turns and the count of each unit."""
+    yield Section("Unit map")
+    step = pattern.steps.of(Chapter.ASSEMBLY)[0]
+    assert isinstance(step.action, LayOut)
+    parts = map_parts(pattern.setting.rows, pattern.setting.columns, width, height)
+    turns = Figure("Each turn is a quarter turn clockwise", (Cell(turns_figure(pattern)),))
+    (entry,) = gather((step,), pattern, first)
+    yield replace(entry, figures=(turns,))
+    yield _counts(pattern)
+    if not parts[0].whole:
+        overview = overview_figure(pattern, step.action, parts, width * 0.62)
+        yield Plate(Figure("How the parts of the unit map lie", (Cell(overview),), least=0.7))
+    for number, part in enumerate(parts, start=1):
+        sheet, least = map_figure(pattern, step.action, part, width, height)
+        what = "Unit map" if part.whole else f"Unit map, part {number}: {part.title}"
+        yield Plate(Figure(what, (Cell(sheet),), least=least))
+
+
+def _counts(pattern: Pattern) -> Table:
+    design = pattern.design
+    rows = tuple(
+        (
+            f"unit {code}",
+            fabric_name(design.fabric(design.colourway(code).shape)),
+            fabric_name(design.fabric(design.colourway(code).ground)),
+            f"({count})",
+        )
+        for code, count in pattern.setting.tally.items()
+    )
+    return Table(("Unit", "Shape", "Ground", "In the quilt"), rows, (1, 3, 3, 1.2))
+
+
+def assembly(pattern: Pattern, width: float, height: float, first: int) -> Iterator[Block]:
+    """Return pairs, rows, and the rows together."""
+    yield Section("Assembly")
+    for entry in gather(pattern.steps.of(Chapter.ASSEMBLY)[1:], pattern, first):
+        steps = [pattern.steps.steps[number - 1] for number in entry.steps]
+        action = steps[0].action
+        assert isinstance(action, SewLine)
+        if action.way is Side.BOTTOM:
+            figure = _rows_together(pattern, width, height)
+            yield replace(entry, figures=(figure,), place="below")
+        else:
+            figure = _lines(pattern, steps, action, width)
+            yield replace(entry, figures=(figure,), place="below", lines=())
+
+
+def _sewing(pattern: Pattern) -> dict[str, SewLine]:
+    """Return the sewing of pairs, rows and centre by the label of what is made."""
+    return {
+        s.makes[0].label: s.action
+        for s in pattern.steps.of(Chapter.ASSEMBLY)
+        if isinstance(s.action, SewLine)
+    }
+
+
+def _rows_together(pattern: Pattern, width: float, height: float) -> Figure:
+    sheet = centre_figure(pattern, centre_sewing(pattern), _sewing(pattern), width, height)
+    return Figure("Assembly: the rows, with their pressing arrows", (Cell(sheet),), least=0.72)
+
+
+def _lines(pattern: Pattern, steps: Sequence[Step], action: SewLine, width: float) -> Figure:
+    """Return a drawing for each kind of pair or row, with the line that tells how many to make."""
+    if all(part.label.startswith("unit ") for part in action.parts):
+        cells = tuple(Cell(pair_figure(pattern, s), tell(s, pattern).line) for s in steps)
+        return Figure("The pairs, with their pressing arrows", cells, columns=PAIRS_IN_A_LINE)
+    parts = {label: sewn.parts for label, sewn in _sewing(pattern).items()}
+    cells = tuple(Cell(row_figure(pattern, s, parts, width), tell(s, pattern).line) for s in steps)
+    return Figure("The rows; small figures are the numbers of the pairs", cells)
+
+
+def borders(pattern: Pattern, first: int) -> Iterator[Block]:
+    """Return the borders, ring by ring."""
+    steps = pattern.steps.of(Chapter.BORDERS)
+    if not steps:
+        return
+    yield Section("Borders")
+    strips = iter(pattern.setting.borders)
+    for entry in gather(steps, pattern, first):
+        mine = [pattern.steps.steps[number - 1] for number in entry.steps]
+        ring = [next(strips) for _ in mine]
+        sheet = border_figure(pattern, mine, ring, 56.0)
+        yield replace(entry, figures=(Figure("The strips, in their order of sewing", (Cell(sheet),)),))
+
+
+def finishing(pattern: Pattern, first: int) -> Iterator[Block]:
+    """Return backing, layering, quilting and binding."""
+    yield Section("Finishing")
+    for entry in gather(pattern.steps.of(Chapter.FINISHING), pattern, first):
+        yield replace(entry, figures=_finishing_figures(pattern, pattern.steps.steps[entry.steps[0] - 1]))
+
+
+def _finishing_figures(pattern: Pattern, step: Step) -> tuple[Figure, ...]:
+    if isinstance(step.action, JoinPanels):
+        return (Figure("The backing", (Cell(backing_figure(pattern, step)),)),)
+    if isinstance(step.action, Bind):
+        return (Figure("A diagonal join", (Cell(binding_figure(pattern)),)),)
+    return ()

@@ -1,0 +1,101 @@
+"""Units as symbols: each colourway is drawn once in a figure, and laid down wherever it is used."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+
+from quarterturn.blocks import GROUND, Layer, Unit
+from quarterturn.design.colour import text_colour_on
+from quarterturn.geometry import Point, Region
+from quarterturn.proof import Pattern
+from quarterturn.publish.figures.inks import EDGE, caption, cloth, moved_to
+from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Text, Use
+from quarterturn.steps import Placed
+
+UNIT = "unit "
+
+
+def layer_colour(pattern: Pattern, code: str, part: str) -> str:
+    """Return the colour of the ground or the shape of a colourway."""
+    way = pattern.design.colourway(code)
+    return pattern.design.fabric(way.ground if part == GROUND else way.shape).colour
+
+
+def unit_of(pattern: Pattern, code: str) -> Unit:
+    """Return the kind of unit that a colourway has."""
+    return pattern.blocks.master(pattern.design.colourway(code).recipe).units[0]
+
+
+def layered(
+    pattern: Pattern, code: str, layers: Iterable[Layer], scale: Scale, edge: Ink = EDGE
+) -> tuple[Mark, ...]:
+    """Return the layers of a unit in the colours of a colourway."""
+    return tuple(
+        Area(scale.region(layer.region), cloth(layer_colour(pattern, code, layer.part), edge))
+        for layer in layers
+    )
+
+
+def sewn_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
+    """Return a symbol for each colourway: the sewn unit, `cell` millimetres wide."""
+    return {
+        code: layered(pattern, code, unit_of(pattern, code).sewn_layers, _cell_scale(pattern, cell))
+        for code in codes
+    }
+
+
+def cut_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
+    """Return a symbol for each colourway: the unit as trimmed, its whole side `cell` millimetres."""
+    unit = unit_of(pattern, next(iter(pattern.setting.tally)))
+    factor = cell / float(unit.cut_side)
+    scale = Scale(factor, complex(float(unit.seam), float(unit.seam)) * factor)
+    return {code: layered(pattern, code, unit_of(pattern, code).cut_layers, scale) for code in codes}
+
+
+def _cell_scale(pattern: Pattern, cell: float) -> Scale:
+    return Scale(cell / float(pattern.setting.side))
+
+
+def laid(code: str, turn: int, at: Point, cell: float) -> Use:
+    """Return a unit's symbol laid with its top left corner at a place."""
+    return Use(code, moved_to(at, turn, cell))
+
+
+def lettered(pattern: Pattern, code: str, turn: int, at: Point, cell: float, size: float) -> Text:
+    """Return the name of a placed unit, set where one fabric gives it most room, in ink that stands out."""
+    part, place = roomiest(pattern, code)
+    middle = complex(0.5, 0.5)
+    spot = middle + (place - middle) * (1, 1j, -1, -1j)[turn % 4]
+    ink = text_colour_on(layer_colour(pattern, code, part))
+    return caption(at + spot * cell, f"{code}{turn}", size, colour=ink)
+
+
+def roomiest(pattern: Pattern, code: str) -> tuple[str, Point]:
+    """Return the part with most room along a unit's diagonal, and the middle of that room as shares of its side."""
+    reach = diagonal_share(pattern, code)
+    if reach > 0.5:
+        return "shape", complex(reach / 2, reach / 2)
+    return GROUND, complex((1 + reach) / 2, (1 + reach) / 2)
+
+
+def diagonal_share(pattern: Pattern, code: str) -> float:
+    """Return how far the shape reaches along the diagonal of the sewn unit, as a share of the diagonal."""
+    master = pattern.blocks.master(pattern.design.colourway(code).recipe)
+    return min(1.0, master.facts.diagonal / (float(pattern.setting.side) * 2**0.5))
+
+
+def unit_parts(parts: Sequence[Placed], lines: Mapping[str, Sequence[Placed]]) -> tuple[Placed, ...]:
+    """Return the single units, in order, of a line made of pairs and units."""
+    return tuple(
+        unit for part in parts for unit in ((part,) if part.label.startswith(UNIT) else lines[part.label])
+    )
+
+
+def code_of(part: Placed) -> str:
+    """Return the colourway code of a placed unit."""
+    return part.label.removeprefix(UNIT)
+
+
+def outlined(regions: Iterable[Region], scale: Scale, ink: Ink) -> tuple[Mark, ...]:
+    """Return regions with one ink."""
+    return tuple(Area(scale.region(region), ink) for region in regions)

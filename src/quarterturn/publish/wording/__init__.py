@@ -1,0 +1,51 @@
+"""Every sentence that the booklet prints, made from the steps.
+
+In:  a `Step` or a stage's result, and the `Pattern` that it belongs to.
+Out: `Wording` and plain sentences in the trade's style.
+Promise: pure functions; a number is formatted here, never calculated.
+"""
+
+from quarterturn.publish.wording.assembly import centre_sewing, placed_name, row_places
+from quarterturn.publish.wording.colophon import defaults, imprint
+from quarterturn.publish.wording.model import Wording
+from quarterturn.publish.wording.names import fabric_name, fabric_words, length, named, rectangle, sized
+from quarterturn.publish.wording.opening import (
+    TECHNIQUE,
+    abbreviations,
+    assumptions,
+    cautions,
+    curve_facts,
+    notions,
+    sizes_said,
+)
+from quarterturn.publish.wording.requirements import Need, cloth_needs, other_needs, plan_line, width_line
+from quarterturn.publish.wording.telling import TELLERS, tell
+
+__all__ = [
+    "TECHNIQUE",
+    "TELLERS",
+    "Need",
+    "Wording",
+    "abbreviations",
+    "assumptions",
+    "cautions",
+    "centre_sewing",
+    "cloth_needs",
+    "curve_facts",
+    "defaults",
+    "fabric_name",
+    "fabric_words",
+    "imprint",
+    "length",
+    "named",
+    "notions",
+    "other_needs",
+    "placed_name",
+    "plan_line",
+    "rectangle",
+    "row_places",
+    "sized",
+    "sizes_said",
+    "tell",
+    "width_line",
+]

@@ -1,0 +1,203 @@
+"""The sentences of assembly, borders and finishing."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+
+from quarterturn.measure import Length
+from quarterturn.proof import Pattern
+from quarterturn.publish.wording.model import Wording
+from quarterturn.publish.wording.names import length, listed, named, plural, rectangle, sized
+from quarterturn.setting import Side
+from quarterturn.steps import (
+    AddBorder,
+    Bind,
+    Chapter,
+    JoinPanels,
+    LayerQuilt,
+    LayOut,
+    Placed,
+    QuiltLayers,
+    SewLine,
+    Step,
+)
+
+UNIT = "unit "
+SIDE_NAMES = {
+    Side.LEFT: "left side",
+    Side.RIGHT: "right side",
+    Side.TOP: "top edge",
+    Side.BOTTOM: "bottom edge",
+}
+
+
+def tell_lay_out(step: Step, action: LayOut, pattern: Pattern) -> Wording:
+    """Tell laying out."""
+    rows, columns = len(action.rows), len(action.rows[0])
+    sentences = (
+        "Lay out all units as in the unit map, each with its turn.",
+        "Step back and compare the whole with the cover. Photograph it before you pick anything up.",
+        "Pin a label with the row’s number to the left-hand unit of each row.",
+    )
+    line = (
+        f"({rows}) {plural(rows, 'row')} of ({columns}) {plural(columns, 'unit')}; "
+        f"each unit should measure {sized(pattern.design, *_unit_size(pattern))}, unfinished."
+    )
+    return Wording("Lay out the units", sentences, line)
+
+
+def _unit_size(pattern: Pattern) -> tuple[Length, Length]:
+    """Return the size of a unit as the last step that made one says."""
+    made = [p for s in pattern.steps.of(Chapter.UNITS) for p in s.makes if p.label.startswith(UNIT)]
+    return made[-1].width, made[-1].height
+
+
+def tell_sew(step: Step, action: SewLine, pattern: Pattern) -> Wording:
+    """Tell sewing a pair, a row, or the rows together."""
+    (made,) = step.makes
+    size = sized(pattern.design, made.width, made.height)
+    seam = length(pattern.design, action.seam)
+    if action.way is Side.BOTTOM:
+        return _rows_together(pattern, action, size, seam)
+    if all(part.label.startswith(UNIT) for part in action.parts):
+        sentences = (
+            f"Lay the right-hand unit on the left-hand one, right sides together, and sew with a {seam} seam.",
+            _pressing(action),
+            f"Each pair should measure {size}, unfinished.",
+        )
+        parts = listed([placed_name(part) for part in action.parts])
+        return Wording(
+            "Sew the units in pairs", sentences, f"{made.label.capitalize()}: {parts}. Make ({made.count})."
+        )
+    sentences = (
+        f"Sew the pairs of each row together in their order with {seam} seams.",
+        _pressing(action),
+        f"Each row should measure {size}, unfinished.",
+    )
+    places = row_places(centre_sewing(pattern))[made.label]
+    where = f"{plural(len(places), 'row')} {listed([str(place) for place in places])} from the top"
+    line = f"{made.label.capitalize()}: {_run_of(action.parts)}. Make ({made.count}): {where}."
+    return Wording("Sew the pairs in rows", sentences, line)
+
+
+def centre_sewing(pattern: Pattern) -> SewLine:
+    """Return the sewing that puts the rows together."""
+    sewn = (s.action for s in pattern.steps.of(Chapter.ASSEMBLY) if isinstance(s.action, SewLine))
+    return next(action for action in sewn if action.way is Side.BOTTOM)
+
+
+def _pressing(action: SewLine) -> str:
+    if action.press is None:
+        return "Press all seams open."
+    return "Press the seams as the arrows show: those of neighbouring rows lie opposite ways, and nest."
+
+
+def placed_name(part: Placed) -> str:
+    """Return `a2` for unit a at turn 2, and the label of anything else."""
+    if part.label.startswith(UNIT):
+        return f"{part.label.removeprefix(UNIT)}{part.turn}"
+    return part.label
+
+
+def _run_of(parts: tuple[Placed, ...]) -> str:
+    """Return the parts in their order: `pairs 1, 2, 1, 2 and unit a0`."""
+    pairs = [part.label.removeprefix("pair ") for part in parts if part.label.startswith("pair ")]
+    units = [placed_name(part) for part in parts if part.label.startswith(UNIT)]
+    said = [f"{plural(len(pairs), 'pair')} {', '.join(pairs)}"] if pairs else []
+    return " and ".join([*said, *(f"unit {unit}" for unit in units)])
+
+
+def row_places(action: SewLine) -> dict[str, tuple[int, ...]]:
+    """Return at which places, counted from 1 at the top, each kind of row stands."""
+    places: dict[str, list[int]] = defaultdict(list)
+    for number, part in enumerate(action.parts, start=1):
+        places[placed_name(part)].append(number)
+    return {label: tuple(numbers) for label, numbers in places.items()}
+
+
+def _rows_together(pattern: Pattern, action: SewLine, size: str, seam: str) -> Wording:
+    if len(action.parts) == 1:
+        sentences: tuple[str, ...] = ("The quilt centre has one row: there is nothing to sew to it.",)
+    else:
+        press = "open" if action.press is None else "down, towards the bottom edge"
+        sentences = (
+            f"Sew the rows together in their order, from the top down, with {seam} seams.",
+            "Pin at every crossing: the seams nest, and the stitched edges should meet.",
+            f"Press these seams {press}.",
+        )
+    return Wording("Sew the rows together", sentences, f"The quilt centre should measure {size}, unfinished.")
+
+
+def tell_border(step: Step, action: AddBorder, pattern: Pattern) -> Wording:
+    """Tell sewing on a border strip."""
+    piece = pattern.bill.piece(step.uses[1].label)
+    (made,) = step.makes
+    sentences = (
+        "The lengths given are calculated. Measure your own top through its centre before you cut the strips.",
+        "Match ends, centres and quarter points of strip and top; pin, and ease the top to the strip.",
+        f"Sew with a {length(pattern.design, action.seam)} seam, and press the seam towards the border.",
+    )
+    line = (
+        f"{SIDE_NAMES[action.side].capitalize()}: (1) {piece.label}, "
+        f"{rectangle(pattern.design, piece.width, piece.length)}. "
+        f"The top now measures {rectangle(pattern.design, made.width, made.height)}, unfinished."
+    )
+    title = f"Sew on {piece.used_for}" if piece.used_for != "border" else "Sew on the border"
+    return Wording(f"{title}: {named(pattern.design, piece.fabric)}", sentences, line)
+
+
+def tell_panels(step: Step, action: JoinPanels, pattern: Pattern) -> Wording:
+    """Tell making up the backing."""
+    (used,), (made,) = step.uses, step.makes
+    size = sized(pattern.design, made.width, made.height)
+    if used.count == 1:
+        sentences: tuple[str, ...] = ("One length is wide enough. Press it and trim it to size.",)
+    else:
+        sentences = (
+            f"Sew the ({used.count}) lengths together along their long edges with "
+            f"{length(pattern.design, action.seam)} seams, and press the seams open.",
+            "Trim the sheet so that the seams lie evenly.",
+        )
+    return Wording("Make the backing", sentences, f"The backing should measure {size}.")
+
+
+def tell_layer(step: Step, action: LayerQuilt, pattern: Pattern) -> Wording:
+    """Tell layering."""
+    (made,) = step.makes
+    sentences = (
+        "Lay the backing wrong side up and smooth it. Lay the batting on it, and the top right side up.",
+        f"Centre the top: batting and backing reach at least {length(pattern.design, action.overage)} beyond "
+        "it on each side. Baste.",
+    )
+    line = f"Cut the batting {sized(pattern.design, made.width, made.height)}."
+    return Wording("Layer the quilt", sentences, line)
+
+
+def tell_quilting(step: Step, action: QuiltLayers, pattern: Pattern) -> Wording:
+    """Tell quilting."""
+    (made,) = step.makes
+    sentences = (
+        "Quilt as you like. A suggestion: echo the curves inside each shape, and quilt the ground with lines "
+        "that run on from unit to unit.",
+        "Trim batting and backing to the edge of the top.",
+    )
+    size = sized(pattern.design, made.width, made.height)
+    return Wording("Quilt and trim", sentences, f"The quilt now measures about {size}.")
+
+
+def tell_binding(step: Step, action: Bind, pattern: Pattern) -> Wording:
+    """Tell binding."""
+    (made,), run = step.makes, step.uses[1].label
+    seam = length(pattern.design, action.seam)
+    sentences = (
+        f"Fold the {length(pattern.design, action.strip_width)} binding {run} in half along its length, wrong "
+        "sides together, and press.",
+        f"Sew it to the front with a {seam} seam, raw edges even, mitring each corner: stop {seam} from the "
+        "corner, fold the strip up, then down along the next edge.",
+        "Join the ends with a diagonal seam, turn the fold to the back, and sew it down.",
+    )
+    return Wording(
+        "Bind the quilt",
+        sentences,
+        f"The finished quilt measures {sized(pattern.design, made.width, made.height)}.",
+    )

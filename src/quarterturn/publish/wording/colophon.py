@@ -1,0 +1,52 @@
+"""The last page: every default by which the pattern was made, and where to write about errors."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from quarterturn.design import Pressing
+from quarterturn.proof import Pattern
+from quarterturn.publish.wording.masters import stitch_values
+from quarterturn.publish.wording.names import length
+
+
+def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
+    """Return every setting of the making, with its value."""
+    design, making = pattern.design, pattern.design.making
+    size = partial(length, design)
+    pressing = "open" if making.pressing is Pressing.OPEN else "opposed at every crossing"
+    return (
+        ("Seam allowance", size(making.seam)),
+        ("Usable width where a fabric states none", size(making.usable_width)),
+        ("Web outside the outline", size(making.ring_out)),
+        ("Web inside the outline", size(making.ring_in)),
+        ("Between two outlines on the web", size(making.tracing_gap)),
+        ("Width of the web", size(making.web_width)),
+        ("Ground left inside the stitching", size(making.cut_away)),
+        *((f"Trimmed off each master, {r.name}", size(r.trim)) for r in design.recipes),
+        ("Binding strip, folded double", size(design.binding_width)),
+        ("Binding beyond the perimeter", size(making.binding_extra)),
+        ("Backing and batting beyond the top, each side", size(making.overage)),
+        ("Seam allowance of the backing", size(making.backing_seam)),
+        ("Lost in straightening a cut end", size(making.squaring)),
+        ("Cloth bought beyond the cuts, at least", size(making.slack)),
+        ("Spare masters of each colourway", str(making.spare_masters)),
+        ("Pressing of joining seams", pressing),
+        ("Edge stitch, as a start", stitch_values(making.stitch)),
+        ("Thread", making.stitch.thread),
+        ("Needle", making.stitch.needle),
+    )
+
+
+def imprint(pattern: Pattern) -> tuple[tuple[str, str], ...]:
+    """Return title, number, version, date and the address for corrections, as far as the design has them."""
+    design = pattern.design
+    lines = (
+        ("Pattern", design.title),
+        ("Designed by", design.maker),
+        ("Number", design.number),
+        ("Version", design.version),
+        ("Date", design.date),
+        ("Corrections and questions", design.contact),
+    )
+    return tuple((name, value) for name, value in lines if value)

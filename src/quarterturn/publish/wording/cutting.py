@@ -1,0 +1,79 @@
+"""The sentences of the cutting chapter, in the trade's style: cut (3) 5½" × WOF strips; subcut into (16) …"""
+
+from __future__ import annotations
+
+from quarterturn.materials import JoinMethod
+from quarterturn.proof import Pattern
+from quarterturn.publish.wording.model import Wording
+from quarterturn.publish.wording.names import counted_pieces, length, listed, named, piece_of, plural
+from quarterturn.steps import CutPanels, CutStrips, JoinEnds, Product, SetAside, Step, Straighten, Subcut
+
+
+def tell_straighten(step: Step, action: Straighten, pattern: Pattern) -> Wording:
+    """Tell the squaring of a cut end."""
+    loss = length(pattern.design, action.loss)
+    return Wording(
+        named(pattern.design, action.fabric),
+        (),
+        f"Press the fabric, and cut its end square to the fold; up to {loss} is allowed for this.",
+    )
+
+
+def tell_cut_strips(step: Step, action: CutStrips, pattern: Pattern) -> Wording:
+    """Tell the cutting of equal strips across the width."""
+    (made,) = step.makes
+    strips = plural(made.count, "strip")
+    line = f"Cut ({made.count}) {length(pattern.design, action.height)} × WOF {strips}"
+    return Wording(named(pattern.design, action.fabric), (), line)
+
+
+def tell_subcut(step: Step, action: Subcut, pattern: Pattern) -> Wording:
+    """Tell into what the strips just cut, or a joined run, are cut across."""
+    pieces = listed([_lettered(pattern, made) for made in step.makes])
+    (used,) = step.uses
+    fabric = pattern.bill.piece(step.makes[0].label).fabric
+    verb = f"cut {used.label} into" if _is_run(pattern, used.label) else "subcut into"
+    return Wording(named(pattern.design, fabric), (), f"{verb} {pieces}")
+
+
+def _is_run(pattern: Pattern, label: str) -> bool:
+    return any(run.label == label for plan in pattern.materials.cloth for run in plan.runs)
+
+
+def _lettered(pattern: Pattern, made: Product) -> str:
+    piece = piece_of(pattern, made.label)
+    use = f", {piece.name}" if piece else ""
+    return f"{counted_pieces(pattern.design, made)} – {made.label}{use}"
+
+
+def tell_join_ends(step: Step, action: JoinEnds, pattern: Pattern) -> Wording:
+    """Tell the joining of strips into one run."""
+    (used,), (run,) = step.uses, step.makes
+    plan = next(p for p in pattern.materials.cloth if any(r.label == run.label for r in p.runs))
+    size = f"{length(pattern.design, run.height)} wide and {length(pattern.design, run.width)} long"
+    if used.count == 1:
+        line = f"Set the strip {used.label} aside whole: it is {run.label}, {size}"
+    else:
+        seam = "diagonal" if action.method is JoinMethod.DIAGONAL else "straight"
+        line = (
+            f"Sew the ({used.count}) strips {used.label} end to end with {seam} seams, and press the seams "
+            f"open; each join takes {length(pattern.design, action.loss)} of length. "
+            f"The run {run.label} is {size}"
+        )
+    return Wording(named(pattern.design, plan.fabric), (), line)
+
+
+def tell_cut_panels(step: Step, action: CutPanels, pattern: Pattern) -> Wording:
+    """Tell the cutting of lengths for the backing."""
+    (made,) = step.makes
+    line = (
+        f"Cut ({made.count}) {plural(made.count, 'length')} of {length(pattern.design, action.length)} × WOF "
+        f"for the backing; trim the selvages off"
+    )
+    return Wording(named(pattern.design, action.fabric), (), line)
+
+
+def tell_set_aside(step: Step, action: SetAside, pattern: Pattern) -> Wording:
+    """Tell which pieces this quilt does not use."""
+    piles = listed([f"({pile.count}) {pile.label}" for pile in step.uses])
+    return Wording("Set aside what is left over", (), f"{piles}: {action.reason}.")

@@ -1,0 +1,83 @@
+"""How fabrics, pieces, counts and sizes are named: always the same way (common practice, no source).
+
+A count stands in brackets before its size, so that `(4) 2½" squares` cannot be read as 42½".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+
+from quarterturn.design import Design, Fabric
+from quarterturn.measure import Length, Units, show_length
+from quarterturn.pieces import Piece
+from quarterturn.proof import Pattern
+from quarterturn.steps import Product
+
+
+def fabric_name(fabric: Fabric) -> str:
+    """Return letter, colour word and role: never a colour or a letter alone."""
+    return f"Fabric {fabric.letter} ({fabric_words(fabric)})"
+
+
+def fabric_words(fabric: Fabric) -> str:
+    """Return colour word and role."""
+    return ", ".join(word for word in (fabric.name, fabric.role) if word)
+
+
+def named(design: Design, letter: str) -> str:
+    """Return the name of the fabric with a letter."""
+    return fabric_name(design.fabric(letter))
+
+
+def length(design: Design, value: Length | float) -> str:
+    """Print a length in the units and the fineness of the house."""
+    return show_length(value, design.units, sixteenths=design.house.sixteenths)
+
+
+def rectangle(design: Design, width: Length | float, height: Length | float) -> str:
+    """Print width × height with the unit on both numbers."""
+    return f"{length(design, width)} × {length(design, height)}"
+
+
+def sized(design: Design, width: Length, height: Length) -> str:
+    """Print a size: `2½" square` or `2½" × 4½"`."""
+    if width == height:
+        return f"{length(design, width)} square"
+    return rectangle(design, width, height)
+
+
+def machine_length(value: Length) -> str:
+    """Print a stitch width or length: machines show millimetres everywhere."""
+    return show_length(value, Units.METRIC)
+
+
+def counted_pieces(design: Design, product: Product) -> str:
+    """Print so many pieces with size and noun: `(16) 5½" squares`, `(2) 1½" × 18½" strips`."""
+    size = partial(length, design)
+    if product.width == product.height:
+        noun = "square" if product.count == 1 else "squares"
+        return f"({product.count}) {size(product.width)} {noun}"
+    noun = "strip" if product.count == 1 else "strips"
+    return f"({product.count}) {size(product.height)} × {size(product.width)} {noun}"
+
+
+def listed(words: Sequence[str]) -> str:
+    """Join words with commas and a last `and`."""
+    *most, last = words
+    return f"{', '.join(most)} and {last}" if most else last
+
+
+def piece_of(pattern: Pattern, label: str) -> Piece | None:
+    """Return the piece of the bill with a label, if it is one."""
+    return next((p for p in pattern.bill.pieces if p.label == label), None)
+
+
+def shape_word(recipe: str) -> str:
+    """Return what a recipe's shape is called: by the recipe's own name."""
+    return f"{recipe} shape"
+
+
+def plural(count: int, one: str, more: str | None = None) -> str:
+    """Return the noun that suits a count."""
+    return one if count == 1 else more or f"{one}s"

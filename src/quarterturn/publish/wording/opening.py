@@ -1,0 +1,106 @@
+"""What stands before the first cut: how the pattern speaks, what it takes for granted, where to take care."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from itertools import chain
+
+from quarterturn.blocks import Master
+from quarterturn.design import ClothKind, Curve, Design, EdgeStitchKind
+from quarterturn.measure import Units
+from quarterturn.proof import Pattern
+from quarterturn.publish.wording.names import length, listed, shape_word
+from quarterturn.publish.wording.shorts import ABBREVIATIONS
+
+TECHNIQUE = "Curves without curved piecing: fuse, stitch, cut."
+
+
+def assumptions(pattern: Pattern) -> tuple[str, ...]:
+    """Return what the pattern takes for granted."""
+    design, making = pattern.design, pattern.design.making
+    return (
+        "Read all the steps before you cut.",
+        f"Every seam is {length(design, making.seam)} wide unless a step says otherwise.",
+        f"Cloth is reckoned with a usable width of {_widths(design)}, selvages off. Measure yours; if it is "
+        "narrower, buy more.",
+        f"The cloth is {_kinds(design)}. Treat all fabrics alike: wash all of them first, or none.",
+        "Press, do not iron: lift the iron and set it down.",
+        "Web means lightweight paper-backed fusible web. Follow its maker’s instructions for heat and time.",
+    )
+
+
+def _widths(design: Design) -> str:
+    return listed([length(design, width) for width in sorted({f.width for f in design.fabrics})])
+
+
+def _kinds(design: Design) -> str:
+    words = {ClothKind.COTTON: "quilting cotton", ClothKind.FLANNEL: "flannel", ClothKind.WOOL: "felted wool"}
+    return listed([word for kind, word in words.items() if any(f.kind is kind for f in design.fabrics)])
+
+
+def sizes_said(pattern: Pattern) -> tuple[str, ...]:
+    """Return how sizes are said, and our own few words."""
+    eighth = '¹⁄₁₆"' if pattern.design.house.sixteenths else '⅛"'
+    nearest = f"the nearest {eighth}" if pattern.design.units is Units.INCH else "the nearest millimetre"
+    return (
+        "Sizes in the steps are unfinished: they include the seam allowances. Finished sizes, without them, stand "
+        "on the cover and in the lists.",
+        f"Sizes that are only quoted are rounded to {nearest}.",
+        "A count stands in brackets before the size.",
+        "A master is the square that is fused, stitched and then cut into units.",
+        "A unit is named by its letter; the figure behind it counts its quarter turns clockwise: a0, a1, a2, a3.",
+        "Pictures of the sewn quilt show what the seams leave of the curves, not what was traced.",
+    )
+
+
+def cautions(pattern: Pattern) -> tuple[str, ...]:
+    """Return the cautions: makers' instructions and local rules come first."""
+    return (
+        "The instructions of the makers of your tools, web and thread, and local rules, come before this pattern.",
+        "Rotary cutter: close the blade after every cut, cut away from yourself, keep fingers off the ruler’s edge.",
+        "Iron: web glue and steam burn. Let fused cloth cool before you handle it.",
+        "Needle: a gummed needle bends and breaks. Keep fingers clear of it, and switch off to change it.",
+        "Pins, blades and trimmings are small parts: keep them away from children and animals.",
+        "Loose bedding is not safe for sleeping infants; follow the advice given where you live.",
+    )
+
+
+def abbreviations(printed: Sequence[str], units: Units) -> tuple[tuple[str, str], ...]:
+    """Return the abbreviations that the printed texts use, with their meanings."""
+    text = " ".join(chain(printed))
+    used = [(short, long) for short, long in ABBREVIATIONS.items() if re.search(rf"\b{short}\b", text)]
+    return (*used, ('"', "inch")) if units is Units.INCH else tuple(used)
+
+
+def notions(pattern: Pattern) -> tuple[str, ...]:
+    """Return what is needed besides cloth, web and thread."""
+    design, stitch = pattern.design, pattern.design.making.stitch
+    largest = max(master.side for master in pattern.blocks.masters)
+    foot = "Sewing machine with a straight stitch"
+    if stitch.kind is not EdgeStitchKind.STRAIGHT:
+        foot = f"Sewing machine with {stitch.kind.value} stitch, and an open-toe foot"
+    return (
+        f"{foot}; {stitch.needle} needles",
+        f"Square-up ruler that covers {length(design, largest)} each way, rotary cutter, and a mat that turns",
+        "Iron, and a non-stick pressing sheet to save its sole and the board from glue",
+        "Fine pencil or fine permanent marker for tracing on the web paper",
+        "Small sharp scissors, pins, row labels",
+    )
+
+
+def curve_facts(pattern: Pattern, master: Master) -> tuple[str, ...]:
+    """Return what the seams make of a curve, for the sewer to check by."""
+    design, facts = pattern.design, master.facts
+    across = (
+        f"In a sewn unit the curve meets each seam {length(design, facts.crossing)} from the finished corner"
+    )
+    diagonal = f"and reaches {length(design, facts.diagonal)} along the diagonal."
+    shape = shape_word(master.recipe).capitalize()
+    if design.recipe(master.recipe).curve is Curve.SEWN_TRUE:
+        how = "is sewn true: it has been spread for the seams, so its template has four short flats."
+        joint = "Where quarters are rejoined the curve runs smoothly over the seam."
+    else:
+        how = "is traced as drawn: the seams take their share of it."
+        joint = f"Where quarters are rejoined there is a soft peak of about {facts.peak:.0f}° at the seam."
+    return f"{shape} {how}", f"{across} {diagonal}", joint

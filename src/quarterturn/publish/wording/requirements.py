@@ -1,0 +1,98 @@
+"""What must be bought, read off the materials."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from quarterturn.materials import ClothPlan, StitchSum
+from quarterturn.measure import MM, Units, show_cloth, show_length
+from quarterturn.pieces import Purpose
+from quarterturn.proof import Pattern
+from quarterturn.publish.wording.names import fabric_name, length, named, rectangle
+
+PURPOSES = {
+    Purpose.BORDER: "borders",
+    Purpose.GROUND: "ground squares",
+    Purpose.SHAPE: "shapes",
+    Purpose.BINDING: "binding",
+    Purpose.BACKING: "backing",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Need:
+    """A line of the requirement table."""
+
+    what: str
+    use: str
+    amount: str
+    note: str
+
+
+def cloth_needs(pattern: Pattern) -> tuple[Need, ...]:
+    """Return the fabrics in order of the design, with the slack stated."""
+    return tuple(_cloth(pattern, plan) for plan in pattern.materials.cloth)
+
+
+def _cloth(pattern: Pattern, plan: ClothPlan) -> Need:
+    design = pattern.design
+    has = {piece.purpose for piece in pattern.bill.of_fabric(plan.fabric)}
+    uses = ", ".join(word for purpose, word in PURPOSES.items() if purpose in has)
+    note = f"includes {length(design, plan.slack)} beyond the cuts"
+    return Need(fabric_name(design.fabric(plan.fabric)), uses, show_cloth(plan.bought, design.units), note)
+
+
+def other_needs(pattern: Pattern) -> tuple[Need, ...]:
+    """Return batting, web and thread."""
+    design, materials = pattern.design, pattern.materials
+    over = length(design, design.making.overage)
+    size = rectangle(design, materials.batting_width, materials.batting_height)
+    web = materials.web
+    return (
+        Need("Batting", "", size, f"{over} beyond the top on each side"),
+        Need(
+            f"Paper-backed fusible web, {length(design, web.web_width)} wide",
+            "rings",
+            show_cloth(web.bought, design.units),
+            "lightweight",
+        ),
+        *(_thread(pattern, line) for line in materials.stitching),
+    )
+
+
+def _thread(pattern: Pattern, line: StitchSum) -> Need:
+    design = pattern.design
+    return Need(
+        f"Thread to match {named(design, line.fabric)}",
+        "edge stitching",
+        f"about {thread_length(line.thread, design.units)}",
+        f"an estimate; {design.making.stitch.thread}",
+    )
+
+
+def thread_length(inches: float, units: Units) -> str:
+    """Print a length of thread: whole yards or metres, since it is an estimate."""
+    if units is Units.METRIC:
+        metres = max(1, round(inches / float(MM) / 1000))
+        return f"{metres} m"
+    yards = max(1, round(inches / 36))
+    return f"{yards} {'yard' if yards == 1 else 'yards'}"
+
+
+def width_line(pattern: Pattern) -> str:
+    """Return the line that stands below the table: usable width and seam allowance."""
+    design = pattern.design
+    widths = sorted({plan.usable_width for plan in pattern.materials.cloth})
+    usable = " and ".join(show_length(width, design.units) for width in widths)
+    seam = length(design, design.making.seam)
+    return f"Usable width of fabric {usable}; seam allowance {seam}, included in all cuts."
+
+
+def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
+    """Return how good a cutting plan is."""
+    lengths = (plan.cut_length, plan.bought, plan.slack, plan.lower_bound, plan.hand_rule)
+    cuts, bought, slack, least, plain = (show_length(value, pattern.design.units) for value in lengths)
+    return (
+        f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. No strip plan "
+        f"can need less than {least}; the plain rule, each kind of piece in strips of its own, would need {plain}."
+    )

@@ -1,0 +1,76 @@
+"""The sentences of the chapter that prepares the shapes."""
+
+from __future__ import annotations
+
+from quarterturn.design import Design
+from quarterturn.proof import Pattern
+from quarterturn.publish.wording.model import Wording
+from quarterturn.publish.wording.names import length, named, plural, rectangle, shape_word
+from quarterturn.steps import CutOut, FuseRings, Step, TraceRings
+
+
+def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
+    """Tell tracing and hollowing out."""
+    design, (made,) = pattern.design, step.makes
+    way = (
+        "The shape is the same both ways, so the tracing needs no mirroring."
+        if action.same_mirrored
+        else "Trace it mirrored, as the template is printed: the web goes on the wrong side."
+    )
+    sentences = (
+        f"Trace the template “{action.recipe}” on the paper side of the web, ring lines and cross marks too. {way}",
+        _spaced(design, action),
+        f"Cut round each tracing on the outer ring line, {length(design, design.making.ring_out)} outside "
+        "the outline.",
+        _hollow(design, action),
+    )
+    line = (
+        f"Trace ({made.count}) {shape_word(action.recipe)}s, up to ({action.per_row}) to a row; "
+        f"a tracing with its ring takes {rectangle(design, action.room_width, action.room_height)}."
+    )
+    return Wording("Trace the shapes and hollow them out", sentences, line)
+
+
+def _spaced(design: Design, action: TraceRings) -> str:
+    if action.gap == 0:
+        return "Set the tracings in rows; the rings may touch."
+    return f"Set the tracings in rows, with {length(design, action.gap)} between the rings."
+
+
+def _hollow(design: Design, action: TraceRings) -> str:
+    if action.ring_in.is_empty():
+        return "These shapes are too small to be hollowed out: leave the web whole."
+    return (
+        f"Cut the middle out on the inner ring line, {length(design, design.making.ring_in)} inside the "
+        "outline, so that a ring is left."
+    )
+
+
+def tell_fuse_rings(step: Step, action: FuseRings, pattern: Pattern) -> Wording:
+    """Tell fusing the rings to the cloth."""
+    _, cloth = step.uses
+    fabric = named(pattern.design, pattern.bill.piece(cloth.label).fabric)
+    sentences = (
+        "Lay a square of cloth wrong side up, and centre a ring on it, paper side up.",
+        "Press with a dry iron for as long as the web maker says. Lift and press; do not slide.",
+        "Let it cool flat before you touch the paper.",
+    )
+    line = (
+        f"{fabric}: fuse ({step.uses[0].count}) {action.recipe} rings to ({cloth.count}) "
+        f"{plural(cloth.count, 'square')} {cloth.label}."
+    )
+    return Wording("Fuse the rings to the wrong side of the cloth", sentences, line)
+
+
+def tell_cut_out(step: Step, action: CutOut, pattern: Pattern) -> Wording:
+    """Tell cutting the shapes out and peeling."""
+    (made,) = step.makes
+    letter = made.label.removesuffix(f" {action.recipe}")
+    sentences = (
+        "Cut out each shape exactly on the outline, through paper, web and cloth together.",
+        "Peel the paper off; where it holds, score it with a pin first.",
+        "Stack the shapes with cloth between them, never web to web.",
+    )
+    size = rectangle(pattern.design, made.width, made.height)
+    line = f"{named(pattern.design, letter)}: make ({made.count}) {shape_word(action.recipe)}s, {size}."
+    return Wording("Cut out the shapes and peel off the paper", sentences, line)

@@ -1,0 +1,11 @@
+"""Abbreviations of the trade (common practice, no source); a pattern lists only those that it uses."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+ABBREVIATIONS: Mapping[str, str] = {
+    "WOF": "width of fabric, selvage to selvage",
+    "RST": "right sides together",
+    "WST": "wrong sides together",
+}

@@ -18,6 +18,7 @@ from quarterturn.materials.model import (
     WebPlan,
     WebRows,
 )
+from quarterturn.materials.plan import plan_materials
 
 __all__ = [
     "ClothPlan",
@@ -31,4 +32,5 @@ __all__ = [
     "StripGroup",
     "WebPlan",
     "WebRows",
+    "plan_materials",
 ]

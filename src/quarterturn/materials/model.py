@@ -93,7 +93,7 @@ class ClothPlan:
     squaring: Length
     bought: Length
     lower_bound: Length
-    """No plan of strips can be shorter than this (proved: see `cloth.lower_bound`)."""
+    """No plan of strips can be shorter than this (proved: see `bounds.lower_bound`)."""
     hand_rule: Length
     """Cut length by the plain rule: each kind of piece in strips of its own."""
     unplaced: tuple[str, ...]
@@ -112,7 +112,7 @@ class WebRows:
     shape: str
     """Recipe whose shape is traced."""
     width: Length
-    """Room for one tracing across the web, its ring included: the traced width and two ring margins, cut up."""
+    """Room for one tracing across the web, its ring included: the traced width and two ring margins, not rounded."""
     height: Length
     gap: Length
     """Between the rooms of two neighbours; 0 where the rings may touch."""
@@ -153,6 +153,9 @@ class ShoppingLine:
     length: Length | None
     width: Length | None
     price: Fraction | None
+    """What the whole length costs, exactly, in the house's currency; None where the design states no price."""
+    matches: str = ""
+    """Letter of the fabric that a thread matches; empty for all else."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,11 +166,13 @@ class Materials:
     web: WebPlan
     batting_width: Length
     batting_height: Length
+    batting_package: str
+    """The smallest packaged batting that holds it: crib, twin, full, queen or king; empty where none does."""
     binding_run: Length
     """Length of binding needed: the perimeter and the extra."""
     stitching: tuple[StitchSum, ...]
     shopping: tuple[ShoppingLine, ...]
 
     def plan(self, letter: str) -> ClothPlan:
-        """Return the plan of a fabric."""
+        """Return the plan of a fabric that some piece is cut from."""
         return next(p for p in self.cloth if p.fabric == letter)

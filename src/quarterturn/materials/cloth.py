@@ -1,0 +1,117 @@
+"""The cutting plan of one fabric: joined strips first, then pieces in strips, and the lengths for a backing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from quarterturn.design import Direction, Fabric, Making
+from quarterturn.materials import bounds
+from quarterturn.materials.backing import backing_panels
+from quarterturn.materials.kinds import Kind, kind_of
+from quarterturn.materials.model import ClothPlan, JoinedRun, PanelGroup, StripGroup
+from quarterturn.materials.runs import (
+    Run,
+    binding_run,
+    border_runs,
+    least_of_borders,
+    length_of_runs,
+    separate_runs,
+)
+from quarterturn.materials.shelves import Shelf, shelve
+from quarterturn.measure import Length, Units, buy_up
+from quarterturn.pieces import Piece, Purpose
+
+
+@dataclass(frozen=True, slots=True)
+class _Demand:
+    """The pieces of a fabric by the way in which they are cut."""
+
+    kinds: tuple[Kind, ...]
+    long: tuple[Piece, ...]
+    binding: tuple[Piece, ...]
+    backing: tuple[Piece, ...]
+    unplaced: tuple[str, ...]
+
+
+def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: Units) -> ClothPlan:
+    """Plan all that is cut from a fabric; what is bought covers the cuts and the slack or the squaring, if more.
+
+    On cloth without a direction a piece may lie either way; see `kinds.kind_of`.
+    """
+    usable, demand = fabric.width, _demand(fabric, pieces)
+    bindings = [binding_run(piece, usable, making.seam) for piece in demand.binding]
+    runs = [*border_runs(demand.long, usable, making.seam), *bindings]
+    panels, unsewable = _panels(demand.backing, fabric, making.backing_seam)
+    strips, joined = _labelled(fabric.letter, usable, runs, shelve(demand.kinds, usable))
+    given = length_of_runs(bindings) + _panel_length(panels)
+    cut = _strip_length(strips) + _panel_length(panels)
+    return ClothPlan(
+        fabric=fabric.letter,
+        usable_width=usable,
+        strips=strips,
+        runs=joined,
+        panels=panels,
+        cut_length=cut,
+        squaring=making.squaring,
+        bought=buy_up(cut + max(making.slack, making.squaring), units),
+        lower_bound=given
+        + bounds.lower_bound(demand.kinds, usable)
+        + least_of_borders(demand.long, usable, making.seam),
+        hand_rule=given
+        + bounds.hand_rule(demand.kinds, usable)
+        + length_of_runs(separate_runs(demand.long, usable, making.seam)),
+        unplaced=(*demand.unplaced, *unsewable),
+    )
+
+
+def _demand(fabric: Fabric, pieces: Sequence[Piece]) -> _Demand:
+    def of(purpose: Purpose) -> tuple[Piece, ...]:
+        return tuple(piece for piece in pieces if piece.purpose is purpose)
+
+    long = tuple(piece for piece in of(Purpose.BORDER) if piece.length > fabric.width)
+    apart = (*long, *of(Purpose.BINDING), *of(Purpose.BACKING))
+    kinds = [kind_of(piece, fabric.direction, fabric.width) for piece in pieces if piece not in apart]
+    return _Demand(
+        kinds=tuple(kind for kind in kinds if kind.positions),
+        long=long,
+        binding=of(Purpose.BINDING),
+        backing=of(Purpose.BACKING),
+        unplaced=tuple(kind.label for kind in kinds if not kind.positions),
+    )
+
+
+def _panels(
+    sheets: Sequence[Piece], fabric: Fabric, seam: Length
+) -> tuple[tuple[PanelGroup, ...], tuple[str, ...]]:
+    """Return the panels of the sheets, and the labels of sheets that cannot be made."""
+    turnable = fabric.direction is Direction.NONE
+    ways = {sheet.label: backing_panels(sheet, fabric.width, seam, turnable) for sheet in sheets}
+    return tuple(group for group in ways.values() if group), tuple(k for k, v in ways.items() if v is None)
+
+
+def _labelled(
+    letter: str, usable: Length, runs: Sequence[Run], shelves: Sequence[Shelf]
+) -> tuple[tuple[StripGroup, ...], tuple[JoinedRun, ...]]:
+    """Number the strips in cutting order: those to be joined first, then the tallest."""
+    whole = [StripGroup(f"{letter}s{n}", r.height, r.strips, (), Length(0)) for n, r in enumerate(runs, 1)]
+    joined = [_joined(f"{letter}r{n}", f"{letter}s{n}", run) for n, run in enumerate(runs, 1)]
+    return (*whole, *_cut_strips(letter, len(whole), shelves, usable)), tuple(joined)
+
+
+def _joined(label: str, strip: str, run: Run) -> JoinedRun:
+    return JoinedRun(label, strip, run.strips, run.height, run.method, run.loss, run.length, run.crosscuts)
+
+
+def _cut_strips(letter: str, before: int, shelves: Sequence[Shelf], usable: Length) -> Iterator[StripGroup]:
+    for number, shelf in enumerate(shelves, before + 1):
+        used = usable - shelf.room
+        yield StripGroup(f"{letter}s{number}", shelf.height, shelf.strips, shelf.crosscuts, used)
+
+
+def _strip_length(strips: Sequence[StripGroup]) -> Length:
+    return sum((group.height * group.strips for group in strips), Length(0))
+
+
+def _panel_length(panels: Sequence[PanelGroup]) -> Length:
+    return sum((group.cut_length * group.panels for group in panels), Length(0))

@@ -1,0 +1,40 @@
+"""Plan everything that a quilt is made from."""
+
+from __future__ import annotations
+
+from quarterturn.blocks import Blocks
+from quarterturn.design import Design
+from quarterturn.materials.backing import package_for
+from quarterturn.materials.cloth import plan_cloth
+from quarterturn.materials.model import Materials
+from quarterturn.materials.shopping import shopping_list
+from quarterturn.materials.thread import stitching_sums
+from quarterturn.materials.web import plan_web
+from quarterturn.pieces import Bill
+from quarterturn.setting import Setting
+
+
+def plan_materials(design: Design, blocks: Blocks, setting: Setting, bill: Bill) -> Materials:
+    """Return the plans of all fabrics that pieces are cut from, web, batting, thread and the shopping list.
+
+    What fits nowhere is named in the plans' `unplaced`, and missing from their strips.
+    """
+    making, over = design.making, 2 * design.making.overage
+    cloth = tuple(
+        plan_cloth(fabric, pieces, making, design.units)
+        for fabric in design.fabrics
+        if (pieces := bill.of_fabric(fabric.letter))
+    )
+    web = plan_web(making, blocks, bill.masters, design.units)
+    stitching = stitching_sums(design, blocks, bill.masters)
+    batting = (setting.width + over, setting.height + over)
+    return Materials(
+        cloth=cloth,
+        web=web,
+        batting_width=batting[0],
+        batting_height=batting[1],
+        batting_package=package_for(*batting),
+        binding_run=2 * (setting.width + setting.height) + making.binding_extra,
+        stitching=stitching,
+        shopping=shopping_list(design, cloth, web, batting, stitching),
+    )

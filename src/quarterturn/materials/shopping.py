@@ -1,0 +1,53 @@
+"""The shopping list: what to buy, in which length, and what it costs where the design states a price."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from fractions import Fraction
+
+from quarterturn.design import Design
+from quarterturn.materials.model import ClothPlan, ShoppingLine, StitchSum, WebPlan
+from quarterturn.measure import MM, YARD, Length, Units
+
+METRE: Length = 1000 * MM
+
+
+def price_unit(units: Units) -> Length:
+    """Return the length that a price is for: a yard, or a metre."""
+    return METRE if units is Units.METRIC else YARD
+
+
+def cost_of(length: Length, price: Fraction | None, units: Units) -> Fraction | None:
+    """Return what a length costs at a price for a yard or a metre, not rounded."""
+    return None if price is None else price * length / price_unit(units)
+
+
+def shopping_list(
+    design: Design,
+    cloth: tuple[ClothPlan, ...],
+    web: WebPlan,
+    batting: tuple[Length, Length],
+    stitching: tuple[StitchSum, ...],
+) -> tuple[ShoppingLine, ...]:
+    """Return a line for each fabric, the web, the batting, and each colour of thread."""
+    return (
+        *(_cloth_line(design, plan) for plan in cloth),
+        ShoppingLine("web", web.bought, web.web_width, None),
+        ShoppingLine("batting", max(batting), min(batting), None),
+        *_thread_lines(design.units, stitching),
+    )
+
+
+def _cloth_line(design: Design, plan: ClothPlan) -> ShoppingLine:
+    price = design.fabric(plan.fabric).price
+    return ShoppingLine(
+        plan.fabric, plan.bought, plan.usable_width, cost_of(plan.bought, price, design.units)
+    )
+
+
+def _thread_lines(units: Units, stitching: tuple[StitchSum, ...]) -> Iterator[ShoppingLine]:
+    """Return the thread of each colour up to a whole yard or metre: it is an estimate."""
+    step = price_unit(units)
+    for line in stitching:
+        yield ShoppingLine("thread", math.ceil(line.thread / float(step)) * step, None, None, line.fabric)

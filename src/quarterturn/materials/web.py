@@ -1,0 +1,62 @@
+"""Paper-backed fusible web: tracings in rows across its width."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable
+from fractions import Fraction
+
+from quarterturn.blocks import Blocks, FusedShape
+from quarterturn.design import Making
+from quarterturn.materials.model import WebPlan, WebRows
+from quarterturn.measure import Length, Units, buy_up
+from quarterturn.pieces import MasterCount
+
+
+def plan_web(making: Making, blocks: Blocks, masters: Iterable[MasterCount], units: Units) -> WebPlan:
+    """Plan a tracing for each master, spares included; the shapes in rows below each other, tallest first.
+
+    Each tracing has room for the shape and its ring. Drawn lines are `making.tracing_gap` apart, so that
+    rooms are apart by what of it two rings do not fill, in a row and from row to row.
+    """
+    counts: Counter[str] = Counter()
+    for master in masters:
+        counts[master.recipe] += master.count
+    shapes = {master.recipe: master.shape for master in blocks.masters if counts[master.recipe]}
+    rooms = {recipe: room_of(shape, making.ring_out) for recipe, shape in shapes.items()}
+    fitting = {recipe: room for recipe, room in rooms.items() if room[0] <= making.web_width}
+    gap = max(Length(0), making.tracing_gap - 2 * making.ring_out)
+    rows = tuple(
+        web_rows(recipe, *room, counts[recipe], making.web_width, gap)
+        for recipe, room in sorted(fitting.items(), key=lambda one: -one[1][1])
+    )
+    used = rolled_length(rows)
+    unplaced = tuple(recipe for recipe in rooms if recipe not in fitting)
+    return WebPlan(making.web_width, rows, used, buy_up(used, units), unplaced)
+
+
+def room_of(shape: FusedShape, ring_out: Length) -> tuple[Length, Length]:
+    """Return the width and height that a tracing takes with the web left outside its line."""
+    return _as_length(shape.width) + 2 * ring_out, _as_length(shape.height) + 2 * ring_out
+
+
+def _as_length(value: float) -> Length:
+    """Return a curve's measure as a length: a size that was given exactly comes back exactly."""
+    return Fraction(value).limit_denominator(10**9)
+
+
+def web_rows(
+    recipe: str, width: Length, height: Length, count: int, web_width: Length, gap: Length
+) -> WebRows:
+    """Lay equal rooms in rows: n rooms across take n·width + (n − 1)·gap. A room must fit the web."""
+    per_row = int((web_width + gap) // (width + gap))
+    return WebRows(recipe, width, height, gap, per_row, -(-count // per_row), count)
+
+
+def rolled_length(rows: Iterable[WebRows]) -> Length:
+    """Return the length of web that rows of one gap take, the gap between every two of them."""
+    total, gap = Length(0), Length(0)
+    for group in rows:
+        total += group.rows * (group.height + group.gap)
+        gap = group.gap
+    return total - gap

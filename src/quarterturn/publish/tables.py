@@ -137,7 +137,7 @@ def json_value(value: object, *, tagged: bool = False) -> JsonValue:
 def _record(value: Any, *, tagged: bool) -> JsonValue:
     kind = type(value)
     known: dict[str, JsonValue] = {"kind": kind.__name__} if tagged else {}
-    unions = _fields_of_unions(kind)
+    unions = _fields_of_unions(typing.cast("Hashable", kind))
     for name in (f.name for f in dataclasses.fields(value)):
         known[name] = json_value(getattr(value, name), tagged=name in unions)
     return known

@@ -27,6 +27,7 @@ from quarterturn.geometry import (
     disc,
     keep_left,
     line_through,
+    path_crossings,
     polygon,
     rectangle,
     same_region,
@@ -287,3 +288,22 @@ def test_a_disc_cut_both_ways_gives_four_quarters_that_are_one_another_turned() 
     quarters = [q for half in cut(disc(3.5), ACROSS) for q in cut(half, StraightLine(0j, 1j))]
     assert [q.area() for q in quarters] == pytest.approx([math.pi * 3.5**2 / 4] * 4)
     assert difference_area(shift(1j).region(quarters[0]), quarters[0]) > 1
+
+
+@given(outlines(), lines)
+def test_a_path_crosses_a_line_where_it_changes_sides(path: Path, line: StraightLine) -> None:
+    crossings = path_crossings(path, line)
+    assert all(abs(line.side(point)) < EPSILON for point in crossings)
+    if all(abs(line.side(corner)) > EPSILON for corner in path.corners()):
+        assert len(crossings) == 2 * sum(
+            _chords(each, line) for each in keep_left(Region((path,)), line).paths
+        )
+
+
+def _chords(path: Path, line: StraightLine) -> int:
+    return sum(on_line(Region((Path((segment,)),)), line) > 0 for segment in path.segments)
+
+
+def test_a_circle_is_crossed_in_the_order_of_travel_but_not_where_it_starts() -> None:
+    assert path_crossings(circle(2), StraightLine(0j, 1j)) == pytest.approx((2j, -2j))
+    assert path_crossings(circle(2), ACROSS) == pytest.approx((-2 + 0j,))

@@ -12,6 +12,7 @@ import itertools
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import TypeAlias
 
 from quarterturn.geometry.paths import Path, Region
 from quarterturn.geometry.segments import (
@@ -25,6 +26,9 @@ from quarterturn.geometry.segments import (
     dot,
     quadratic_roots,
 )
+
+_Sided: TypeAlias = tuple[Segment, int]
+"""A segment that does not cross the line, and the side on which it lies."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,31 +65,29 @@ def line_through(a: Point, b: Point) -> StraightLine:
 
 
 def cut(region: Region, line: StraightLine) -> tuple[Region, Region]:
-    """Cut a region along a line; return the part on the positive side and the part on the other."""
-    return keep_left(region, line), keep_left(region, line.reversed())
+    """Cut a region along a line; return the part on the positive side and the part on the other.
+
+    A region that lies on one side comes back as it is, beside one without cloth.
+    """
+    reach = list(_farthest_sides(region, line))
+    if max(reach, default=0.0) <= EPSILON:
+        return Region(()), region
+    if min(reach) >= -EPSILON:
+        return region, Region(())
+    sided = [
+        [(s, _side(s, line)) for whole in path.segments for s in _split(whole, line)] for path in region.paths
+    ]
+    return _gather(sided, line, 1), _gather(sided, line.reversed(), -1)
 
 
 def keep_left(region: Region, line: StraightLine) -> Region:
-    """Return the part of a region on the positive side of a line; the region itself where that is all of it."""
-    sides = list(_farthest_sides(region, line))
-    if max(sides, default=0.0) <= EPSILON:
-        return Region(())
-    if min(sides) >= -EPSILON:
-        return region
-    whole: list[Path] = []
-    chains: list[list[Segment]] = []
-    for path in region.paths:
-        kept = [(s, _keeps(s, line)) for segment in path.segments for s in _split(segment, line)]
-        if all(keep for _, keep in kept):
-            whole.append(path)
-        elif any(keep for _, keep in kept):
-            chains.extend(_chains(kept))
-    return Region((*whole, *_close(chains, line)))
+    """Return the part of a region on the positive side of a line."""
+    return cut(region, line)[0]
 
 
 def path_crossings(path: Path, line: StraightLine) -> tuple[Point, ...]:
     """Return the points at which a path crosses a line inside its segments, in the order of travel."""
-    return tuple(s.point(t) for s in path.segments for t in sorted(_crossings(s, line)))
+    return tuple(s.point(t) for s in path.segments for t in _inner_crossings(s, line))
 
 
 def _farthest_sides(region: Region, line: StraightLine) -> Iterator[float]:
@@ -100,18 +102,23 @@ def _farthest_sides(region: Region, line: StraightLine) -> Iterator[float]:
                 yield from (line.side(centre) - radius, line.side(centre) + radius)
 
 
-def _chains(kept: Sequence[tuple[Segment, bool]]) -> Iterator[list[Segment]]:
-    """Return the runs of kept segments; the run that spans the end of the path is one."""
-    first_dropped = next(i for i, (_, keep) in enumerate(kept) if not keep)
-    chain: list[Segment] = []
-    for segment, keep in (*kept[first_dropped:], *kept[:first_dropped]):
-        if keep:
-            chain.append(segment)
-        elif chain:
-            yield chain
-            chain = []
-    if chain:
-        yield chain
+def _gather(paths: Sequence[Sequence[_Sided]], line: StraightLine, wanted: int) -> Region:
+    """Return what is bounded by the segments on the wanted side, which must be the left of the line, and the line."""
+    whole: list[Path] = []
+    chains: list[list[Segment]] = []
+    for path in paths:
+        if all(side == wanted for _, side in path):
+            whole.append(Path(tuple(segment for segment, _ in path)))
+        else:
+            chains.extend(_chains(path, wanted))
+    return Region((*whole, *_close(chains, line)))
+
+
+def _chains(path: Sequence[_Sided], wanted: int) -> list[list[Segment]]:
+    """Return the runs of segments on the wanted side; the run that spans the end of the path is one."""
+    first_other = next(i for i, (_, side) in enumerate(path) if side != wanted)
+    runs = itertools.groupby((*path[first_other:], *path[:first_other]), key=lambda sided: sided[1] == wanted)
+    return [[segment for segment, _ in run] for is_wanted, run in runs if is_wanted]
 
 
 def _close(chains: list[list[Segment]], line: StraightLine) -> Iterator[Path]:
@@ -141,19 +148,23 @@ def _pair_ends(chains: list[list[Segment]], line: StraightLine) -> dict[int, int
     return {end: beginning for (_, end), (_, beginning) in zip(ends, beginnings, strict=True)}
 
 
-def _keeps(segment: Segment, line: StraightLine) -> bool:
-    """Tell whether a segment that does not cross the line lies on its positive side."""
-    if isinstance(segment, Line):
-        return max(line.side(segment.start), line.side(segment.end)) > EPSILON
-    return max((line.side(segment.point(t)) for t in (0.25, 0.5, 0.75)), key=abs) > EPSILON
+def _side(segment: Segment, line: StraightLine) -> int:
+    """Tell on which side a segment that does not cross the line lies: 1, −1, or 0 where it lies along it."""
+    marks = (0, 1) if isinstance(segment, Line) else (0.25, 0.5, 0.75)
+    farthest = max((line.side(segment.point(t)) for t in marks), key=abs)
+    return 0 if abs(farthest) <= EPSILON else 1 if farthest > 0 else -1
 
 
 def _split(segment: Segment, line: StraightLine) -> list[Segment]:
     """Split a segment at its inner crossings with the line."""
-    marks = sorted(t for t in _crossings(segment, line) if _is_inner(segment, t))
+    marks = _inner_crossings(segment, line)
     if not marks:
         return [segment]
     return [segment.part(a, b) for a, b in itertools.pairwise((0.0, *marks, 1.0))]
+
+
+def _inner_crossings(segment: Segment, line: StraightLine) -> list[float]:
+    return sorted(t for t in _crossings(segment, line) if _is_inner(segment, t))
 
 
 def _is_inner(segment: Segment, t: float) -> bool:
@@ -163,6 +174,7 @@ def _is_inner(segment: Segment, t: float) -> bool:
 
 
 def _crossings(segment: Segment, line: StraightLine) -> tuple[float, ...]:
+    """Return the parameters at which a segment crosses a line; those outside 0..1 mean nothing."""
     if isinstance(segment, Line):
         return _line_crossing(segment, line)
     if isinstance(segment, Arc):

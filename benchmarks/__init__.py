@@ -1,1 +1,1 @@
-"""Timings of the stages on designs of several sizes; run by ./bench."""
+"""Timings: from edit to plan, a whole publish, the bare command, and each stage's share. Run by ./bench."""

@@ -49,7 +49,9 @@ def speak_unicode(stream: object) -> None:
     if stream.isatty():
         stream.reconfigure(errors="backslashreplace")
     else:
-        stream.reconfigure(encoding="utf-8", errors="surrogateescape")  # names of files go out as they came in
+        stream.reconfigure(
+            encoding="utf-8", errors="surrogateescape"
+        )  # names of files go out as they came in
 
 
 def run(arguments: Sequence[str]) -> int:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from quarterturn.cli.ending import Ending
+from quarterturn.cli.ending import Ending, RefusedError
 from quarterturn.cli.folders import guard, guard_others
 from quarterturn.cli.progress import Progress
 from quarterturn.cli.reading import STANDARD_INPUT, Taken, design_file, made_pattern, stopping, take_in
@@ -50,6 +50,7 @@ def publish(
     The folder is put in place whole, or not at all. A design with findings that stop the sewer is not
     published, unless as a draft.
     """
+    from quarterturn.publish import UnprintableTextError
     from quarterturn.publish.release import release
 
     place = folder or Path("out") / ("pattern" if file == STANDARD_INPUT else Path(file).stem)
@@ -58,7 +59,10 @@ def publish(
     verdict, pattern = _judged(take_in(file), progress)
     if stopping(verdict.findings) and not draft:
         _refuse_to_publish(verdict)
-    files = release(_on_paper(pattern, paper), verdict, draft=draft, only=only, watch=progress)
+    try:
+        files = release(_on_paper(pattern, paper), verdict, draft=draft, only=only, watch=progress)
+    except UnprintableTextError as error:
+        raise RefusedError(f"{file}: {error}") from error
     if only:
         guard_others(place, files)
     progress("writing")

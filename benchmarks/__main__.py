@@ -1,0 +1,32 @@
+"""Measure, and print tables. Nothing is asserted: machines differ."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from benchmarks.stages import edit_rows, publish_rows, stage_rows
+from benchmarks.starting import starting_rows
+from benchmarks.timing import Row, table
+
+EXAMPLES = Path(__file__).parent.parent / "examples"
+
+
+def main(arguments: list[str]) -> int:
+    """Time the examples, or the designs named."""
+    files = [Path(name) for name in arguments] or sorted(EXAMPLES.glob("*.toml"))
+    say("The bare command, whole process", starting_rows(files[0]))
+    say("From the text to findings and plan (aim for 1,600 units: 100 ms)", edit_rows(files))
+    for file in files:
+        say(f"The stages of {file.stem}", stage_rows(file))
+    say("The booklet (aim: 3 s) and the whole publish, rehearsal included", publish_rows(files))
+    return 0
+
+
+def say(title: str, rows: list[Row]) -> None:
+    """Print one table."""
+    print(f"{title}\n{table(rows)}\n", flush=True)
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

@@ -1,0 +1,109 @@
+"""Each check of the cutting fires on its fault, and lets its near miss pass."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from quarterturn.materials import ClothPlan, StripGroup
+from quarterturn.measure import inches
+from quarterturn.pieces import Purpose
+from tests.proof.checks.sound import (
+    EIGHTH,
+    Spoil,
+    first_cut,
+    found,
+    pieces,
+    plan,
+    recipe,
+    text,
+)
+
+
+def more_pieces(group: StripGroup) -> StripGroup:
+    """Let a strip hold five more of its first piece."""
+    first, *rest = group.crosscuts
+    return replace(group, crosscuts=(replace(first, count=first.count + 5), *rest))
+
+
+def smaller(group: StripGroup) -> StripGroup:
+    """Let a strip be cut into pieces 1/8" too small."""
+    first, *rest = group.crosscuts
+    return replace(group, crosscuts=(replace(first, along=first.along - EIGHTH), *rest))
+
+
+def low(group: StripGroup) -> StripGroup:
+    """Let a strip be lower than its pieces."""
+    return replace(group, height=group.height - EIGHTH)
+
+
+def longer(group: StripGroup) -> StripGroup:
+    """Let a strip be cut into a piece longer than cloth is wide."""
+    return replace(group, crosscuts=(replace(group.crosscuts[0], along=inches(50)),))
+
+
+def short_run(whole: ClothPlan) -> ClothPlan:
+    """Let a run have a strip less than is needed for its length."""
+    return replace(whole, runs=(replace(whole.runs[0], strips=1), *whole.runs[1:]))
+
+
+def small_first(whole: ClothPlan) -> ClothPlan:
+    """Cut a low strip before a high one."""
+    group = next(group for group in whole.strips if group.crosscuts)
+    return replace(whole, strips=(replace(group, height=inches(1)), group))
+
+
+def on_wide_cloth(whole: ClothPlan) -> ClothPlan:
+    """Cut two pieces of 21" side by side from cloth 44" wide."""
+    group = next(group for group in whole.strips if group.crosscuts)
+    pair = replace(group.crosscuts[0], along=inches(21), count=2)
+    return replace(whole, usable_width=inches(44), strips=(replace(group, strips=3, crosscuts=(pair,)),))
+
+
+FIRES: dict[str, Spoil] = {
+    "strip-overfull": first_cut(more_pieces),
+    "strip-tight": first_cut(
+        lambda group: replace(
+            group, crosscuts=(replace(group.crosscuts[0], along=inches(39, 3, 4), count=1),)
+        )
+    ),
+    "subcut-wrong": first_cut(smaller),
+    "narrow-cloth": plan("A", on_wide_cloth),
+    "piece-unplaced": pieces(Purpose.GROUND, width=inches(41), length=inches(41)),
+    "piece-not-joined": first_cut(longer),
+    "run-too-short": plan("C", short_run),
+    "off-ruler": pieces(Purpose.BORDER, width=inches(2, 9, 16)),
+    "unit-off-ruler": text(recipe('finished = \'4 1/16"\'\nshape = { flow = true }\ncurve = "sewn true"')),
+    "beyond-ruler": text(recipe("finished = '10\"'\nshape = { diameter = '7\"' }\ncurve = \"sewn true\"")),
+    "small-cut-first": plan("A", small_first),
+    "strips-near-equal": text(("width = '2\"'", "width = '1 3/4\"'")),
+    "label-unclear": pieces(Purpose.BORDER, label="A1"),
+}
+PASSES: dict[str, Spoil] = {
+    "narrow-cloth": text(('colour = "#efe6d8"', 'colour = "#efe6d8"\nwidth = \'42"\'')),
+    "unit-off-ruler": text(recipe('finished = \'4 1/8"\'\nshape = { flow = true }\ncurve = "sewn true"')),
+    "beyond-ruler": text(recipe("finished = '9\"'\nshape = { diameter = '7\"' }\ncurve = \"sewn true\"")),
+    "strips-near-equal": text(("width = '2\"'", "width = '2 1/2\"'")),
+}
+
+
+@pytest.mark.parametrize("code", FIRES)
+def test_fires(code: str) -> None:
+    assert found(code, FIRES[code]())
+
+
+@pytest.mark.parametrize("code", PASSES)
+def test_a_near_miss_passes(code: str) -> None:
+    assert found(code, PASSES[code]()) == []
+
+
+def test_a_strip_lower_than_its_pieces_is_found() -> None:
+    assert "high; A" in found("subcut-wrong", first_cut(low)())[0]
+
+
+def test_cloth_that_is_narrower_than_the_cutting_loses_the_last_piece_of_each_strip() -> None:
+    (sentence,) = found("narrow-cloth", plan("A", on_wide_cloth)())
+    assert sentence.startswith(
+        'The cutting counts on 44" of fabric A. On cloth 40" wide the strips lose 3 of A'
+    )

@@ -1,0 +1,45 @@
+"""Each check of sizes and curves fires on its fault, and lets its near miss pass."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from quarterturn.design import Curve, DrawnDiameter
+from quarterturn.measure import inches
+from quarterturn.steps import CutApart, Trim
+from tests.proof.checks.sound import EIGHTH, Spoil, action, blocks, found, recipe, sound, text, with_recipe
+
+MASTER = sound().blocks.masters[0]
+FIRES: dict[str, Spoil] = {
+    "unit-size": action(Trim, side=inches(4, 5, 8)),
+    "master-size": blocks(side=MASTER.side + EIGHTH),
+    "curve-near-edge": text(recipe("finished = '4\"'\nshape = { diameter = '8 3/8\"' }")),
+    "crossing-wrong": blocks(facts=replace(MASTER.facts, crossing=MASTER.facts.crossing + 0.01)),
+    "shape-shrinks": text(recipe("finished = '4\"'\nshape = { diameter = '2\"' }")),
+    "curve-too-tight": with_recipe(size=DrawnDiameter(inches(0, 5, 8)), curve=Curve.SEWN_TRUE),
+    "units-unequal": blocks(parts=MASTER.parts[:3]),
+    "cut-off-centre": action(CutApart, cuts=(MASTER.cuts[0].moved_left(0.125), MASTER.cuts[1])),
+}
+PASSES: dict[str, Spoil] = {
+    "curve-near-edge": text(recipe("finished = '4\"'\nshape = { diameter = '8 1/4\"' }")),
+    "shape-shrinks": text(recipe("finished = '4\"'\nshape = { diameter = '2 1/2\"' }")),
+    "curve-too-tight": text(recipe("finished = '4\"'\nshape = { diameter = '1\"' }\ncurve = \"sewn true\"")),
+}
+
+
+@pytest.mark.parametrize("code", FIRES)
+def test_fires(code: str) -> None:
+    assert found(code, FIRES[code]())
+
+
+@pytest.mark.parametrize("code", PASSES)
+def test_a_near_miss_passes(code: str) -> None:
+    assert found(code, PASSES[code]()) == []
+
+
+def test_a_unit_of_another_size_is_told_with_both_sizes() -> None:
+    assert found("unit-size", action(Trim, side=inches(4, 5, 8))())[0].endswith(
+        'trims units to 4⅝", which is the cut size of no unit.'
+    )

@@ -20,6 +20,9 @@ _TOKEN = re.compile(
 )
 Path = tuple[str, ...]
 
+_DEEPEST = 20
+"""Brackets within brackets beyond this are passed over."""
+
 
 def locate(text: str, findings: Iterable[Finding]) -> tuple[Finding, ...]:
     """Give a line to each finding whose place has a key and no line: the key's own, or that of its table."""
@@ -129,9 +132,9 @@ class _Scan:
     def _value(self, path: Path) -> None:
         """Pass over a value, marking the keys of tables within a line."""
         token = self._peek()
-        if token == "{":
+        if token == "{" and len(path) < _DEEPEST:
             self._inline(path)
-        elif token == "[":
+        elif token == "[" and len(path) < _DEEPEST:
             self._list(path)
         else:
             self._rows(path)
@@ -151,7 +154,7 @@ class _Scan:
         self._at += 1
         index = 0
         while self._at < len(self._tokens) and self._peek() != "]":
-            if self._peek() in (",", "\n"):
+            if self._peek() in (",", "\n", "}"):
                 index += self._peek() == ","
                 self._at += 1
             else:

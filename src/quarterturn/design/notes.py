@@ -16,13 +16,17 @@ Raw = str | int | float
 """A length as it stands in the file."""
 
 
+_TAKEN_OUT = {"wrong-type", "unknown-word"}
+"""What these codes speak of is not there for the rest of the reader."""
+
+
 class Notes:
     """Findings so far, and the keys about which something has been said already."""
 
     def __init__(self, units: Units = Units.INCH) -> None:
         self.units = units
         self.findings: list[Finding] = []
-        self._spoiled: set[str] = set()
+        self._spoiled: dict[str, str] = {}
 
     def add(self, code: str, key: str, sentence: str, remedy: str, detail: str = "") -> None:
         """Note a finding; past so many, only that there are more."""
@@ -31,7 +35,7 @@ class Notes:
         finding = Finding(code, CODES[code][0], Place(key, detail), sentence, remedy)
         if finding not in self.findings:
             self.findings.append(finding)
-        self._spoiled.add(key)
+        self._spoiled.setdefault(key, code)
         if len(self.findings) == MOST_FINDINGS:
             self.findings.append(_MANY_MORE)
 
@@ -40,8 +44,10 @@ class Notes:
         return len(self.findings) > MOST_FINDINGS
 
     def is_spoiled(self, key: str) -> bool:
-        """Tell whether something has been said about a key or about a table that it is in."""
-        return any(key == each or key.startswith(each + ".") for each in self._spoiled)
+        """Tell whether something has been said about a key, or a table that it is in was taken out."""
+        return key in self._spoiled or any(
+            code in _TAKEN_OUT and key.startswith(each + ".") for each, code in self._spoiled.items()
+        )
 
     def stops(self) -> bool:
         """Tell whether there is a finding that leaves no design."""

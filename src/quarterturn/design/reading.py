@@ -120,15 +120,23 @@ def _inside(value: Any) -> Iterable[Any]:
 def _syntax(message: str, text: str) -> Finding:
     place = _PLACE.search(message)
     reason = message[: place.start()] if place else message
-    line = int(place[1]) if place and place[1] else text.count("\n") + 1
+    line = int(place[1]) if place and place[1] else len(text.splitlines())
     column = int(place[2]) if place and place[2] else None
-    if _TWICE.search(reason):
+    if reason == "Unterminated string" and not (place and place[1]):
+        code, sentence = "bad-syntax", "The text of several lines that begins here has no end."
+        remedy, line = 'Close it with """ on a line of its own.', _last_opening(text)
+    elif _TWICE.search(reason):
         code, sentence = "key-twice", "A key or a table is there twice."
         remedy = "Keep one of the two; codes, letters and names must differ."
     else:
         code, sentence = "bad-syntax", f"This line does not follow the rules of TOML: {reason.lower()}."
         remedy = _mend(text, line)
     return Finding(code, CODES[code][0], Place("", line=line, column=column), sentence, remedy)
+
+
+def _last_opening(text: str) -> int:
+    opening = max(text.rfind('"""'), text.rfind("'''"), 0)
+    return text.count("\n", 0, opening) + 1
 
 
 def _mend(text: str, line: int) -> str:

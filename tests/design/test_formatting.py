@@ -1,0 +1,120 @@
+"""Printing a design whole: what is printed reads back as the same design."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from quarterturn.design import (
+    Border,
+    Cell,
+    Curve,
+    Design,
+    DrawnDiameter,
+    FinishedRadius,
+    PathsFlow,
+    Pressing,
+    ShapeSize,
+    format_design,
+    read_design,
+    starter,
+)
+from quarterturn.design.text import write_length
+from quarterturn.measure import Length, Units, inches, mm, parse_length
+from tests.conftest import Golden
+from tests.design.broken_cases import GOOD
+
+EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
+PLAIN = st.text(st.characters(codec="utf-8", categories=("L", "N", "P", "S")), min_size=1, max_size=30)
+SIZES: tuple[ShapeSize, ...] = (DrawnDiameter(inches(6, 3, 8)), FinishedRadius(mm(70)), PathsFlow())
+lengths = st.one_of(
+    st.builds(Fraction, st.integers(1, 3000), st.sampled_from([1, 2, 3, 4, 7, 8, 16, 64, 100])),
+    st.integers(1, 5000).map(lambda tenths: mm(Fraction(tenths, 10))),
+)
+
+
+def read(text: str) -> Design:
+    reading = read_design(text)
+    assert reading.design is not None, reading.findings
+    return reading.design
+
+
+@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+def test_an_example_printed_whole_reads_back_as_itself(file: Path) -> None:
+    design = read(file.read_text("utf-8"))
+    assert read(format_design(design)) == design
+
+
+def test_the_printed_text_is_as_a_designer_would_write_it(golden: Golden) -> None:
+    golden.check("small-harbour.toml", format_design(read(GOOD)))
+
+
+@given(title=PLAIN, about=st.lists(PLAIN, min_size=1, max_size=3), needle=PLAIN)
+@settings(max_examples=60, deadline=None)
+def test_words_of_any_kind_read_back(title: str, about: list[str], needle: str) -> None:
+    design = read(GOOD)
+    stitch = replace(design.making.stitch, needle=needle)
+    design = replace(
+        design, title=title, about="\n".join(about), making=replace(design.making, stitch=stitch)
+    )
+    assert read(format_design(design)) == design
+
+
+@given(
+    units=st.sampled_from(Units),
+    size=st.sampled_from(SIZES),
+    curve=st.sampled_from(Curve),
+    turn=st.integers(0, 3),
+)
+@settings(max_examples=60, deadline=None)
+def test_choices_of_any_kind_read_back(units: Units, size: ShapeSize, curve: Curve, turn: int) -> None:
+    design = read(GOOD.replace('"inch"', f'"{units.value}"').replace("'0\"'", "'1/3\"'"))
+    recipe = replace(design.recipes[0], size=size, curve=curve)
+    setting = replace(design.setting, cells=((Cell("a", turn),),))
+    design = replace(
+        design,
+        recipes=(recipe,),
+        setting=setting,
+        borders=(*design.borders, Border("A", mm("33.3"), False)),
+        making=replace(design.making, pressing=Pressing.OPEN, spare_masters=turn),
+    )
+    assert read(format_design(design)) == design
+
+
+@given(lengths, st.sampled_from(Units))
+def test_a_length_of_ruler_sizes_reads_back_exactly(value: Length, units: Units) -> None:
+    assert parse_length(write_length(value, units), units) == value
+
+
+@pytest.mark.parametrize(
+    ("value", "units", "text"),
+    [
+        (inches(4, 1, 4), Units.INCH, '4 1/4"'),
+        (inches(0, 1, 2), Units.INCH, '1/2"'),
+        (inches(0), Units.INCH, '0"'),
+        (mm("1.5"), Units.INCH, "1.5 mm"),
+        (inches(0, 1, 3), Units.INCH, '1/3"'),
+        (mm("7.5"), Units.METRIC, "7.5 mm"),
+        (inches(1), Units.METRIC, "25.4 mm"),
+    ],
+)
+def test_a_length_is_written_as_its_ruler_shows_it(value: Length, units: Units, text: str) -> None:
+    assert write_length(value, units) == text
+
+
+@pytest.mark.parametrize("units", Units)
+@pytest.mark.parametrize("title", ["First Light", 'Say "When"', "two\nlines", "", "it's", "x" * 300, "\\"])
+def test_a_new_design_works_whatever_its_title(title: str, units: Units) -> None:
+    reading = read_design(starter(title, units))
+    assert reading.findings == ()
+    assert reading.design is not None
+    assert reading.design.units is units
+
+
+def test_a_new_design_has_a_comment_on_what_to_change(golden: Golden) -> None:
+    golden.check("first-light.toml", starter("First Light", Units.INCH))

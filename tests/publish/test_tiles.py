@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 import pytest
 from hypothesis import given
@@ -107,9 +108,9 @@ def test_lettering_shows_wholly_or_not_at_all(text: Text, seen: bool) -> None:
     assert list(seen_through(WINDOW, [text])) == ([text] if seen else [])
 
 
-def diamonds(tiles: Tiling, index: int) -> dict[str, complex]:
+def diamonds(tiles: Tiling, index: int, drawn: Sequence[complex] = ()) -> dict[str, complex]:
     """Return the middles of a tile's diamonds by number."""
-    marks = list(join_marks(tiles, tiles.tiles[index]))
+    marks = list(join_marks(tiles, tiles.tiles[index], drawn))
     numbers = [mark.text for mark in marks if isinstance(mark, Text)][::2]
     middles = [sum(m.region.paths[0].corners()) / 4 for m in marks if isinstance(m, Area)]
     return dict(zip(numbers, middles, strict=True))
@@ -132,6 +133,21 @@ def test_each_diamond_lies_in_the_overlap_of_its_two_pages() -> None:
         for middle in diamonds(tiles, index).values():
             assert tile.window.left + 4.9 < middle.real < tile.window.right - 4.9
             assert tile.window.top + 4.9 < middle.imag < tile.window.bottom - 4.9
+
+
+def test_a_diamond_gives_way_to_the_drawing_on_both_pages_alike() -> None:
+    tiles = tiling((370, 100), (190, 195))
+    plain = diamonds(tiles, 0)
+    line = [plain["1"] + 2, plain["2"]]
+    moved = [diamonds(tiles, index, line) for index in (0, 1)]
+    assert moved[0] == pytest.approx(moved[1])
+    assert min(abs(place - point) for place in moved[0].values() for point in line) >= 9
+
+
+def test_where_no_place_is_clear_the_clearest_is_taken() -> None:
+    tiles = tiling((370, 100), (190, 195))
+    crowd = [complex(0, y) for y in range(-50, 51)]
+    assert set(diamonds(tiles, 0, crowd)) == {"1", "2"}
 
 
 def test_a_single_page_has_no_joins() -> None:

@@ -202,6 +202,17 @@ def traced_extent(template: Template) -> tuple[float, float]:
     return box.width, box.height
 
 
+def line_points(template: Template) -> list[Point]:
+    """Return points along all curves of a template, 2 mm apart or less."""
+    shape = template.shape
+    paths = (shape.traced, *shape.ring_out.paths, *shape.ring_in.paths)
+    found: list[Point] = []
+    for segment in (TRUE_SIZE.segment(s) for path in paths for s in path.segments):
+        steps = math.ceil(segment.length() / 2)
+        found += [segment.point(k / steps) for k in range(steps)]
+    return found
+
+
 def cutter_sheet(template: Template) -> Sheet:
     """Return a template's lines alone, at true size and without lettering, for a cutting machine."""
     width, height = (side + 2 * CUTTER_MARGIN for side in extent(template))

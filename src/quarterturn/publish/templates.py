@@ -36,6 +36,7 @@ from quarterturn.publish.shape_marks import (
     WEB,
     Template,
     extent,
+    line_points,
     template_marks,
     template_of,
     traced_extent,
@@ -108,8 +109,9 @@ def _tiled_pages(
     width, height = extent(template)
     tiles = tiling((width + LINE, height + LINE), (room.width, room.height))
     marks = template_marks(template, _size(design, master), everywhere=True)
+    drawn = line_points(template)
     for number, tile in enumerate(tiles.tiles, 1):
-        shown = (*join_marks(tiles, tile), *seen_through(tile.window, marks))
+        shown = (*join_marks(tiles, tile, drawn), *seen_through(tile.window, marks))
         key = tuple(key_marks(tiles, tile, TRUE_SIZE.path(template.shape.traced), corner(paper), first))
         part = f"part {number} of {len(tiles.tiles)}, row {tile.row + 1}, column {tile.column + 1}"
         titled = Head(f"{head.title}, part {number} of {len(tiles.tiles)}", rows, head.legend)

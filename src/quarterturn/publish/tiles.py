@@ -27,7 +27,7 @@ from quarterturn.geometry import (
     shift,
 )
 from quarterturn.publish.lettering import text_width
-from quarterturn.publish.paper import FINE, INK, SMALLEST
+from quarterturn.publish.paper import INK, SMALLEST
 from quarterturn.publish.pens import moved
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Stroke, Text
 
@@ -36,7 +36,12 @@ OVERLAP = 10.0
 
 JOIN = Ink(None, "#b9b9b7", 0.5)
 _DIAMOND = 3.2
+_SHARES = (0.25, 0.3, 0.2, 0.35, 0.15, 0.4, 0.1, 0.45)
+"""Where along a join line its first diamond may lie, the best place first; the second one from the other end."""
+_CLEAR = 9.0
+"""Millimetres from the middle of a diamond within which a line would run into it or its numbers."""
 _PAPER_INK = Ink("#ffffff", INK, 0.2)
+_SMALL = Ink(None, "#9a9a98", 0.2)
 _HERE = Ink("#c9c9c7", INK, 0.15)
 
 
@@ -176,15 +181,19 @@ def _holds_text(window: Bounds, text: Text) -> bool:
     )
 
 
-def join_marks(tiles: Tiling, tile: Tile) -> Iterator[Mark]:
-    """Return the join lines of a tile and the diamonds on them."""
-    window = tile.window
+def join_marks(tiles: Tiling, tile: Tile, drawn: Sequence[Point] = ()) -> Iterator[Mark]:
+    """Return the join lines of a tile and the diamonds on them, clear of points of the drawing where they can be."""
     for down, right in ((-1, 0), (0, -1), (0, 1), (1, 0)):
         other = tiles.neighbour(tile, down, right)
         if other:
             first = min(tile, other, key=lambda t: (t.row, t.column))
             number = _first_number(tiles, first, upright=bool(right))
-            yield from _join(window, other.window, number, upright=bool(right))
+            yield from _join(_shared(tile.window, other.window), number, drawn, upright=bool(right))
+
+
+def _shared(a: Bounds, b: Bounds) -> Bounds:
+    """Return the band that two neighbours share."""
+    return Bounds(max(a.left, b.left), max(a.top, b.top), min(a.right, b.right), min(a.bottom, b.bottom))
 
 
 def _first_number(tiles: Tiling, tile: Tile, *, upright: bool) -> int:
@@ -195,16 +204,23 @@ def _first_number(tiles: Tiling, tile: Tile, *, upright: bool) -> int:
     return 2 * (upright_joins + tile.row * tiles.columns + tile.column) + 1
 
 
-def _join(window: Bounds, other: Bounds, number: int, *, upright: bool) -> Iterator[Mark]:
-    if upright:
-        at = (max(window.left, other.left) + min(window.right, other.right)) / 2
-        ends = complex(at, window.top), complex(at, window.bottom)
-    else:
-        at = (max(window.top, other.top) + min(window.bottom, other.bottom)) / 2
-        ends = complex(window.left, at), complex(window.right, at)
-    yield Stroke((Line(*ends),), JOIN)
-    for index, share in enumerate((0.25, 0.75)):
-        yield from _diamond(ends[0] + (ends[1] - ends[0]) * share, number + index, upright=upright)
+def _join(band: Bounds, number: int, drawn: Sequence[Point], *, upright: bool) -> Iterator[Mark]:
+    half = complex(0, band.height / 2) if upright else complex(band.width / 2, 0)
+    start, end = band.centre - half, band.centre + half
+    near = [p for p in drawn if band.left <= p.real <= band.right and band.top <= p.imag <= band.bottom]
+    yield Stroke((Line(start, end),), JOIN)
+    for index, shares in enumerate((_SHARES, tuple(1 - share for share in _SHARES))):
+        at = _clearest([start + (end - start) * share for share in shares], near)
+        yield from _diamond(at, number + index, upright=upright)
+
+
+def _clearest(places: Sequence[Point], near: Sequence[Point]) -> Point:
+    """Return the first place that is clear of all points, or else the one that is furthest from them."""
+
+    def room(place: Point) -> float:
+        return min((abs(place - point) for point in near), default=_CLEAR)
+
+    return next((place for place in places if room(place) >= _CLEAR), max(places, key=room))
 
 
 def _diamond(at: Point, number: int, *, upright: bool) -> Iterator[Mark]:
@@ -224,14 +240,14 @@ def key_marks(tiles: Tiling, here: Tile, outline: Path, box: Bounds, first_page:
     factor = min(box.width / width, (box.height - 4.5) / height)
     yield Text(complex(box.left, box.top + 2.4), "this page is grey", SMALLEST)
     middle = complex(box.left + width * factor / 2, box.top + 4.5 + height * factor / 2)
-    for index, tile in enumerate(tiles.tiles):
-        place = _cell(tiles, tile)
-        low, high = (middle + factor * p for p in place)
+    cells = [tuple(middle + factor * corner for corner in _cell(tiles, tile)) for tile in tiles.tiles]
+    for tile, (low, high) in zip(tiles.tiles, cells, strict=True):
         path = rectangle(low.real, low.imag, high.real, high.imag)
         yield Area(Region((path,)), _HERE if tile is here else dataclasses.replace(_HERE, fill=None))
+    yield Area(Scale(factor, middle).region(Region((outline,))), _SMALL)
+    for page, (low, high) in enumerate(cells, first_page):
         if min((high - low).real, (high - low).imag) > 3.5:
-            yield Text((low + high) / 2 + 0.9j, str(first_page + index), SMALLEST, "middle")
-    yield Area(Scale(factor, middle).region(Region((outline,))), FINE)
+            yield Text((low + high) / 2 + 0.9j, str(page), SMALLEST, "middle")
 
 
 def _cell(tiles: Tiling, tile: Tile) -> tuple[Point, Point]:

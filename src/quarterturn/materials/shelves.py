@@ -1,8 +1,8 @@
 """Cut pieces from full-width strips: shelves, tallest pieces first, lower ones in what is left of taller strips.
 
 The method is best-fit decreasing height (a classic of two-dimensional strip packing), tried with every way to
-turn the pieces. Equal pieces are placed by division, never one by one, so that the time does not depend on
-how many there are.
+turn the pieces, and with strips that are filled one after the other or all alike. Equal pieces are placed by
+division, never one by one, so that the time does not depend on how many there are.
 """
 
 from __future__ import annotations
@@ -14,7 +14,10 @@ from typing import TypeAlias
 
 from quarterturn.materials.kinds import Kind, Position
 from quarterturn.materials.model import Crosscut
-from quarterturn.measure import Length
+from quarterturn.measure import Length, inches
+
+TIGHT: Length = inches(0, 1, 2)
+"""With less than this left of a strip, cloth a little narrower loses a piece (common practice)."""
 
 MOST_TRIES = 16
 """Ways to turn the pieces that are tried one by one; where there are more, only the uniform ones are."""
@@ -38,13 +41,15 @@ def shelve(kinds: Sequence[Kind], usable: Length) -> tuple[Shelf, ...]:
     """Return strips that hold all pieces, tallest first: the shortest plan found.
 
     Every kind must have a position. The result does not depend on the order of the kinds. Among plans of one
-    length the one with fewer different heights is taken, then the one with fewer kinds of strip.
+    length the one with fewer different heights is taken, then the one with fewer strips filled to their end,
+    then the one with fewer kinds of strip.
     """
     kinds = sorted(kinds, key=lambda kind: (kind.positions, kind.label))
     plans = [
-        _shelved(kinds, turning, usable, preference)
+        _shelved(kinds, turning, usable, preference, even)
         for turning in _turnings(kinds, usable)
         for preference in (_least_room, _least_height)
+        for even in (False, True)
     ]
     best = min(plans, key=_cost)
     return tuple(sorted(best, key=_cutting_order))
@@ -68,8 +73,10 @@ def _least_height(shelf: Shelf) -> tuple[Length, Length]:
     return shelf.height, shelf.room
 
 
-def _cost(plan: Sequence[Shelf]) -> tuple[Length, int, int]:
-    return length_of(plan), len({shelf.height for shelf in plan}), len(plan)
+def _cost(plan: Sequence[Shelf]) -> tuple[Length, int, int, int]:
+    heights = {shelf.height for shelf in plan}
+    tight = sum(shelf.strips for shelf in plan if shelf.room < TIGHT)
+    return length_of(plan), len(heights), tight, len(plan)
 
 
 def _cutting_order(shelf: Shelf) -> tuple[Length, int, list[str]]:
@@ -96,7 +103,7 @@ def _frugal(kind: Kind, usable: Length) -> Position:
 
 
 def _shelved(
-    kinds: Sequence[Kind], turning: _Turning, usable: Length, preference: _Preference
+    kinds: Sequence[Kind], turning: _Turning, usable: Length, preference: _Preference, even: bool
 ) -> list[Shelf]:
     """Place the kinds, tallest first, so that every strip there is high enough for all that follow."""
     shelves: list[Shelf] = []
@@ -106,9 +113,21 @@ def _shelved(
     for kind, lying in order:
         cut = Crosscut(kind.label, lying.along, lying.across, kind.count)
         shelves, left = _fill(sorted(shelves, key=preference), cut)
-        empty = Shelf(lying.across, strips_alone(left, lying, usable), (), usable)
-        shelves += [shelf for shelf, _ in _loaded(empty, cut, left)]
+        shelves += _opened(cut, left, usable, even)
     return shelves
+
+
+def _opened(cut: Crosscut, count: int, usable: Length, even: bool) -> Iterator[Shelf]:
+    """Open as few strips as pieces need: full ones and a last one, or all alike but for one piece."""
+    full = int(usable // cut.along)
+    loads = [(count // full, full), (1, count % full)]
+    if even and count:
+        strips = -(-count // full)
+        fewer, more = divmod(count, strips)
+        loads = [(more, fewer + 1), (strips - more, fewer)]
+    for strips, held in loads:
+        if strips and held:
+            yield _with(Shelf(cut.across, strips, (), usable), strips, cut, held)
 
 
 def _fill(shelves: list[Shelf], cut: Crosscut) -> tuple[list[Shelf], int]:

@@ -13,8 +13,10 @@ from quarterturn.proof.checks.cutting import CUTTING
 from quarterturn.proof.checks.imprint import IMPRINT
 from quarterturn.proof.checks.joins import JOINS
 from quarterturn.proof.checks.metric import METRIC
+from quarterturn.proof.checks.narrow import NARROW
 from quarterturn.proof.checks.rings import RINGS
 from quarterturn.proof.checks.sewing import SEWING
+from quarterturn.proof.checks.shopping import SHOPPING
 from quarterturn.proof.checks.templates import TEMPLATES
 from quarterturn.proof.checks.unit_geometry import UNIT_GEOMETRY
 from quarterturn.proof.model import Check, Pattern
@@ -25,7 +27,9 @@ CHECKS: tuple[Check, ...] = (
     *JOINS,
     *COUNTS,
     *CUTTING,
+    *NARROW,
     *CLOTH,
+    *SHOPPING,
     *AGREEMENT,
     *SEWING,
     *BORDERS,

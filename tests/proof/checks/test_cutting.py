@@ -54,13 +54,6 @@ def small_first(whole: ClothPlan) -> ClothPlan:
     return replace(whole, strips=(replace(group, height=inches(1)), group))
 
 
-def on_wide_cloth(whole: ClothPlan) -> ClothPlan:
-    """Cut two pieces of 21" side by side from cloth 44" wide."""
-    group = next(group for group in whole.strips if group.crosscuts)
-    pair = replace(group.crosscuts[0], along=inches(21), count=2)
-    return replace(whole, usable_width=inches(44), strips=(replace(group, strips=3, crosscuts=(pair,)),))
-
-
 FIRES: dict[str, Spoil] = {
     "strip-overfull": first_cut(more_pieces),
     "strip-tight": first_cut(
@@ -69,7 +62,6 @@ FIRES: dict[str, Spoil] = {
         )
     ),
     "subcut-wrong": first_cut(smaller),
-    "narrow-cloth": plan("A", on_wide_cloth),
     "piece-unplaced": pieces(Purpose.GROUND, width=inches(41), length=inches(41)),
     "piece-not-joined": first_cut(longer),
     "run-too-short": plan("C", short_run),
@@ -81,7 +73,6 @@ FIRES: dict[str, Spoil] = {
     "label-unclear": pieces(Purpose.BORDER, label="A1"),
 }
 PASSES: dict[str, Spoil] = {
-    "narrow-cloth": text(('colour = "#efe6d8"', 'colour = "#efe6d8"\nwidth = \'42"\'')),
     "unit-off-ruler": text(recipe('finished = \'4 1/8"\'\nshape = { flow = true }\ncurve = "sewn true"')),
     "beyond-ruler": text(recipe("finished = '9\"'\nshape = { diameter = '7\"' }\ncurve = \"sewn true\"")),
     "strips-near-equal": text(("width = '2\"'", "width = '2 1/2\"'")),
@@ -100,10 +91,3 @@ def test_a_near_miss_passes(code: str) -> None:
 
 def test_a_strip_lower_than_its_pieces_is_found() -> None:
     assert "high; A" in found("subcut-wrong", first_cut(low)())[0]
-
-
-def test_cloth_that_is_narrower_than_the_cutting_loses_the_last_piece_of_each_strip() -> None:
-    (sentence,) = found("narrow-cloth", plan("A", on_wide_cloth)())
-    assert sentence.startswith(
-        'The cutting counts on 44" of fabric A. On cloth 40" wide the strips lose 3 of A'
-    )

@@ -201,8 +201,9 @@ def backing_way(pattern: Pattern) -> Iterator[Fault]:
             if design.fabric(plan.fabric).direction is not Direction.NONE:
                 continue
             along, across = (width, height) if group.runs_down else (height, width)
-            other = along * _panels_for(across, plan, group)
-            if other < group.cut_length * group.panels:
+            panels = _panels_for(across, plan, group)
+            other = along * (panels or group.panels)
+            if panels and other < group.cut_length * group.panels:
                 sentence = (
                     f"The backing takes {tell(group.cut_length * group.panels, units)} of cloth this way, and "
                     f"{tell(other, units)} with its panels turned."
@@ -211,9 +212,11 @@ def backing_way(pattern: Pattern) -> Iterator[Fault]:
 
 
 def _panels_for(across: Length, plan: ClothPlan, group: PanelGroup) -> int:
-    """Return how many panels side by side reach across; each further one loses two seam allowances."""
+    """Return how many panels side by side reach across, each further one losing two allowances; 0 where none do."""
+    if across <= plan.usable_width:
+        return 1
     each = plan.usable_width - 2 * group.seam
-    return 1 if across <= plan.usable_width else -(-(across - 2 * group.seam) // each)
+    return -(-(across - 2 * group.seam) // each) if each > 0 else 0
 
 
 def batting(pattern: Pattern) -> Iterator[Fault]:

@@ -2,25 +2,22 @@
 
 from __future__ import annotations
 
-from collections import Counter, defaultdict
+from collections import defaultdict
 from collections.abc import Iterator
 from itertools import pairwise
 
 from quarterturn.design import Severity, dotted
 from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, StripGroup
-from quarterturn.measure import Length, Units, inches, is_on_ruler, show_count
+from quarterturn.measure import Length, Units, inches, is_on_ruler, mm, show_count
 from quarterturn.pieces import Piece, Purpose
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.model import Pattern
 
-TIGHT = inches(0, 1, 2)
+TIGHT = {Units.INCH: inches(0, 1, 2), Units.METRIC: mm(10)}
 """Less than this left of a strip is a tight fit: cloth a little narrower loses a piece (trade check 29)."""
 
 NEAR = inches(0, 1, 4)
 """Strips that differ by no more can often be cut alike (trade check 35)."""
-
-NARROWEST = inches(40)
-"""Cloth as narrow as this is sold (common practice)."""
 
 LARGEST_RULER = inches(20, 1, 2)
 """Side of the largest square ruler commonly sold (from memory)."""
@@ -59,26 +56,25 @@ def _told(crosscuts: tuple[Crosscut, ...]) -> str:
 
 
 def tight_fits(pattern: Pattern) -> Iterator[Fault]:
-    """Flag strips that are filled to their end, each fabric once."""
+    """Flag strips that are filled to their end; the tightest is told, the others are counted."""
     units = pattern.design.units
-    for plan in pattern.materials.cloth:
-        rests = [
-            (plan.usable_width - _along(group.crosscuts), group) for group in plan.strips if group.crosscuts
-        ]
-        tight = [(rest, group) for rest, group in rests if 0 <= rest < TIGHT]
-        if not tight:
-            continue
-        rest, group = min(tight, key=lambda each: each[0])
-        strips = show_count(sum(group.strips for _, group in tight), "strip")
-        sentence = (
-            f"{strips} of fabric {plan.fabric} leave less than {tell(TIGHT, units)} of "
-            f"{tell(plan.usable_width, units)}; {group.label}, with {_told(group.crosscuts)}, leaves "
-            f"{tell(rest, units)}. On cloth a little narrower the last piece is lost."
-        )
-        remedy = (
-            "Measure the cloth, and set its width if it is narrower; or say in the pattern that it is tight."
-        )
-        yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
+    tight = [
+        (rest, plan, group)
+        for plan, group in _groups(pattern)
+        if group.crosscuts and 0 <= (rest := plan.usable_width - _along(group.crosscuts)) < TIGHT[units]
+    ]
+    if not tight:
+        return
+    rest, plan, group = min(tight, key=lambda each: each[0])
+    letters = list(dict.fromkeys(each.fabric for _, each, _ in tight))
+    strips = show_count(sum(each.strips for _, _, each in tight), "strip")
+    sentence = (
+        f"{strips} of {'fabrics' if len(letters) > 1 else 'fabric'} {', '.join(letters)} leave less than "
+        f"{tell(TIGHT[units], units)}. The tightest, {group.label} with {_told(group.crosscuts)}, leaves "
+        f"{tell(rest, units)} of {tell(plan.usable_width, units)}: on cloth a little narrower its last piece is lost."
+    )
+    remedy = "Measure the cloth, and set its width if it is narrower; or say in the pattern that it is tight."
+    yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
 
 
 def subcut_sizes(pattern: Pattern) -> Iterator[Fault]:
@@ -106,54 +102,21 @@ def _miscut(cut: Crosscut, piece: Piece | None, holder: StripGroup | JoinedRun, 
     return ""
 
 
-def lost_when_narrow(pattern: Pattern) -> Iterator[Fault]:
-    """Cut again on cloth 40" wide where more is stated, and name the pieces that are lost."""
-    units = pattern.design.units
-    for plan in pattern.materials.cloth:
-        if plan.usable_width <= NARROWEST:
-            continue
-        lost: Counter[str] = Counter()
-        for group in plan.strips:
-            lost.update({name: count * group.strips for name, count in _beyond(group).items()})
-        if lost:
-            told = " and ".join(f"{count} of {label}" for label, count in lost.items())
-            sentence = (
-                f"The cutting counts on {tell(plan.usable_width, units)} of fabric {plan.fabric}. On cloth "
-                f"{tell(NARROWEST, units)} wide the strips lose {told}."
-            )
-            remedy = (
-                f"Set fabrics.{plan.fabric}.width to {tell(NARROWEST, units)}, or say on the back cover that the "
-                "pattern needs wider cloth."
-            )
-            yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
-
-
-def _beyond(group: StripGroup) -> Counter[str]:
-    """Return which pieces of one strip do not fit on narrow cloth, the last ones first."""
-    lost: Counter[str] = Counter()
-    over = _along(group.crosscuts) - NARROWEST
-    for cut in reversed(group.crosscuts):
-        for _ in range(cut.count):
-            if over <= 0:
-                return lost
-            lost[cut.piece] += 1
-            over -= cut.along
-    return lost
-
-
 def pieces_that_fit_nowhere(pattern: Pattern) -> Iterator[Fault]:
     """Name what is larger than its cloth allows."""
     units = pattern.design.units
+    plans = {plan.fabric: plan for plan in pattern.materials.cloth}
     for piece in pattern.bill.pieces:
-        plan = next((p for p in pattern.materials.cloth if p.fabric == piece.fabric), None)
-        if plan is None or piece.purpose not in (Purpose.GROUND, Purpose.SHAPE):
+        plan = plans.get(piece.fabric)
+        if plan is None:
             continue
-        if piece.label in plan.unplaced or min(piece.length, piece.width) > plan.usable_width:
+        square = piece.purpose in (Purpose.GROUND, Purpose.SHAPE)
+        if piece.label in plan.unplaced or (square and min(piece.length, piece.width) > plan.usable_width):
             sentence = (
-                f"{piece.label} ({piece.name}) is {tell(piece.width, units)} × {tell(piece.length, units)}; fabric "
-                f"{piece.fabric} is {tell(plan.usable_width, units)} wide."
+                f"{piece.label} ({piece.name}) is {tell(piece.width, units)} × {tell(piece.length, units)}; it cannot "
+                f"be cut or joined from fabric {piece.fabric}, {tell(plan.usable_width, units)} wide."
             )
-            remedy = "Make the unit smaller, or use wider cloth and state its width."
+            remedy = "Make it smaller, or use wider cloth and state its width."
             yield Fault(dotted("fabrics", piece.fabric, "width"), sentence, remedy, piece.label)
 
 
@@ -195,25 +158,30 @@ def joined_runs(pattern: Pattern) -> Iterator[Fault]:
 def ruler_marks(pattern: Pattern) -> Iterator[Fault]:
     """Ask for sizes that a ruler shows: multiples of 1/8", or of 2.5 mm."""
     units = pattern.design.units
+    mark = '1/8"' if units is Units.INCH else "2.5 mm"
     for piece in pattern.bill.pieces:
-        if piece.purpose is Purpose.BACKING:
-            continue
-        sides = (piece.width,) if piece.purpose is Purpose.BINDING else (piece.width, piece.length)
-        for side in sides:
+        sizes = {Purpose.BACKING: (), Purpose.BINDING: (piece.width,)}
+        for side in sizes.get(piece.purpose, (piece.width, piece.length)):
             if not is_on_ruler(side, units):
                 sentence = (
                     f"{piece.label} ({piece.name}) is to be cut {tell(side, units)}, which no ruler shows."
                 )
-                mark = '1/8"' if units is Units.INCH else "2.5 mm"
                 remedy = f"Choose finished sizes and allowances that make it a multiple of {mark}."
-                yield Fault(_maker_of(pattern, piece.purpose), sentence, remedy, piece.label)
+                yield Fault(_decider(pattern, piece), sentence, remedy, piece.label)
                 break
 
 
-def _maker_of(pattern: Pattern, purpose: Purpose) -> str:
-    """Return the key that decides the size of pieces for a purpose."""
-    keys = {Purpose.BORDER: "borders", Purpose.BINDING: "binding.width"}
-    return keys.get(purpose, dotted("recipes", pattern.design.recipes[0].name))
+def _decider(pattern: Pattern, piece: Piece) -> str:
+    """Return the key that decides the size of a piece."""
+    if piece.purpose is Purpose.BINDING:
+        return "binding.width"
+    if piece.purpose is Purpose.BORDER:
+        rings = enumerate(pattern.design.borders)
+        return dotted(
+            "borders", next((n for n, border in rings if border.fabric == piece.fabric), 0), "width"
+        )
+    recipes = (each.recipe for each in pattern.bill.masters if piece.label in (each.ground, each.shape))
+    return dotted("recipes", next(recipes, pattern.design.recipes[0].name), "start")
 
 
 def unit_on_ruler(pattern: Pattern) -> Iterator[Fault]:
@@ -287,7 +255,6 @@ CUTTING = (
     check("strip-overfull", Severity.STOPS, (28, 31), "A strip holds what is cut from it.", strip_width),
     check("strip-tight", Severity.COSTS, (29,), "No strip is filled to its end.", tight_fits),
     check("subcut-wrong", Severity.STOPS, (32, 41, 70), "Pieces are cut as they are listed.", subcut_sizes),
-    check("narrow-cloth", Severity.COSTS, (44,), 'The cutting works on cloth 40" wide.', lost_when_narrow),
     check("piece-unplaced", Severity.STOPS, (31,), "Every piece fits its cloth.", pieces_that_fit_nowhere),
     check("piece-not-joined", Severity.STOPS, (31, 77), "Long pieces are joined.", long_pieces_joined),
     check("run-too-short", Severity.STOPS, (31, 49, 77), "Joined strips are long enough.", joined_runs),

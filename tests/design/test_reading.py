@@ -40,9 +40,15 @@ HOSTILE: dict[str, tuple[str | bytes, str]] = {
     "one line without end": ("title = '" + "x" * 900_000 + "'", "line-too-long"),
     "a number without end": ("format = " + "9" * 3_900, "format-newer"),
     "a length without end": (GOOD.replace("'42\"'", "9" * 3_900), "bad-length"),
-    "keys without end": ("\n".join(f"k{n} = {n}" for n in range(50_000)), "many-more"),
-    "fabrics without end": ("\n".join(f"[fabrics.x{n}]" for n in range(20_000)), "many-more"),
+    "keys without end": ("\n".join(f"k{n} = {n}" for n in range(50_000)), "too-many"),
+    "fabrics without end": ("\n".join(f"[fabrics.x{n}]" for n in range(20_000)), "too-many"),
     "a map of noise": (GOOD.replace("a2 a3 a2", "\n".join(f"q{n} !{n} a9" for n in range(190))), "many-more"),
+    "unknown keys by the hundred": ("\n".join(f"k{n} = {n}" for n in range(500)), "many-more"),
+    "a list without end": ("borders = [\n" + "\n".join("3," * 900 for _ in range(500)) + "\n]", "too-many"),
+    "dotted keys without end": (
+        "\n".join(".".join("a" * 1_900) + f".b{n} = 1" for n in range(250)),
+        "too-nested",
+    ),
     "two of everything": (GOOD + GOOD, "key-twice"),
 }
 

@@ -29,7 +29,7 @@ _STOPS = {
     "bad-letter": "a fabric's letter that is not one or two capital letters",
     "bad-code": "a colourway's code that is not one or two small letters",
     "bad-text": "text that is empty, too long or not printable",
-    "too-many": "more fabrics, recipes, colourways or borders than can be",
+    "too-many": "more fabrics, recipes, colourways, borders or other things than can be",
     "unknown-fabric": "the letter of a fabric that the file does not have",
     "unknown-recipe": "the name of a recipe that the file does not have",
     "unknown-code": "the code of a colourway that the file does not have",

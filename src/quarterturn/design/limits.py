@@ -10,6 +10,8 @@ LARGEST_FILE = 1_000_000
 LONGEST_LINE = 4_000
 DEEPEST = 8
 """Tables within tables."""
+MOST_VALUES = 10_000
+"""Keys, values, and items of lists."""
 MOST_FINDINGS = 100
 MOST_FABRICS = 60
 MOST_RECIPES = 40

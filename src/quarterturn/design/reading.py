@@ -11,7 +11,7 @@ from typing import Any
 from quarterturn.design.codes import CODES
 from quarterturn.design.conversion import convert
 from quarterturn.design.findings import Finding, Place
-from quarterturn.design.limits import DEEPEST, LARGEST_FILE, LONGEST_LINE
+from quarterturn.design.limits import DEEPEST, LARGEST_FILE, LONGEST_LINE, MOST_VALUES
 from quarterturn.design.locating import locate
 from quarterturn.design.migrations import migrate
 from quarterturn.design.model import Design
@@ -20,6 +20,8 @@ from quarterturn.design.typed import take_shape
 from quarterturn.measure import Units
 
 _PLACE = re.compile(r" \(at (?:line (\d+), column (\d+)|end of document)\)$")
+_LONG_KEY = re.compile(r"(?<![\w-])(?:[\w-]++[ \t]*+\.[ \t]*+){40}[\w-]")
+"""The parser takes time by the square of the parts of a dotted key."""
 _TWICE = re.compile(r"Cannot (overwrite|declare|mutate|redefine)|already", re.IGNORECASE)
 
 
@@ -97,20 +99,29 @@ def _encodes(text: str) -> bool:
 
 
 def _parse(text: str) -> dict[str, Any] | Finding:
+    if _LONG_KEY.search(text):
+        return _TOO_NESTED
     try:
         data = tomllib.loads(text)
     except RecursionError:
         return _TOO_NESTED
     except ValueError as error:
         return _syntax(str(error), text)
-    return data if _depth_is_sane(data) else _TOO_NESTED
+    return _overgrown(data) or data
 
 
-def _depth_is_sane(data: dict[str, Any]) -> bool:
+def _overgrown(data: dict[str, Any]) -> Finding | None:
+    """Return what makes data deeper or larger than any design, so that nothing later can be kept busy by it."""
     level: list[Any] = [data]
+    values = 0
     for _ in range(DEEPEST):
         level = [inner for each in level for inner in _inside(each)]
-    return not level
+        values += len(level)
+    if level:
+        return _TOO_NESTED
+    if values > MOST_VALUES:
+        return _whole("too-many", f"The file has {values} keys and values.", f"Keep it to {MOST_VALUES}.")
+    return None
 
 
 def _inside(value: Any) -> Iterable[Any]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import functools
 from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
@@ -136,15 +137,20 @@ def _kind(value: Any) -> str:
 
 def _model_at(path: Path) -> Any:
     """Return the schema of the table at a path, as pydantic keeps it."""
-    from quarterturn.design.schema import schema
-
-    whole = schema()
+    whole = _whole_schema()
     node: Any = whole
     for part in path:
         node = _resolve(node, whole)
         node = node.get("properties", {}).get(part) or node.get("additionalProperties") or node.get("items")
         node = node if isinstance(node, dict) else {}
     return _resolve(node, whole)
+
+
+@functools.cache
+def _whole_schema() -> dict[str, Any]:
+    from quarterturn.design.schema import schema
+
+    return schema()
 
 
 def _resolve(node: Any, whole: Mapping[str, Any]) -> Any:

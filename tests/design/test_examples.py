@@ -1,0 +1,61 @@
+"""The examples that come with the program, and the one in the page on the file format."""
+
+from __future__ import annotations
+
+import itertools
+import re
+from pathlib import Path
+
+import pytest
+
+from quarterturn.design import Curve, Design, DrawnDiameter, PathsFlow, read_design
+from quarterturn.design.colour import value_of
+from quarterturn.measure import Units
+
+ROOT = Path(__file__).parents[2]
+EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
+
+
+def design_of(text: str) -> Design:
+    reading = read_design(text)
+    assert reading.findings == ()
+    assert reading.design is not None
+    return reading.design
+
+
+DESIGNS = {file.stem: design_of(file.read_text("utf-8")) for file in EXAMPLES}
+
+
+@pytest.mark.parametrize("name", DESIGNS)
+def test_no_two_fabrics_that_meet_in_a_quilt_top_are_near_in_value(name: str) -> None:
+    design = DESIGNS[name]
+    letters = {way.ground for way in design.colourways} | {way.shape for way in design.colourways}
+    values = [value_of(design.fabric(letter).colour) for letter in sorted(letters)]
+    assert min(abs(a - b) for a, b in itertools.combinations(values, 2)) >= 12
+
+
+@pytest.mark.parametrize("name", DESIGNS)
+def test_every_fabric_recipe_and_colourway_of_an_example_is_used(name: str) -> None:
+    design = DESIGNS[name]
+    codes = {cell.code for row in design.setting.cells for cell in row}
+    assert codes == {way.code for way in design.colourways}
+    assert {way.recipe for way in design.colourways} == {recipe.name for recipe in design.recipes}
+    used = {letter for way in design.colourways for letter in (way.ground, way.shape)}
+    used |= {border.fabric for border in design.borders} | {design.binding_fabric, design.backing_fabric}
+    assert used == {fabric.letter for fabric in design.fabrics}
+
+
+def test_the_examples_show_each_way_to_make_a_curve_and_both_units() -> None:
+    ways = {(type(recipe.size), recipe.curve) for design in DESIGNS.values() for recipe in design.recipes}
+    assert ways >= {
+        (PathsFlow, Curve.SEWN_TRUE),
+        (PathsFlow, Curve.AS_DRAWN),
+        (DrawnDiameter, Curve.AS_DRAWN),
+    }
+    assert {design.units for design in DESIGNS.values()} == set(Units)
+
+
+def test_the_example_in_the_page_on_the_file_format_reads() -> None:
+    page = (ROOT / "docs" / "file-format.md").read_text("utf-8")
+    (text,) = re.findall(r"```toml\n(.*?)```", page, re.DOTALL)
+    assert design_of(text).title == "Lanterns on the Quay"

@@ -26,14 +26,14 @@ MAP_ROOM, ASSEMBLY_ROOM, COVER_ROOM, COLOURING_ROOM = 74.0, 62.0, 112.0, 58.0
 """Millimetres of a page's height that are not free for the large drawing on it."""
 
 
-def assemble(pattern: Pattern, paper: Paper, rehearsed: Sequence[str] = ()) -> Document:
+def assemble(pattern: Pattern, paper: Paper, rehearsed: Sequence[str] = (), draft: str = "") -> Document:
     """Return the booklet of a pattern on a paper; `rehearsed` says what the rehearsal found, if it was run."""
     width, height = PAPER_MM[paper]
     line = width - 2 * MARGIN
     work = list(_work(pattern, line, height))
     printed = [text for block in work for text in _texts(block)]
     blocks: list[Block] = [
-        front.cover(pattern, line, height - COVER_ROOM),
+        replace(front.cover(pattern, line, height - COVER_ROOM), draft=draft),
         *front.requirements(pattern),
         *front.before_you_begin(pattern, printed),
         *work,
@@ -42,7 +42,8 @@ def assemble(pattern: Pattern, paper: Paper, rehearsed: Sequence[str] = ()) -> D
         *back.colophon(pattern, rehearsed),
     ]
     design = pattern.design
-    foot = " · ".join(part for part in (design.title, design.version and f"version {design.version}") if part)
+    version = f"version {design.version}" if design.version else ""
+    foot = " · ".join(part for part in (design.title, version, "draft" if draft else "") if part)
     return Document(design.title, design.maker, foot, width, height, MARGIN, numbered(blocks))
 
 

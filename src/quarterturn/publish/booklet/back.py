@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from quarterturn.proof import Pattern
+from quarterturn.publish.booklet.front import LONGEST_ON_COVER
 from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Pairs, Plate, Section
 from quarterturn.publish.picture import LINES, top_sheet
 from quarterturn.publish.wording import defaults, imprint
@@ -22,7 +23,9 @@ def colouring(pattern: Pattern, width: float, height: float) -> Iterator[Block]:
 def colophon(pattern: Pattern, rehearsed: Sequence[str]) -> Iterator[Block]:
     """Return every default, the estimates, the rehearsal's result if there is one, and the imprint."""
     yield Section("About this pattern", opens=True)
-    yield Pairs("Imprint", imprint(pattern), columns=2)
+    if len(pattern.design.about) > LONGEST_ON_COVER:
+        yield Notes("The quilt", tuple(pattern.design.about.splitlines()))
+    yield Pairs("Imprint", imprint(pattern))
     yield Pairs("Made by these measures", defaults(pattern), columns=2)
     yield Notes("Estimates", ("Lengths of thread are estimates: they depend on stitch, tension and thread.",))
     if rehearsed:

@@ -23,6 +23,9 @@ from quarterturn.publish.wording import (
     width_line,
 )
 
+LONGEST_ON_COVER = 240
+"""Letters of the words about a quilt; longer ones stand on the last page."""
+
 
 def cover(pattern: Pattern, width: float, height: float) -> Cover:
     """Return the cover, its picture as large as the room allows."""
@@ -38,7 +41,7 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
     return Cover(
         title=design.title,
         maker=design.maker,
-        about=design.about,
+        about=design.about if len(design.about) <= LONGEST_ON_COVER else "",
         technique=TECHNIQUE,
         facts=tuple((name, value) for name, value in facts if value),
         picture=top_sheet(design, pattern.blocks, setting, broad, Look(line=0.06)),

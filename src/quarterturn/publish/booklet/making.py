@@ -29,7 +29,7 @@ from quarterturn.publish.figures import (
     stitching_figure,
     trim_figure,
 )
-from quarterturn.publish.wording import curve_facts, named, plan_line, tell
+from quarterturn.publish.wording import curve_facts, cutting_advice, named, plan_line, tell
 from quarterturn.steps import (
     Chapter,
     Crease,
@@ -47,7 +47,7 @@ from quarterturn.steps import (
 def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
     """Return the cutting list of each fabric with its plan, and what is left over."""
     blocks: list[Block] = [Section("Cutting")]
-    blocks.append(Notes("", ("Cut in the order given, large pieces before small ones. Label each stack.",)))
+    blocks.append(Notes("", cutting_advice(pattern)))
     number = first
     for plan, steps in _by_fabric(pattern):
         lines = cut_lines(steps, pattern, number)
@@ -100,15 +100,15 @@ def _with(entry: Entry, figure: Figure | None) -> Entry:
 def fusing(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return creasing, fusing and stitching."""
     yield Section("Fusing and stitching")
+    stitching = pattern.steps.of(Chapter.STITCHING)
     code = next(iter(pattern.setting.tally))
     figures = {
         Crease: Figure(
             "Crease the square; centre the shape on the creases", (Cell(fusing_figure(pattern, code)),)
         ),
-        StitchEdge: Figure("Start between two creases", (Cell(stitching_figure(pattern, code)),)),
+        StitchEdge: Figure("Start between two creases", (Cell(stitching_figure(pattern, stitching[0])),)),
     }
-    steps = (*pattern.steps.of(Chapter.FUSING), *pattern.steps.of(Chapter.STITCHING))
-    for entry in gather(steps, pattern, first):
+    for entry in gather((*pattern.steps.of(Chapter.FUSING), *stitching), pattern, first):
         yield _with(entry, figures.get(type(_step(pattern, entry).action)))
 
 
@@ -142,7 +142,7 @@ def _colourways(pattern: Pattern) -> Figure:
     cells = tuple(
         Cell(colourway_figure(pattern, code), _make_line(pattern, code)) for code in pattern.setting.tally
     )
-    return Figure("The units, trimmed; seam lines dashed", cells, columns=min(5, len(cells)))
+    return Figure("The units, trimmed; seam lines dashed", cells, columns=min(6, len(cells)))
 
 
 def _make_line(pattern: Pattern, code: str) -> str:

@@ -40,6 +40,8 @@ class Cover:
     technique: str
     facts: tuple[tuple[str, str], ...]
     picture: Sheet
+    draft: str = ""
+    """What is said of a booklet that must not be sewn from."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,13 +140,22 @@ class Plate:
 
 
 @dataclass(frozen=True, slots=True)
+class Remainder:
+    """Ruled lines for the sewer's own notes on what is left of a page, if it is worth it."""
+
+    title: str
+
+
+@dataclass(frozen=True, slots=True)
 class FullPage:
     """A sheet of a whole page, at its true size."""
 
     sheet: Sheet
 
 
-Block: TypeAlias = Cover | Section | FabricKey | Table | Notes | Pairs | CutList | Entry | Plate | FullPage
+Block: TypeAlias = (
+    Cover | Section | FabricKey | Table | Notes | Pairs | CutList | Entry | Plate | Remainder | FullPage
+)  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,8 +7,9 @@ from dataclasses import replace
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import gather
-from quarterturn.publish.booklet.model import Block, Cell, Figure, Plate, Section, Table
+from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Plate, Remainder, Section, Table
 from quarterturn.publish.figures import (
+    MapPart,
     backing_figure,
     binding_figure,
     border_figure,
@@ -20,11 +21,12 @@ from quarterturn.publish.figures import (
     row_figure,
     turns_figure,
 )
-from quarterturn.publish.wording import centre_sewing, fabric_name, tell
+from quarterturn.publish.wording import LABEL, centre_sewing, fabric_name, tell
 from quarterturn.setting import Side
 from quarterturn.steps import Bind, Chapter, JoinPanels, LayOut, SewLine, Step
 
 PAIRS_IN_A_LINE = 6
+MANY_UNITS = 400
 
 
 def unit_map(pattern: Pattern, width: float, height: float, first: int) -> Iterator[Block]:
@@ -32,16 +34,43 @@ def unit_map(pattern: Pattern, width: float, height: float, first: int) -> Itera
     yield Section("Unit map")
     step = pattern.steps.of(Chapter.ASSEMBLY)[0]
     assert isinstance(step.action, LayOut)
-    parts = map_parts(pattern.setting.rows, pattern.setting.columns, width, height)
     turns = Figure("Each turn is a quarter turn clockwise", (Cell(turns_figure(pattern)),))
     (entry,) = gather((step,), pattern, first)
     yield replace(entry, figures=(turns,))
     yield _counts(pattern)
+    repeat = pattern.design.setting
+    if len(pattern.setting.units) > MANY_UNITS and repeat.across * repeat.down > 1:
+        yield from _repeated_map(pattern, step.action, width, height)
+    else:
+        yield from _whole_map(pattern, step.action, width, height)
+
+
+def _repeated_map(pattern: Pattern, layout: LayOut, width: float, height: float) -> Iterator[Block]:
+    """Return the repeat, large, and how it is laid."""
+    setting = pattern.design.setting
+    rows, columns = len(setting.cells), len(setting.cells[0])
+    for part in map_parts(rows, columns, width, height):
+        sheet, least = map_figure(pattern, layout, part, width, height)
+        what = f"The repeat: {part.title}"
+        yield Plate(Figure(what, (Cell(sheet),), least=least))
+    tiles = tuple(
+        MapPart(top * rows, left * columns, rows, columns, whole=False)
+        for top in range(setting.down)
+        for left in range(setting.across)
+    )
+    overview = overview_figure(pattern, layout, tiles, width)
+    what = f"The repeat is laid ({setting.across}) across and ({setting.down}) down"
+    yield Plate(Figure(what, (Cell(overview),), least=0.5))
+
+
+def _whole_map(pattern: Pattern, layout: LayOut, width: float, height: float) -> Iterator[Block]:
+    """Return the map of all units: one drawing, or as many as keep the lettering legible."""
+    parts = map_parts(pattern.setting.rows, pattern.setting.columns, width, height)
     if not parts[0].whole:
-        overview = overview_figure(pattern, step.action, parts, width * 0.62)
-        yield Plate(Figure("How the parts of the unit map lie", (Cell(overview),), least=0.7))
+        overview = overview_figure(pattern, layout, parts, width)
+        yield Plate(Figure("How the parts of the unit map lie", (Cell(overview),), least=0.4))
     for number, part in enumerate(parts, start=1):
-        sheet, least = map_figure(pattern, step.action, part, width, height)
+        sheet, least = map_figure(pattern, layout, part, width, height)
         what = "Unit map" if part.whole else f"Unit map, part {number}: {part.title}"
         yield Plate(Figure(what, (Cell(sheet),), least=least))
 
@@ -118,6 +147,8 @@ def finishing(pattern: Pattern, first: int) -> Iterator[Block]:
     yield Section("Finishing")
     for entry in gather(pattern.steps.of(Chapter.FINISHING), pattern, first):
         yield replace(entry, figures=_finishing_figures(pattern, pattern.steps.steps[entry.steps[0] - 1]))
+    yield Notes("Label", (LABEL,))
+    yield Remainder("Your notes")
 
 
 def _finishing_figures(pattern: Pattern, step: Step) -> tuple[Figure, ...]:

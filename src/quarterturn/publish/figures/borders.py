@@ -74,6 +74,6 @@ def _strip(
     inside = size > 1.7
     ink = text_colour_on(colour) if inside else ACCENT
     marks: list[Mark] = [_drawn(where, corner, factor, off, cloth(colour, OUTLINE))]
-    at = middle if inside else middle - out * 4.2
+    at = middle if inside else middle - out * 5.6
     marks.append(caption(at, label, size if inside else SMALL, bold=True, colour=ink))
     return marks

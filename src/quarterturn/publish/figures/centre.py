@@ -15,6 +15,8 @@ from quarterturn.steps import Placed, SewLine
 
 LEFT, RIGHT = 17.0, 15.0
 LARGEST_CELL = 13.0
+SMALLEST_TEXT = 1.77
+"""Millimetres: 5 points. Where rows are nearer than that, every fifth is numbered."""
 
 
 def centre_figure(
@@ -50,6 +52,9 @@ def _pairs(part: Placed, units: Mapping[str, Sequence[Placed]]) -> Sequence[Plac
 
 def _row_label(index: int, part: Placed, middle: float, cell: float) -> list[Mark]:
     size = min(SMALL, cell * 0.62)
+    if size < SMALLEST_TEXT:
+        fifth = index % 5 == 4
+        return [caption(complex(LEFT - 1.5, middle), str(index + 1), SMALLEST_TEXT, "end")] if fifth else []
     number = caption(complex(4.5, middle), str(index + 1), size + 0.2, "end", bold=True, colour=DARK)
     kind = "" if part.label.startswith(UNIT) else part.label
     return [number, caption(complex(LEFT - 1.5, middle), kind, size, "end", colour=QUIET)]

@@ -33,7 +33,8 @@ def backing_figure(pattern: Pattern, step: Step, longest: float = 52.0) -> Sheet
     over = float(pattern.design.making.overage) * factor
     colour = pattern.design.fabric(pattern.design.backing_fabric).colour
     left, top = 1.0, 5.0
-    ink = Ink(stroke=text_colour_on(wrong_side(colour)), width=0.25)
+    shade = text_colour_on(wrong_side(colour))
+    ink = Ink(stroke=shade, width=0.25)
     marks: list[Mark] = [box(left, top, width, height, cloth(wrong_side(colour), OUTLINE))]
     for k in range(1, panels):
         share = k / panels
@@ -44,10 +45,9 @@ def backing_figure(pattern: Pattern, step: Step, longest: float = 52.0) -> Sheet
             y = top + height * share
             marks.append(line(complex(left, y), complex(left + width, y), ink))
     inner = rectangle(left + over, top + over, left + width - over, top + height - over)
-    marks.append(outline(inner, Ink(stroke=ink.stroke, width=0.2, dash=CREASE.dash)))
-    marks.append(
-        caption(complex(left + width * 0.25, top + height * 0.5), "quilt top", SMALL, colour=ink.stroke or "")
-    )
+    marks.append(outline(inner, Ink(stroke=shade, width=0.2, dash=CREASE.dash)))
+    place = complex(left, top) + _inside_first(step, width, height, over)
+    marks.append(caption(place, "quilt top", SMALL, colour=shade))
     marks += measured(
         complex(left, top), complex(left + width, top), length(pattern.design, sheet.width), -1.6j
     )
@@ -59,6 +59,15 @@ def backing_figure(pattern: Pattern, step: Step, longest: float = 52.0) -> Sheet
         f"of {named(pattern.design, pattern.design.backing_fabric)}; the quilt top is dashed on it."
     )
     return Drawing(left + width + 13, top + height + 1, tuple(marks)).sheet("Backing", alt)
+
+
+def _inside_first(step: Step, width: float, height: float, over: float) -> complex:
+    """Return the middle of what the quilt top covers of the first length, clear of all seams."""
+    assert isinstance(step.action, JoinPanels)
+    panels = step.uses[0].count
+    right = width / panels if step.action.runs_down and panels > 1 else width - over
+    bottom = height / panels if not step.action.runs_down and panels > 1 else height - over
+    return complex((over + right) / 2, (over + bottom) / 2)
 
 
 def binding_figure(pattern: Pattern) -> Sheet:

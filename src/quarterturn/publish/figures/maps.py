@@ -115,17 +115,21 @@ def overview_figure(pattern: Pattern, layout: LayOut, parts: tuple[MapPart, ...]
         for r, row in enumerate(layout.rows)
         for c, unit in enumerate(row)
     ]
-    frame = Ink(stroke=ACCENT, width=0.6)
     for number, part in enumerate(parts, start=1):
-        left, top = part.left * cell, part.top * cell
-        right, bottom = left + part.columns * cell, top + part.rows * cell
-        middle = complex((left + right) / 2, (top + bottom) / 2)
-        marks.append(Area(Region((rectangle(left, top, right, bottom),)), frame))
-        plate = rectangle(middle.real - 3, middle.imag - 3, middle.real + 3, middle.imag + 3)
-        marks.append(Area(Region((plate,)), Ink(fill="#ffffff", stroke=ACCENT, width=0.3)))
-        marks.append(caption(middle, str(number), LABEL + 0.6, bold=True))
+        marks += _outlined_part(part, number, cell)
     symbols = sewn_symbols(pattern, pattern.setting.tally, cell)
-    alt = f"The quilt centre, with the {len(parts)} parts of the unit map outlined: " + "; ".join(
-        f"{n}, {part.title}" for n, part in enumerate(parts, start=1)
+    said = "; ".join(f"{n}, {part.title}" for n, part in enumerate(parts, start=1))
+    alt = f"The quilt centre, with the {len(parts)} parts of the unit map outlined: {said}."
+    return Drawing(width, cell * rows, tuple(marks), symbols).sheet("Overview of the unit map", alt)
+
+
+def _outlined_part(part: MapPart, number: int, cell: float) -> tuple[Mark, ...]:
+    left, top = part.left * cell, part.top * cell
+    right, bottom = left + part.columns * cell, top + part.rows * cell
+    at = complex((left + right) / 2, (top + bottom) / 2)
+    plate = rectangle(at.real - 3, at.imag - 3, at.real + 3, at.imag + 3)
+    return (
+        Area(Region((rectangle(left, top, right, bottom),)), Ink(stroke=ACCENT, width=0.6)),
+        Area(Region((plate,)), Ink(fill="#ffffff", stroke=ACCENT, width=0.3)),
+        caption(at, str(number), LABEL + 0.6, bold=True),
     )
-    return Drawing(width, cell * rows, tuple(marks), symbols).sheet("Overview of the unit map", f"{alt}.")

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import cmath
 import math
 
 from quarterturn.blocks import GROUND, SHAPE, Master
@@ -32,7 +31,7 @@ from quarterturn.publish.figures.inks import (
 )
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet
 from quarterturn.publish.wording import length, named
-from quarterturn.steps import CutApart, Step
+from quarterturn.steps import CutApart, Step, StitchEdge
 
 RULER = Ink(stroke=QUIET, width=0.3)
 
@@ -91,35 +90,29 @@ def _folds(pattern: Pattern, code: str, scale: Scale, master: Master) -> tuple[M
     return tuple(line(*_across(cut, scale, reach), ink) for cut in master.cuts)
 
 
-def stitching_figure(pattern: Pattern, code: str, side: float = 42.0) -> Sheet:
-    """Return the fused square with its line of stitches; the start lies midway between two creases."""
+def stitching_figure(pattern: Pattern, step: Step, side: float = 42.0) -> Sheet:
+    """Return the fused square with its line of stitches, and where the stitching starts."""
+    assert isinstance(step.action, StitchEdge)
+    code = step.makes[0].label.removeprefix("master ").removesuffix(", stitched")
     master = _master(pattern, code)
     scale, ground = _square(pattern, code, side)
     creases = tuple(line(*_across(cut, scale, side / 2), CREASE) for cut in master.cuts)
-    start = _toward(master, cmath.rect(1, -math.pi / 4), scale)
-    ink = text_colour_on(layer_colour(pattern, code, GROUND))
-    corner = complex(side - 3.5, 3.5)
-    thread = Ink(stroke=ink, width=STITCH.width, dash=STITCH.dash)
+    start, ink = step.action.start, text_colour_on(layer_colour(pattern, code, GROUND))
+    foot = scale.point(start) + start / abs(start) * 9
     marks = (
         *ground,
         *creases,
         *_shape(pattern, code, scale),
         *_folds(pattern, code, scale, master),
-        outline(scale.path(master.shape.traced), thread),
-        *arrow(corner, start, ACCENT, 0.45, 2.0),
-        caption(corner + complex(1.5, -0.2), "start", SMALL, "end", colour=ink),
+        outline(scale.path(master.shape.traced), Ink(stroke=ink, width=STITCH.width, dash=STITCH.dash)),
+        *arrow(foot, scale.point(start), ACCENT, 0.45, 2.0),
+        caption(foot + 1.8j * math.copysign(1, start.imag), "start", SMALL, colour=ink),
     )
     alt = (
         "A square with its shape stitched all round; the stitching starts midway between two creases, away from "
         "both cuts to come."
     )
     return Drawing(side, side, marks).sheet("Stitch round the edge", alt)
-
-
-def _toward(master: Master, way: complex, scale: Scale) -> Point:
-    """Return the point of the traced edge that lies farthest in a direction."""
-    points = (s.point(k / 16) for s in master.shape.traced.segments for k in range(17))
-    return scale.point(max(points, key=lambda p: (p * way.conjugate()).real))
 
 
 def apart_figure(pattern: Pattern, step: Step, side: float = 38.0) -> Sheet:

@@ -97,14 +97,17 @@ def _cut_away(pattern: Pattern, code: str, master: Master, action: CutAway, side
     marks: list[Mark] = [
         box(0, 5, side, side, cloth(ground, OUTLINE)),
         Area(scale.region(opened), cloth(shape)),
-        Stroke(tuple(scale.segment(s) for s in _curve(stitched)), STITCH),
-        Stroke(tuple(scale.segment(s) for s in _curve(opened)), CUT),
+        *_run(_curve(stitched), scale, STITCH),
+        *_run(_curve(opened), scale, CUT),
         *measured(at[1], at[0], length(pattern.design, action.inside), -1.6j),
-        caption(complex(side / 2, side + 8), "wrong side: cut away", SMALL),
+        caption(complex(side / 2, side + 8), "wrong side: cut on the dashes", SMALL),
     ]
-    reach = scale.point(master.facts.diagonal * 0.45 / 2**0.5 * (1 + 1j))
-    marks.append(caption(reach, "cut out", SMALL, colour=text_colour_on(shape)))
     return Drawing(side, side + 10, tuple(marks))
+
+
+def _run(segments: list[Segment], scale: Scale, ink: Ink) -> tuple[Mark, ...]:
+    """Return segments as one line; nothing where a small shape leaves none."""
+    return (Stroke(tuple(scale.segment(s) for s in segments), ink),) if segments else ()
 
 
 def _quarter(region: Region) -> Region:
@@ -147,7 +150,7 @@ def _trimming(pattern: Pattern, code: str, master: Master, trim: Step, side: flo
         line(scale.point(0j), complex(0, 5 + side), Ink(stroke=ACCENT, width=0.25)),
         *measured(complex(0, 5), complex(kept, 5), length(pattern.design, trim.action.side), -1.6j),
         *measured(complex(side, 5), complex(side, 5 + kept), length(pattern.design, trim.action.side), 1.6),
-        caption(complex(side / 2, side + 8), "right side: trim the two outer edges", SMALL),
+        caption(complex(side / 2, side + 8), "right side: trim two edges", SMALL),
     ]
     ink = text_colour_on(layer_colour(pattern, code, GROUND))
     marks.append(caption(complex(kept * 0.72, 5 + kept * 0.9), "keep", LABEL, colour=ink))

@@ -10,11 +10,13 @@ from quarterturn.publish.wording.colophon import defaults, imprint
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import fabric_name, fabric_words, length, named, rectangle, sized
 from quarterturn.publish.wording.opening import (
+    LABEL,
     TECHNIQUE,
     abbreviations,
     assumptions,
     cautions,
     curve_facts,
+    cutting_advice,
     notions,
     sizes_said,
 )
@@ -22,6 +24,7 @@ from quarterturn.publish.wording.requirements import Need, cloth_needs, other_ne
 from quarterturn.publish.wording.telling import TELLERS, tell
 
 __all__ = [
+    "LABEL",
     "TECHNIQUE",
     "TELLERS",
     "Need",
@@ -32,6 +35,7 @@ __all__ = [
     "centre_sewing",
     "cloth_needs",
     "curve_facts",
+    "cutting_advice",
     "defaults",
     "fabric_name",
     "fabric_words",

@@ -24,7 +24,14 @@ def tell_cut_strips(step: Step, action: CutStrips, pattern: Pattern) -> Wording:
     (made,) = step.makes
     strips = plural(made.count, "strip")
     line = f"Cut ({made.count}) {length(pattern.design, action.height)} × WOF {strips}"
+    if _stays_whole(pattern, made.label):
+        line += f" – {made.label}"
     return Wording(named(pattern.design, action.fabric), (), line)
+
+
+def _stays_whole(pattern: Pattern, label: str) -> bool:
+    """Tell whether a strip goes whole into a joined run, which calls it by its label."""
+    return any(run.strip == label for plan in pattern.materials.cloth for run in plan.runs)
 
 
 def tell_subcut(step: Step, action: Subcut, pattern: Pattern) -> Wording:
@@ -42,7 +49,7 @@ def _is_run(pattern: Pattern, label: str) -> bool:
 
 def _lettered(pattern: Pattern, made: Product) -> str:
     piece = piece_of(pattern, made.label)
-    use = f", {piece.name}" if piece else ""
+    use = f" ({piece.name})" if piece else ""
     return f"{counted_pieces(pattern.design, made)} – {made.label}{use}"
 
 

@@ -14,6 +14,7 @@ from quarterturn.publish.wording.names import length, listed, shape_word
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
 
 TECHNIQUE = "Curves without curved piecing: fuse, stitch, cut."
+LABEL = "Write name, place, date and care on a label, and sew it to the back."
 
 
 def assumptions(pattern: Pattern) -> tuple[str, ...]:
@@ -71,6 +72,17 @@ def abbreviations(printed: Sequence[str], units: Units) -> tuple[tuple[str, str]
     text = " ".join(chain(printed))
     used = [(short, long) for short, long in ABBREVIATIONS.items() if re.search(rf"\b{short}\b", text)]
     return (*used, ('"', "inch")) if units is Units.INCH else tuple(used)
+
+
+def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
+    """Return what goes before the cutting lists."""
+    advice = ("Cut in the order given, large pieces before small ones.", "Label each stack.")
+    if not pattern.setting.borders:
+        return advice
+    return (
+        *advice,
+        "Border lengths are calculated; you may leave the borders uncut until your top is measured.",
+    )
 
 
 def notions(pattern: Pattern) -> tuple[str, ...]:

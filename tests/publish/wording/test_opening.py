@@ -1,0 +1,81 @@
+"""What stands before the first cut, in the requirement list and on the last page."""
+
+from __future__ import annotations
+
+from quarterturn.measure import Units, show_cloth
+from quarterturn.publish.wording import (
+    abbreviations,
+    assumptions,
+    cautions,
+    cloth_needs,
+    curve_facts,
+    defaults,
+    fabric_name,
+    imprint,
+    notions,
+    other_needs,
+    plan_line,
+    width_line,
+)
+from tests.samples import ROUNDS, Changed, pattern_of
+
+
+def test_a_fabric_is_never_named_by_letter_or_colour_alone() -> None:
+    design = pattern_of(ROUNDS).design
+    assert fabric_name(design.fabric("A")) == "Fabric A (oyster, background)"
+
+
+def test_only_abbreviations_in_use_are_explained() -> None:
+    assert [short for short, _ in abbreviations(["Cut (3) strips"], Units.METRIC)] == []
+    assert [short for short, _ in abbreviations(["Cut (3) 5 cm × WOF strips"], Units.METRIC)] == ["WOF"]
+    assert [short for short, _ in abbreviations([], Units.INCH)] == ['"']
+
+
+def test_the_cautions_cover_cutter_iron_needle_small_parts_and_infants() -> None:
+    said = " ".join(cautions(pattern_of(ROUNDS)))
+    assert all(
+        word in said for word in ("Rotary cutter", "Iron", "Needle", "small parts", "infants", "local rules")
+    )
+
+
+def test_seam_and_usable_width_are_stated() -> None:
+    pattern = pattern_of(ROUNDS)
+    assert any('¼"' in said for said in assumptions(pattern))
+    assert width_line(pattern) == 'Usable width of fabric 40"; seam allowance ¼", included in all cuts.'
+
+
+def test_the_amounts_to_buy_are_those_of_the_plans() -> None:
+    pattern = pattern_of(ROUNDS)
+    amounts = [need.amount for need in cloth_needs(pattern)]
+    assert amounts == [show_cloth(plan.bought, Units.INCH) for plan in pattern.materials.cloth]
+    assert all(need.note.startswith("includes ") for need in cloth_needs(pattern))
+
+
+def test_thread_is_an_estimate_and_says_so() -> None:
+    threads = [need for need in other_needs(pattern_of(ROUNDS)) if need.what.startswith("Thread")]
+    assert len(threads) == 2
+    assert all(need.note.startswith("an estimate") and need.amount.startswith("about ") for need in threads)
+
+
+def test_the_ruler_covers_the_master() -> None:
+    assert any('Square-up ruler that covers 5½"' in said for said in notions(pattern_of(ROUNDS)))
+
+
+def test_a_plan_says_its_bound_and_what_the_plain_rule_needs() -> None:
+    pattern = pattern_of(ROUNDS)
+    said = plan_line(pattern, pattern.materials.cloth[0])
+    assert "No strip plan can need less than" in said
+    assert "the plain rule" in said
+
+
+def test_a_curve_traced_as_drawn_has_a_peak_and_one_sewn_true_has_none() -> None:
+    drawn, true = pattern_of(ROUNDS), pattern_of(Changed(ROUNDS).with_('"as drawn"', '"sewn true"').text)
+    assert "soft peak of about" in " ".join(curve_facts(drawn, drawn.blocks.masters[0]))
+    assert "smoothly" in " ".join(curve_facts(true, true.blocks.masters[0]))
+
+
+def test_every_measure_of_the_making_is_on_the_last_page() -> None:
+    pattern = pattern_of(ROUNDS)
+    assert len(defaults(pattern)) == 18 + len(pattern.design.recipes)
+    assert ("Version", "1.0") in imprint(pattern)
+    assert ("Corrections and questions", "corrections@marram.example") in imprint(pattern)

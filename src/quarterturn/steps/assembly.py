@@ -120,11 +120,14 @@ def border_steps(design: Design, setting: Setting, bill: Bill) -> Iterator[Draft
 
 def _border_piece(bill: Bill, strip: BorderStrip, seam: Length) -> str:
     size = (strip.length + 2 * seam, strip.depth + 2 * seam)
-    ring = str(strip.ring + 1)
+    ring, pair = str(strip.ring + 1), "side" if strip.side in (Side.LEFT, Side.RIGHT) else "end"
     return next(
         p.label
         for p in bill.of_fabric(strip.fabric)
-        if p.purpose is Purpose.BORDER and (p.length, p.width) == size and _serves(p.used_for, ring)
+        if p.purpose is Purpose.BORDER
+        and (p.length, p.width) == size
+        and _serves(p.used_for, ring)
+        and p.name.endswith(f"{pair} strip")
     )
 
 

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from quarterturn.design import Severity
 from quarterturn.design.codes import CODES
 from quarterturn.proof import CHECKS, Check, check_pattern
 from tests.proof.checks.sound import SOUND, Spoil, sound
@@ -33,6 +34,12 @@ def rows_of_book() -> dict[str, tuple[str, str, str]]:
 
 def test_a_sound_design_gives_no_finding() -> None:
     assert check_pattern(sound()) == ()
+
+
+@pytest.mark.parametrize("path", sorted((ROOT / "examples").glob("*.toml")), ids=lambda path: path.stem)
+def test_no_finding_stops_an_example(path: Path) -> None:
+    findings = check_pattern(pattern_of(path.read_text(encoding="utf-8")))
+    assert [finding for finding in findings if finding.severity is Severity.STOPS] == []
 
 
 def test_a_check_has_one_code_of_plain_words_and_answers_points_of_the_list() -> None:

@@ -47,6 +47,11 @@ def test_a_near_miss_passes(code: str) -> None:
     assert found(code, PASSES[code]()) == []
 
 
+def test_side_and_end_strips_of_one_length_are_not_exchanged() -> None:
+    fifth_row = text(("b1 b0 a1 a0\n", "b1 b0 a1 a0\na1 a0 b1 b0\n"))()
+    assert found("step-wanting", fifth_row) == found("step-orphan", fifth_row) == []
+
+
 def test_units_left_over_are_set_aside_and_told() -> None:
     uneven = text(("a1 a0 b1 b0\n", "a1 a0 b1 a0\n"))()
     aside = [each.uses[0] for each in uneven.steps.steps if isinstance(each.action, SetAside)]

@@ -85,13 +85,26 @@ def masters_followed(pattern: Pattern) -> Iterator[Fault]:
 
 def nothing_wanting(pattern: Pattern) -> Iterator[Fault]:
     """Ask that a step finds on the table whatever it takes."""
+    if cannot_be_cut(pattern):
+        return
     for want in keep_ledger(pattern.steps).wants:
         sentence = f"Step {want.step} takes {want.asked} of {want.label}, but only {want.there} are there."
         yield Fault("", sentence, REBUILD, f"step {want.step}")
 
 
+def cannot_be_cut(pattern: Pattern) -> set[str]:
+    """Return what fits neither its cloth nor the web.
+
+    Other checks tell of it; what follows from it would only say it again.
+    """
+    unplaced = {label for plan in pattern.materials.cloth for label in plan.unplaced}
+    return unplaced | set(pattern.materials.web.unplaced)
+
+
 def nothing_left(pattern: Pattern) -> Iterator[Fault]:
     """Ask that nothing is left at the end but the quilt."""
+    if cannot_be_cut(pattern):
+        return
     left = keep_ledger(pattern.steps).left
     last = pattern.steps.steps[-1].makes if pattern.steps.steps else ()
     for product in last:
@@ -109,12 +122,12 @@ def pieces_cut(pattern: Pattern) -> Iterator[Fault]:
             cut.update({product.label: 0 for product in step.makes})
             for product in step.makes:
                 cut[product.label] += product.count
-    aside = set_aside(pattern.steps)
+    aside, unplaced = set_aside(pattern.steps), cannot_be_cut(pattern)
     for piece in pattern.bill.pieces:
         if piece.purpose in (Purpose.BINDING, Purpose.BACKING):
             continue
         found = cut[piece.label] - aside[piece.label]
-        if found != piece.count:
+        if found != piece.count and piece.label not in unplaced:
             listed = show_count(piece.count, "piece")
             sentence = f"{listed} {piece.label} ({piece.name}) are listed; the steps cut {found}."
             yield Fault(dotted("fabrics", piece.fabric), sentence, REBUILD, piece.label)

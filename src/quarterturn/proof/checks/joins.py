@@ -26,6 +26,9 @@ MATCHED = 1 / 32
 MEANT = 0.25
 """Edges nearer than this share of the seam are meant to meet."""
 
+TOUCHING = 1e-6
+"""A curve that leaves a side this near to its far end, in inches, leaves it at the corner: the shape fills the side."""
+
 WIDEST_PEAK = 10.0
 """Degrees. Where two halves of a curve are rejoined, a softer corner passes for round (trade check 7)."""
 
@@ -45,6 +48,8 @@ class Seam:
     ends: int = 0
     distance: float = 0.0
     rejoined: bool = False
+    doubtful: bool = False
+    """So near to where a step begins or ends that two ways of calculating may differ."""
 
 
 def seams_of(design: Design) -> dict[Pair, tuple[Seam, int]]:
@@ -79,11 +84,12 @@ def _seam(pair: Pair, crossing: dict[str, float | None], side: float) -> Seam:
     if a is None or b is None:
         return Seam(ends=(a is not None) + (b is not None))
     distance = abs(a[0] - b[0])
+    doubtful = any(abs(distance - limit) < TOUCHING for limit in (MATCHED, MEANT * side))
     if distance <= MATCHED:
-        return Seam(matches=1, distance=distance, rejoined=a[1] == b[1])
+        return Seam(matches=1, distance=distance, rejoined=a[1] == b[1], doubtful=doubtful)
     if distance <= MEANT * side:
-        return Seam(steps=1, distance=distance)
-    return Seam(ends=2)
+        return Seam(steps=1, distance=distance, doubtful=doubtful)
+    return Seam(ends=2, doubtful=doubtful)
 
 
 def _edge(
@@ -92,7 +98,7 @@ def _edge(
     """Return where a unit's curve leaves its side, and whether its shape is at the near end."""
     code, turn = unit
     at, (near, far) = crossing[code], _CORNERS[way]
-    if at is None or turn not in (near, far):
+    if at is None or at >= side - TOUCHING or turn not in (near, far):
         return None
     return (at, True) if turn == near else (side - at, False)
 
@@ -158,7 +164,10 @@ def _rejoined_seams(design: Design) -> Counter[str]:
 def joins_drawn(pattern: Pattern) -> Iterator[Fault]:
     """Hold the joins that the setting lists against the map."""
     wanted: Counter[Meeting] = Counter()
-    for seam, count in seams_of(pattern.design).values():
+    seams = seams_of(pattern.design).values()
+    if any(seam.doubtful for seam, _ in seams):
+        return
+    for seam, count in seams:
         wanted[Meeting.MATCH] += seam.matches * count
         wanted[Meeting.STEP] += seam.steps * count
         wanted[Meeting.END] += seam.ends * count

@@ -133,7 +133,7 @@ def rings_traced(pattern: Pattern) -> Iterator[Fault]:
         if isinstance(step.action, TraceRings):
             made = sum(product.count for product in step.makes)
             traced[step.action.recipe] = traced.get(step.action.recipe, 0) + made
-    for recipe in sorted(needed.keys() | traced.keys()):
+    for recipe in sorted((needed.keys() | traced.keys()) - set(pattern.materials.web.unplaced)):
         want, found = needed.get(recipe, 0), traced.get(recipe, 0)
         if want != found:
             sentence = f"{show_count(want, 'square')} of {recipe} need a shape each, but {found} are traced."

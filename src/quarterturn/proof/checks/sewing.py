@@ -116,9 +116,11 @@ def _sewn_size(step: Step, sizes: dict[str, tuple[Length, Length]]) -> tuple[Len
         return parts[0][0], sum((h for _, h in parts), Length(0)) - taken
     if not isinstance(action, AddBorder) or any(pile.label not in sizes for pile in step.uses[:2]):
         return None
-    (width, height), (_, depth) = (sizes[pile.label] for pile in step.uses[:2])
+    (width, height), strip = (sizes[pile.label] for pile in step.uses[:2])
+    upright = action.side in (Side.LEFT, Side.RIGHT)
+    depth = strip[0] if strip[1] == (height if upright else width) else strip[1]
     more = depth - 2 * action.seam
-    return (width + more, height) if action.side in (Side.LEFT, Side.RIGHT) else (width, height + more)
+    return (width + more, height) if upright else (width, height + more)
 
 
 def _seam_lengths(step: Step, sizes: dict[str, tuple[Length, Length]], pattern: Pattern) -> Iterator[Fault]:
@@ -139,8 +141,10 @@ def _edges(step: Step, sizes: dict[str, tuple[Length, Length]]) -> Iterator[Leng
                 yield sizes[part.label][axis]
     elif isinstance(action, AddBorder) and all(pile.label in sizes for pile in step.uses[:2]):
         top, strip = (sizes[pile.label] for pile in step.uses[:2])
-        yield top[1] if action.side in (Side.LEFT, Side.RIGHT) else top[0]
-        yield strip[0]
+        edge = top[1] if action.side in (Side.LEFT, Side.RIGHT) else top[0]
+        yield edge
+        # A strip is cut either way up: whichever of its sides is as long as the edge is sewn to it.
+        yield strip[1] if strip[1] == edge else strip[0]
 
 
 def pressing(pattern: Pattern) -> Iterator[Fault]:

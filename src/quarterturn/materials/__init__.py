@@ -19,6 +19,7 @@ from quarterturn.materials.model import (
     WebRows,
 )
 from quarterturn.materials.plan import plan_materials
+from quarterturn.materials.text import gap_percent, materials_text
 
 __all__ = [
     "ClothPlan",
@@ -32,5 +33,7 @@ __all__ = [
     "StripGroup",
     "WebPlan",
     "WebRows",
+    "gap_percent",
+    "materials_text",
     "plan_materials",
 ]

@@ -19,6 +19,12 @@ from quarterturn.measure import Length, inches
 TIGHT: Length = inches(0, 1, 2)
 """With less than this left of a strip, cloth a little narrower loses a piece (common practice)."""
 
+SPREADS = (None, 0, 1, 2, 3)
+"""How strips are opened for a kind: filled one after another, or all alike in so many strips beyond its need.
+
+Further strips can pay: what they leave free may hold lower pieces that else need strips of their own.
+"""
+
 MOST_TRIES = 16
 """Ways to turn the pieces that are tried one by one; where there are more, only the uniform ones are."""
 
@@ -46,10 +52,10 @@ def shelve(kinds: Sequence[Kind], usable: Length) -> tuple[Shelf, ...]:
     """
     kinds = sorted(kinds, key=lambda kind: (kind.positions, kind.label))
     plans = [
-        _shelved(kinds, turning, usable, preference, even)
+        _shelved(kinds, turning, usable, preference, spread)
         for turning in _turnings(kinds, usable)
         for preference in (_least_room, _least_height)
-        for even in (False, True)
+        for spread in (SPREADS if len(kinds) > 1 else (None,))
     ]
     best = min(plans, key=_cost)
     return tuple(sorted(best, key=_cutting_order))
@@ -103,9 +109,12 @@ def _frugal(kind: Kind, usable: Length) -> Position:
 
 
 def _shelved(
-    kinds: Sequence[Kind], turning: _Turning, usable: Length, preference: _Preference, even: bool
+    kinds: Sequence[Kind], turning: _Turning, usable: Length, preference: _Preference, spread: int | None
 ) -> list[Shelf]:
-    """Place the kinds, tallest first, so that every strip there is high enough for all that follow."""
+    """Place the kinds, tallest first, so that every strip there is high enough for all that follow.
+
+    Strips of the last, lowest kind are filled one after another: nothing comes to use what more of them would leave.
+    """
     shelves: list[Shelf] = []
     order = sorted(
         zip(kinds, turning, strict=True), key=lambda one: (-one[1].across, -one[1].along, one[0].label)
@@ -113,16 +122,16 @@ def _shelved(
     for kind, lying in order:
         cut = Crosscut(kind.label, lying.along, lying.across, kind.count)
         shelves, left = _fill(sorted(shelves, key=preference), cut)
-        shelves += _opened(cut, left, usable, even)
+        shelves += _opened(cut, left, usable, None if kind is order[-1][0] else spread)
     return shelves
 
 
-def _opened(cut: Crosscut, count: int, usable: Length, even: bool) -> Iterator[Shelf]:
-    """Open as few strips as pieces need: full ones and a last one, or all alike but for one piece."""
+def _opened(cut: Crosscut, count: int, usable: Length, spread: int | None) -> Iterator[Shelf]:
+    """Open strips for pieces: full ones and a last one, or some beyond need, all alike but for one piece."""
     full = int(usable // cut.along)
     loads = [(count // full, full), (1, count % full)]
-    if even and count:
-        strips = -(-count // full)
+    if spread is not None and count:
+        strips = min(count, -(-count // full) + spread)
         fewer, more = divmod(count, strips)
         loads = [(more, fewer + 1), (strips - more, fewer)]
     for strips, held in loads:

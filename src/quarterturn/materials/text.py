@@ -1,0 +1,149 @@
+"""The text form of the materials: every plan with how good it is, and what to buy."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from fractions import Fraction
+from functools import partial
+
+from quarterturn.materials.model import (
+    ClothPlan,
+    Crosscut,
+    JoinedRun,
+    Materials,
+    PanelGroup,
+    ShoppingLine,
+    StripGroup,
+    WebRows,
+)
+from quarterturn.measure import Length, Units, aligned, show_cloth, show_plain
+
+_CLOTH_HEAD = ("fabric", "bought", "cut", "slack", "lower bound", "gap", "hand rule", "width")
+_STRIP_HEAD = ("strips", "label", "height", "used", "cut into")
+_WEB_HEAD = ("shape", "count", "room", "gap", "in a row", "rows")
+_SHOPPING_HEAD = ("buy", "length", "width", "price")
+
+
+def materials_text(materials: Materials, units: Units) -> str:
+    """Return all plans; lengths are exact to 1/10000" or 1/100 mm, yardage as a shop cuts it."""
+    sizes = f"{show_plain(materials.batting_width, units)} × {show_plain(materials.batting_height, units)}"
+    package = f", from a {materials.batting_package} package" if materials.batting_package else ""
+    lines = (
+        "cloth",
+        *aligned([_CLOTH_HEAD, *(_cloth(plan, units) for plan in materials.cloth)], right=range(1, 8)),
+        *(line for plan in materials.cloth for line in _plan(plan, units)),
+        *_web(materials, units),
+        f"batting {sizes}{package}",
+        f"binding {show_plain(materials.binding_run, units)}",
+        "thread, an estimate",
+        *aligned([("fabric", "edge", "thread"), *_stitching(materials, units)], right=(1, 2)),
+        "shopping",
+        *aligned([_SHOPPING_HEAD, *(_shopping(line, units) for line in materials.shopping)], right=(1, 2, 3)),
+    )
+    return "\n".join((*lines, ""))
+
+
+def gap_percent(plan: ClothPlan) -> float:
+    """Return by how much a plan's cuts may exceed the best plan's, in percent of the lower bound."""
+    return float((plan.cut_length / plan.lower_bound - 1) * 100) if plan.lower_bound else 0.0
+
+
+def _cloth(plan: ClothPlan, units: Units) -> tuple[str, ...]:
+    return (
+        plan.fabric,
+        show_cloth(plan.bought, units),
+        show_plain(plan.cut_length, units),
+        show_plain(plan.slack, units),
+        show_plain(plan.lower_bound, units),
+        f"{gap_percent(plan):.1f} %",
+        show_plain(plan.hand_rule, units),
+        show_plain(plan.usable_width, units),
+    )
+
+
+def _plan(plan: ClothPlan, units: Units) -> Iterator[str]:
+    yield f"fabric {plan.fabric}"
+    rows = [
+        *(_panels(group, plan, units) for group in plan.panels),
+        *(_strips(group, units) for group in plan.strips),
+        *(_run(run, units) for run in plan.runs),
+    ]
+    if rows:
+        yield from aligned([_STRIP_HEAD, *rows], right=(0, 2, 3))
+    if plan.unplaced:
+        yield f"  does not fit: {', '.join(plan.unplaced)}"
+
+
+def _panels(group: PanelGroup, plan: ClothPlan, units: Units) -> tuple[str, ...]:
+    way = "down" if group.runs_down else "across"
+    made = f"sewn side by side, {way} the quilt, {show_plain(group.seam, units)} seam"
+    return (
+        str(group.panels),
+        group.piece,
+        show_plain(group.cut_length, units),
+        show_plain(plan.usable_width, units),
+        made,
+    )
+
+
+def _strips(group: StripGroup, units: Units) -> tuple[str, ...]:
+    height, used = show_plain(group.height, units), show_plain(group.used, units)
+    cuts = _crosscuts(group.crosscuts, units) or "left whole"
+    return str(group.strips), group.label, height, used, cuts
+
+
+def _run(run: JoinedRun, units: Units) -> tuple[str, ...]:
+    plain = partial(show_plain, units=units)
+    made = f"{run.strips} × {run.strip} joined, {run.method.value}, {plain(run.loss)} a join"
+    cuts = _crosscuts(run.crosscuts, units)
+    return "1", run.label, plain(run.height), plain(run.length), f"{made}: {cuts}" if cuts else made
+
+
+def _crosscuts(cuts: Iterable[Crosscut], units: Units) -> str:
+    return ", ".join(
+        f"{cut.count} {cut.piece} {show_plain(cut.along, units)} × {show_plain(cut.across, units)}"
+        for cut in cuts
+    )
+
+
+def _web(materials: Materials, units: Units) -> Iterator[str]:
+    web, plain = materials.web, partial(show_plain, units=units)
+    yield (
+        f"web {plain(web.web_width)} wide, {plain(web.used_length)} used, {show_cloth(web.bought, units)} bought"
+    )
+    if web.rows:
+        rows = (_web_rows(group, units) for group in web.rows)
+        yield from aligned([_WEB_HEAD, *rows], right=(1, 3, 4, 5))
+    if web.unplaced:
+        yield f"  wider than the web: {', '.join(web.unplaced)}"
+
+
+def _web_rows(group: WebRows, units: Units) -> tuple[str, ...]:
+    room = f"{show_plain(group.width, units)} × {show_plain(group.height, units)}"
+    gap = show_plain(group.gap, units)
+    return group.shape, str(group.count), room, gap, str(group.per_row), str(group.rows)
+
+
+def _stitching(materials: Materials, units: Units) -> Iterator[tuple[str, ...]]:
+    for line in materials.stitching:
+        yield line.fabric, show_plain(line.edge, units), show_plain(line.thread, units)
+
+
+def _shopping(line: ShoppingLine, units: Units) -> tuple[str, ...]:
+    name = f"{line.key} to match {line.matches}" if line.matches else line.key
+    return name, _bought(line, units), _shown(line.width, units), _price(line.price)
+
+
+def _bought(line: ShoppingLine, units: Units) -> str:
+    """Print a length in yards or metres, but for batting, which is bought by its size."""
+    if line.length is None or line.key == "batting":
+        return _shown(line.length, units)
+    return show_cloth(line.length, units)
+
+
+def _shown(value: Length | None, units: Units) -> str:
+    return "" if value is None else show_plain(value, units)
+
+
+def _price(price: Fraction | None) -> str:
+    return "" if price is None else f"{float(price):.2f}"

@@ -74,8 +74,9 @@ def contents(files: Mapping[str, bytes]) -> bytes:
 def _booklet(order: Order) -> Mapping[str, bytes]:
     from quarterturn.publish.booklet import booklet
 
-    said = (*_draft_sentences(order), *rehearsal_sentences(order.pattern, order.verdict.proof))
-    return {"booklet.pdf": booklet(order.pattern, order.pattern.design.house.paper, said)}
+    said = rehearsal_sentences(order.pattern, order.verdict.proof)
+    draft = " ".join(_draft_sentences(order))
+    return {"booklet.pdf": booklet(order.pattern, order.pattern.design.house.paper, said, draft)}
 
 
 def _draft_sentences(order: Order) -> Iterator[str]:

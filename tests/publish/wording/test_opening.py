@@ -41,7 +41,10 @@ def test_the_cautions_cover_cutter_iron_needle_small_parts_and_infants() -> None
 def test_seam_and_usable_width_are_stated() -> None:
     pattern = pattern_of(ROUNDS)
     assert any('¼"' in said for said in assumptions(pattern))
-    assert width_line(pattern) == 'Usable width of fabric 40"; seam allowance ¼", included in all cuts.'
+    assert (
+        width_line(pattern)
+        == 'Usable width of fabric 40"; seam allowance ¼", included in all cut sizes; fused shapes have none.'
+    )
 
 
 def test_the_amounts_to_buy_are_those_of_the_plans() -> None:
@@ -79,3 +82,11 @@ def test_every_measure_of_the_making_is_on_the_last_page() -> None:
     assert len(defaults(pattern)) == 18 + len(pattern.design.recipes)
     assert ("Version", "1.0") in imprint(pattern)
     assert ("Corrections and questions", "corrections@marram.example") in imprint(pattern)
+
+
+def test_a_directional_print_is_announced() -> None:
+    striped = Changed(ROUNDS).with_('role = "border"', 'role = "border"\ndirection = "two-way"').text
+    assert not any("direction" in said for said in assumptions(pattern_of(ROUNDS)))
+    assert any(
+        said.startswith("Fabric C (brick, border) has a print") for said in assumptions(pattern_of(striped))
+    )

@@ -5,7 +5,15 @@ from __future__ import annotations
 from quarterturn.materials import JoinMethod
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import counted_pieces, length, listed, named, piece_of, plural
+from quarterturn.publish.wording.names import (
+    counted_pieces,
+    length,
+    listed,
+    named,
+    piece_of,
+    plural,
+    typeset_words,
+)
 from quarterturn.steps import CutPanels, CutStrips, JoinEnds, Product, SetAside, Step, Straighten, Subcut
 
 
@@ -83,4 +91,4 @@ def tell_cut_panels(step: Step, action: CutPanels, pattern: Pattern) -> Wording:
 def tell_set_aside(step: Step, action: SetAside, pattern: Pattern) -> Wording:
     """Tell which pieces this quilt does not use."""
     piles = listed([f"({pile.count}) {pile.label}" for pile in step.uses])
-    return Wording("Set aside what is left over", (), f"{piles}: {action.reason}.")
+    return Wording("Set aside what is left over", (), f"{piles}: {typeset_words(action.reason)}.")

@@ -5,7 +5,15 @@ from __future__ import annotations
 from quarterturn.design import EdgeStitch, EdgeStitchKind
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, machine_length, named, plural, shape_word, sized
+from quarterturn.publish.wording.names import (
+    length,
+    machine_length,
+    named,
+    plural,
+    shape_word,
+    sized,
+    typeset_words,
+)
 from quarterturn.steps import Crease, CutApart, CutAway, FuseToGround, SetAside, Step, StitchEdge, Trim
 
 STITCH_WORDS = {
@@ -130,5 +138,5 @@ def tell_surplus(step: Step, action: SetAside, pattern: Pattern) -> Wording:
     return Wording(
         "Set the surplus aside",
         ("What the last masters give beyond the need is not used in this quilt; keep it for a label.",),
-        f"({used.count}) {used.label}: {action.reason}.",
+        f"({used.count}) {used.label}: {typeset_words(action.reason)}.",
     )

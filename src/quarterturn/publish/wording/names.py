@@ -81,3 +81,8 @@ def shape_word(recipe: str) -> str:
 def plural(count: int, one: str, more: str | None = None) -> str:
     """Return the noun that suits a count."""
     return one if count == 1 else more or f"{one}s"
+
+
+def typeset_words(text: str) -> str:
+    """Return words written on a keyboard with the apostrophe of print."""
+    return text.replace("'", "’")

@@ -7,10 +7,10 @@ from collections.abc import Sequence
 from itertools import chain
 
 from quarterturn.blocks import Master
-from quarterturn.design import ClothKind, Curve, Design, EdgeStitchKind
+from quarterturn.design import ClothKind, Curve, Design, Direction, EdgeStitchKind, Fabric
 from quarterturn.measure import Units
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording.names import length, listed, shape_word
+from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
 
 TECHNIQUE = "Curves without curved piecing: fuse, stitch, cut."
@@ -28,7 +28,18 @@ def assumptions(pattern: Pattern) -> tuple[str, ...]:
         f"The cloth is {_kinds(design)}. Treat all fabrics alike: wash all of them first, or none.",
         "Press, do not iron: lift the iron and set it down.",
         "Web means lightweight paper-backed fusible web. Follow its maker’s instructions for heat and time.",
+        *(
+            _directional(design, fabric)
+            for fabric in design.fabrics
+            if fabric.direction is not Direction.NONE
+        ),
     )
+
+
+def _directional(design: Design, fabric: Fabric) -> str:
+    said = f"{fabric_name(fabric)} has a print with a direction: cut it as its plan shows"
+    in_units = any(fabric.letter in (way.ground, way.shape) for way in design.colourways)
+    return f"{said}; in the units it turns with them." if in_units else f"{said}."
 
 
 def _widths(design: Design) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from quarterturn.materials import ClothPlan, StitchSum
-from quarterturn.measure import MM, Units, show_cloth, show_length
+from quarterturn.measure import MM, Units, show_cloth
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, named, rectangle
@@ -83,15 +83,15 @@ def width_line(pattern: Pattern) -> str:
     """Return the line that stands below the table: usable width and seam allowance."""
     design = pattern.design
     widths = sorted({plan.usable_width for plan in pattern.materials.cloth})
-    usable = " and ".join(show_length(width, design.units) for width in widths)
+    usable = " and ".join(length(design, width) for width in widths)
     seam = length(design, design.making.seam)
-    return f"Usable width of fabric {usable}; seam allowance {seam}, included in all cuts."
+    return f"Usable width of fabric {usable}; seam allowance {seam}, included in all cut sizes; fused shapes have none."
 
 
 def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
     """Return how good a cutting plan is."""
     lengths = (plan.cut_length, plan.bought, plan.slack, plan.lower_bound, plan.hand_rule)
-    cuts, bought, slack, least, plain = (show_length(value, pattern.design.units) for value in lengths)
+    cuts, bought, slack, least, plain = (length(pattern.design, value) for value in lengths)
     return (
         f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. No strip plan "
         f"can need less than {least}; the plain rule, each kind of piece in strips of its own, would need {plain}."

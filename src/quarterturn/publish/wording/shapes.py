@@ -71,6 +71,7 @@ def tell_cut_out(step: Step, action: CutOut, pattern: Pattern) -> Wording:
         "Peel the paper off; where it holds, score it with a pin first.",
         "Stack the shapes with cloth between them, never web to web.",
     )
-    size = rectangle(pattern.design, made.width, made.height)
-    line = f"{named(pattern.design, letter)}: make ({made.count}) {shape_word(action.recipe)}s, {size}."
+    across = length(pattern.design, made.width)
+    size = across if made.width == made.height else rectangle(pattern.design, made.width, made.height)
+    line = f"{named(pattern.design, letter)}: make ({made.count}) {shape_word(action.recipe)}s, about {size} across."
     return Wording("Cut out the shapes and peel off the paper", sentences, line)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from quarterturn.blocks import draft_blocks
-from quarterturn.design import Design, Finding, read_design
+from quarterturn.design import Design, Finding, locate, read_design
 from quarterturn.materials import plan_materials
 from quarterturn.pieces import bill_of_pieces
 from quarterturn.proof import Pattern, check_pattern
@@ -26,14 +26,18 @@ class Job:
 
 
 def run(text: str | bytes, name: str = "design.toml", watch: Watch = lambda stage: None) -> Job:
-    """Run all stages on the text of a design file called `name`; never raises for what the file says."""
+    """Run all stages on the text of a design file called `name`; never raises for what the file says.
+
+    Findings of the checks are given the lines of the keys that they name, as those of the reader are.
+    """
     watch("design")
     reading = read_design(text, name)
     if reading.design is None:
         return Job(None, reading.findings)
     pattern = make_pattern(reading.design, watch)
     watch("proof")
-    return Job(pattern, (*reading.findings, *check_pattern(pattern)))
+    plain = text if isinstance(text, str) else text.decode("utf-8-sig")
+    return Job(pattern, (*reading.findings, *locate(plain, check_pattern(pattern))))
 
 
 def make_pattern(design: Design, watch: Watch = lambda stage: None) -> Pattern:

@@ -12,8 +12,8 @@ from quarterturn import proof
 from quarterturn.cli.door import run
 from quarterturn.cli.ending import Ending
 from quarterturn.proof import Pattern, Proof, prove
-from quarterturn.steps import Steps
-from tests.samples import ROUNDS
+from quarterturn.steps import Steps, Subcut
+from tests.samples import ROUNDS, pattern_of
 
 
 @pytest.fixture
@@ -23,8 +23,13 @@ def file(tmp_path: Path) -> str:
     return str(file)
 
 
-def without_its_first_cut(pattern: Pattern) -> Proof:
-    kept = tuple(step for step in pattern.steps.steps if step.number != 2)
+def first_subcut(pattern: Pattern) -> int:
+    """Return the number of the first step that cuts strips into pieces."""
+    return next(step.number for step in pattern.steps.steps if isinstance(step.action, Subcut))
+
+
+def without_the_first_strips(pattern: Pattern) -> Proof:
+    kept = tuple(step for step in pattern.steps.steps if step.number != first_subcut(pattern) - 1)
     return prove(replace(pattern, steps=Steps(kept)))
 
 
@@ -45,10 +50,10 @@ def test_a_rehearsal_that_holds_says_so_and_what_is_left(
 def test_a_rehearsal_that_fails_names_the_step(
     file: str, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(proof, "prove", without_its_first_cut)
+    monkeypatch.setattr(proof, "prove", without_the_first_strips)
     assert run(["rehearse", file]) == Ending.STOPPED
     said = capsys.readouterr().out.splitlines()
-    assert said[0].startswith(f"{file}: step 3: stops: ")
+    assert said[0].startswith(f"{file}: step {first_subcut(pattern_of(ROUNDS))}: stops: ")
     assert said[0].endswith("(rehearsal-failed)")
 
 

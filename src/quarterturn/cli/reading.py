@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -44,13 +44,10 @@ def take_in(file: str) -> Taken:
 
 
 def run_file(taken: Taken, watch: Callable[[str], None] = lambda stage: None) -> Job:
-    """Run all stages on a file; every finding is given the line that its key has."""
-    from quarterturn.design import locate
+    """Run all stages on a file."""
     from quarterturn.pipeline import run
 
-    job = run(taken.content, taken.name, watch)
-    text = taken.content.decode("utf-8-sig", errors="replace")
-    return replace(job, findings=locate(text, job.findings))
+    return run(taken.content, taken.name, watch)
 
 
 def made_pattern(taken: Taken, watch: Callable[[str], None] = lambda stage: None) -> tuple[Pattern, Job]:

@@ -1,0 +1,58 @@
+"""Every example through every stage: the text forms are goldens, and the rehearsal makes the picture."""
+
+from __future__ import annotations
+
+from functools import cache
+from pathlib import Path
+
+import pytest
+
+from quarterturn.cli.show import TEXTS
+from quarterturn.design import Severity
+from quarterturn.pipeline import Job, run
+from quarterturn.proof import ACCEPTED, Pattern, findings_text, prove, rehearsal_text
+from tests.conftest import Golden
+
+EXAMPLES = sorted((Path(__file__).parent.parent / "examples").glob("*.toml"))
+NAMES = [file.stem for file in EXAMPLES]
+
+
+@cache
+def job_of(name: str) -> Job:
+    file = EXAMPLES[NAMES.index(name)]
+    return run(file.read_bytes(), file.name)
+
+
+def pattern_of(name: str) -> Pattern:
+    pattern = job_of(name).pattern
+    assert pattern is not None, job_of(name).findings
+    return pattern
+
+
+def test_there_are_examples_from_a_mini_to_a_king() -> None:
+    sizes = [len(pattern_of(name).setting.units) for name in NAMES]
+    assert min(sizes) <= 100
+    assert max(sizes) >= 1600
+
+
+@pytest.mark.parametrize("stage", TEXTS)
+@pytest.mark.parametrize("name", NAMES)
+def test_what_a_stage_makes_of_an_example(name: str, stage: str, golden: Golden) -> None:
+    golden.check(f"{name}/{stage}.txt", TEXTS[stage](pattern_of(name)))
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_what_is_found_in_an_example(name: str, golden: Golden) -> None:
+    findings = job_of(name).findings
+    assert [finding for finding in findings if finding.severity is Severity.STOPS] == []
+    golden.check(f"{name}/findings.txt", findings_text(findings, f"{name}.toml"))
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_steps_of_an_example_make_its_picture(name: str, golden: Golden) -> None:
+    pattern = pattern_of(name)
+    proof = prove(pattern)
+    assert proof.findings == ()
+    assert proof.share < ACCEPTED <= 1e-6
+    assert proof.rehearsal.steps_done == len(pattern.steps.steps)
+    golden.check(f"{name}/rehearsal.txt", rehearsal_text(pattern, proof))

@@ -8,15 +8,15 @@ from collections.abc import Iterator
 
 from quarterturn.design import ClothKind, Design, Direction, EdgeStitchKind, Pressing, Severity, dotted
 from quarterturn.design.colour import value_of
-from quarterturn.measure import inches, mm, show_count, show_length
+from quarterturn.measure import Units, inches, mm, show_count, show_length
 from quarterturn.proof.checks.agreement import used_fabrics
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, tell
 from quarterturn.proof.checks.ledger import codes_of_units
 from quarterturn.proof.checks.mapping import turned_counts, unit_counts
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutAway
 
-THICK_SEAM = inches(0, 3, 8)
+THICK_SEAM = {Units.INCH: inches(0, 3, 8), Units.METRIC: mm(10)}
 """Wool and flannel fray or are thick: 3/8" to 1/2" is common practice."""
 
 LONGEST_STITCH = {ClothKind.COTTON: mm("2.5"), ClothKind.FLANNEL: mm("2.5"), ClothKind.WOOL: mm(3)}
@@ -84,12 +84,12 @@ def thick_seams(pattern: Pattern) -> Iterator[Fault]:
     """Ask for a wider seam allowance where wool or flannel is pieced."""
     design, units = pattern.design, pattern.design.units
     for letter, kind in _pieced_kinds(design).items():
-        if kind is not ClothKind.COTTON and design.making.seam < THICK_SEAM:
+        if kind is not ClothKind.COTTON and design.making.seam < THICK_SEAM[units]:
             sentence = (
                 f"Fabric {letter} is {kind.value}, and the seams are {tell(design.making.seam, units)}: it frays or "
                 "is too thick for them."
             )
-            remedy = f"Set making.seam to {show_length(THICK_SEAM, units)}; all sizes follow from it."
+            remedy = f"Set making.seam to {show_length(THICK_SEAM[units], units)}; all sizes follow from it."
             yield Fault("making.seam", sentence, remedy, f"fabric {letter}")
 
 
@@ -125,18 +125,18 @@ def wool_needle(pattern: Pattern) -> Iterator[Fault]:
 
 def long_stitches(pattern: Pattern) -> Iterator[Fault]:
     """Ask for stitches short enough to hold where the cuts sever them."""
-    design, units, stitch = pattern.design, pattern.design.units, pattern.design.making.stitch
+    design, stitch = pattern.design, pattern.design.making.stitch
     kinds = {design.fabric(design.colourway(code).shape).kind for code in unit_counts(design)}
     longest = min(LONGEST_STITCH[kind] for kind in kinds)
     if stitch.kind is not EdgeStitchKind.STRAIGHT and stitch.length > longest:
         sentence = (
-            f"Edge stitches {tell(stitch.length, units)} long are severed by the cuts and do not hold until the seam "
-            "catches them."
+            f"Edge stitches {in_millimetres(stitch.length)} long are severed by the cuts and do not hold until "
+            "the seam catches them."
         )
         yield Fault(
             "making.stitch.length",
             sentence,
-            f"Set making.stitch.length to {float(longest / mm(1)):g} mm or less.",
+            f"Set making.stitch.length to {in_millimetres(longest)} or less.",
         )
 
 
@@ -173,16 +173,12 @@ def shadows(pattern: Pattern) -> Iterator[Fault]:
 
 BEHAVIOUR = (
     check("print-turns", Severity.COSTS, (54, 93), "A print with a direction stands upright.", turned_prints),
-    check(
-        "backing-print-lies", Severity.CONFUSES, (50, 94), "The print of the backing stands.", backing_print
-    ),
+    check("backing-print-lies", Severity.CONFUSES, (50,), "The print of the backing stands.", backing_print),
     check("seam-for-thick", Severity.CONFUSES, (96,), "Wool and flannel have wide seams.", thick_seams),
     check("wool-bulk", Severity.CONFUSES, (75,), "Seams in wool are pressed open.", wool_bulk),
     check("wool-needle", Severity.STYLE, (53,), "The needle suits the cloth.", wool_needle),
-    check(
-        "stitch-too-long", Severity.COSTS, (53,), "The edge stitch is short enough to hold.", long_stitches
-    ),
-    check("edges-fray", Severity.CONFUSES, (53,), "The edge stitch covers the edge.", raw_edges),
+    check("stitch-too-long", Severity.COSTS, (), "The edge stitch is short enough to hold.", long_stitches),
+    check("edges-fray", Severity.CONFUSES, (), "The edge stitch covers the edge.", raw_edges),
     check(
         "shadow-through", Severity.CONFUSES, (95,), "Dark ground is cut away behind light shapes.", shadows
     ),

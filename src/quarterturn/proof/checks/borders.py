@@ -90,7 +90,7 @@ BORDERS = (
     check(
         "border-strips", Severity.STOPS, (76, 77), "Border strips have the length of the top.", border_strips
     ),
-    check("border-order", Severity.STOPS, (71, 76), "Borders go on in their stated order.", border_order),
+    check("border-order", Severity.STOPS, (76,), "Borders go on in their stated order.", border_order),
     check("border-narrow", Severity.CONFUSES, (76,), "A border is wider than its seams.", border_narrow),
     check("border-print-turns", Severity.CONFUSES, (94,), "A border's print runs all one way.", border_print),
 )

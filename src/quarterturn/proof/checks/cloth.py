@@ -8,7 +8,7 @@ from quarterturn.design import Direction, Severity, dotted
 from quarterturn.materials import ClothPlan, PanelGroup
 from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_count, show_length
 from quarterturn.proof.checks.drafting import draft_of, drafts_of
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.checks.finished import finished_size
 from quarterturn.proof.model import Pattern
 
@@ -118,7 +118,7 @@ def web_narrow(pattern: Pattern) -> Iterator[Fault]:
         across = 2 * (draft.reach + float(making.ring_out))
         if across > making.web_width:
             sentence = (
-                f"The ring of {recipe.name} is {tell(across, units)} across, and the web "
+                f"The ring of {recipe.name} is {near(across, units)} across, and the web "
                 f"{tell(making.web_width, units)} wide."
             )
             remedy = "Make the shape smaller, or set making.web_width to the width of your web."

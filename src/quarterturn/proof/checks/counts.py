@@ -135,11 +135,11 @@ def pieces_cut(pattern: Pattern) -> Iterator[Fault]:
 
 COUNTS = (
     check("units-miscounted", Severity.STOPS, (16,), "As many units are made as the map needs.", units_made),
-    check("tally-wrong", Severity.STOPS, (16, 57), "The tally of units is that of the map.", units_tallied),
+    check("tally-wrong", Severity.STOPS, (16,), "The tally of units is that of the map.", units_tallied),
     check(
         "squares-miscounted",
         Severity.COSTS,
-        (17, 24, 25),
+        (17, 24),
         "Just enough squares are made, and what is left over is stated.",
         masters_counted,
     ),

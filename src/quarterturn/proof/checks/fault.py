@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
 from quarterturn.design import Finding, Place, Severity
-from quarterturn.measure import Length, Units, is_on_ruler, show_length, show_plain
+from quarterturn.measure import MM, Length, Units, is_on_ruler, show_length, show_plain
 from quarterturn.proof.model import Check, Pattern
 
 
@@ -38,6 +38,16 @@ def tell(value: Length | float, units: Units) -> str:
     if isinstance(value, float):
         return show_plain(value, units)
     return show_length(value, units) if is_on_ruler(value, units) else show_plain(value, units)
+
+
+def near(value: Length | float, units: Units) -> str:
+    """Print a measure of a curve in trade style, to the nearest 1/16" or millimetre; no ruler shows it closer."""
+    return show_length(value, units, sixteenths=True)
+
+
+def in_millimetres(value: Length) -> str:
+    """Print the width or length of a stitch; sewing machines have millimetres everywhere."""
+    return f"{float(value / MM):g} mm"
 
 
 REBUILD = "Do not publish: the stages of the program disagree. Report it with the design file."

@@ -65,11 +65,9 @@ def names(pattern: Pattern) -> Iterator[Fault]:
 
 
 IMPRINT = (
-    check(
-        "imprint-missing", Severity.CONFUSES, (103, 105), "Maker, contact, version and date stand.", imprint
-    ),
-    check("about-missing", Severity.STYLE, (104,), "The cover says what the quilt is.", about),
-    check("skill-word", Severity.STYLE, (69,), "The skill is one of the trade's words.", skill),
+    check("imprint-missing", Severity.CONFUSES, (105,), "Maker, contact, version and date stand.", imprint),
+    check("about-missing", Severity.STYLE, (), "The cover says what the quilt is.", about),
+    check("skill-word", Severity.STYLE, (), "The skill is one of the trade's words.", skill),
     check("role-missing", Severity.STYLE, (61,), "Each fabric has a role.", roles),
     check("name-unclear", Severity.CONFUSES, (61,), "Fabrics are named by words.", names),
 )

@@ -15,7 +15,7 @@ from typing import TypeAlias
 from quarterturn.design import Design, Severity, dotted
 from quarterturn.measure import show_count, show_length
 from quarterturn.proof.checks.drafting import draft_of
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.checks.mapping import Turned, key_of_row, map_of, place_of
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Meeting, Side
@@ -116,7 +116,7 @@ def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
     recipe = design.recipe(design.colourway(worst[0][0]).recipe)
     sentence = (
         f"At {show_count(sum(count for _, count, _ in stepping), 'seam')} the curves of neighbours nearly meet: "
-        f"they step by up to {tell(distance, units)}."
+        f"they step by up to {near(distance, units)}."
     )
     remedy = (
         f"For paths that flow set shape = {{ flow = true }} in recipes.{recipe.name}, so that the curve meets the "

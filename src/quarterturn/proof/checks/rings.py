@@ -12,7 +12,7 @@ from quarterturn.design import Severity, default_making, dotted
 from quarterturn.geometry import Region, region_bounds
 from quarterturn.measure import show_count, show_length
 from quarterturn.proof.checks.drafting import drafts_of
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, near, tell
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import TraceRings
 
@@ -39,7 +39,7 @@ def hollows(pattern: Pattern) -> Iterator[Fault]:
         across = 2 * (draft.reach - ring)
         if across < LEAST_HOLLOW:
             sentence = (
-                f"The web of {recipe.name} would have a hollow of {tell(max(across, 0.0), units)} across, too small "
+                f"The web of {recipe.name} would have a hollow of {near(max(across, 0.0), units)} across, too small "
                 "to cut out: the shape is glued down all over, stiff, and its ground cannot be cut away."
             )
             most = show_length(max(draft.reach - LEAST_HOLLOW / 2, 0.0), units, sixteenths=True)
@@ -54,7 +54,7 @@ def ring_widths(pattern: Pattern) -> Iterator[Fault]:
     if float(making.ring_in) < least - CLOSE:
         sentence = (
             f"The web reaches {tell(making.ring_in, units)} inside the line, the stitch "
-            f"{tell(making.stitch.width, units)}: threads at the edge are not held."
+            f"{in_millimetres(making.stitch.width)}: threads at the edge are not held."
         )
         remedy = f"Set making.ring_in to {show_length(least + 1 / 32, units, sixteenths=True)} or more."
         yield Fault("making.ring_in", sentence, remedy)
@@ -67,7 +67,7 @@ def glued_ground(pattern: Pattern) -> Iterator[Fault]:
     if making.ring_in > cut:
         sentence = (
             f"The web reaches {tell(making.ring_in, units)} inside the line, but the ground is cut away from "
-            f"{tell(cut, units)} inside it: there it is glued to the shape."
+            f"{near(cut, units)} inside it: there it is glued to the shape."
         )
         remedy = f"Set making.ring_in to {show_length(making.cut_away, units)}, as cut_away is."
         yield Fault("making.ring_in", sentence, remedy)
@@ -92,7 +92,7 @@ def room_to_cut_away(pattern: Pattern) -> Iterator[Fault]:
         room = draft.reach - float(making.stitch.width + making.cut_away)
         if room < LEAST_ROOM:
             sentence = (
-                f"Behind the shape of {recipe.name} only {tell(max(room, 0.0), units)} of ground, measured from its "
+                f"Behind the shape of {recipe.name} only {near(max(room, 0.0), units)} of ground, measured from its "
                 "middle, could be cut away: too little to hold on to."
             )
             remedy = "Make the shape larger, or making.cut_away smaller."

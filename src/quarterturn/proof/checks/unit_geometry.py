@@ -9,7 +9,7 @@ from quarterturn.design import Curve, Severity, dotted
 from quarterturn.geometry import StraightLine
 from quarterturn.measure import Length, show_length
 from quarterturn.proof.checks.drafting import drafts_of
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, near, tell
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutApart, Trim
 
@@ -78,7 +78,7 @@ def clearance(pattern: Pattern) -> Iterator[Fault]:
         edge = float(recipe.finished + design.making.seam)
         if edge - draft.reach < LEAST_CLEARANCE - CLOSE:
             sentence = (
-                f"The curve of {recipe.name} comes within {tell(edge - draft.reach, units)} of its unit's outer "
+                f"The curve of {recipe.name} comes within {near(edge - draft.reach, units)} of its unit's outer "
                 "cut edge; where that seam is sewn a little too wide it cuts into the curve."
             )
             widest = show_length(2 * (edge - LEAST_CLEARANCE), units, sixteenths=True)
@@ -120,8 +120,8 @@ def tight_curves(pattern: Pattern) -> Iterator[Fault]:
         least = TIGHTEST_CURVE * float(stitch.width)
         if draft.bend < least:
             sentence = (
-                f"The curve of {recipe.name} has a radius of {tell(draft.bend, units)}; a stitch "
-                f"{tell(float(stitch.width), units)} wide needs {tell(least, units)} to turn neatly."
+                f"The curve of {recipe.name} has a radius of {near(draft.bend, units)}; a stitch "
+                f"{in_millimetres(stitch.width)} wide needs {near(least, units)} to turn neatly."
             )
             remedy = "Use a larger shape, or make making.stitch.width smaller."
             yield Fault(dotted("recipes", recipe.name, "shape"), sentence, remedy)
@@ -161,7 +161,7 @@ UNIT_GEOMETRY = (
     check(
         "master-size",
         Severity.STOPS,
-        (2, 71),
+        (2,),
         "A square as cut holds four cut units and the trimming, and has one size everywhere.",
         master_sizes,
     ),

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
+from typing import TypeAlias
+
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -16,7 +19,6 @@ INCH = {
     "border": ("1/2", "1", "2 1/4", "6"),
     "cloth": ("18", "36", "40", "42", "54", "108"),
     "seam": ("1/4", "3/8", "1/2"),
-    "mark": '"',
 }
 METRIC = {
     "finished": ("40", "60", "80", "110", "225"),
@@ -24,29 +26,25 @@ METRIC = {
     "border": ("10", "25", "60", "150"),
     "cloth": ("450", "1000", "1100", "1400", "2700"),
     "seam": ("6", "7.5", "10"),
-    "mark": " mm",
 }
 FABRICS = "ABCD"
 
 
+Sizes: TypeAlias = Mapping[str, Sequence[str]]
+
+letters = st.sampled_from(FABRICS)
+cells = st.builds("{}{}".format, st.sampled_from("abc"), st.integers(0, 3))
+
+
+def lengths(sizes: Sequence[str], mark: str) -> st.SearchStrategy[str]:
+    """Return lengths as the file writes them."""
+    return st.sampled_from(sizes).map(lambda size: f"'{size}{mark}'")
+
+
 @st.composite
-def texts(draw: st.DrawFn) -> str:
-    """Return the text of a design of one recipe, up to three colourways, and up to three borders."""
-    metric = draw(st.booleans())
-    sizes = METRIC if metric else INCH
-
-    def length(kind: str) -> str:
-        return f"'{draw(st.sampled_from(sizes[kind]))}{sizes['mark']}'"
-
-    def letter() -> str:
-        return draw(st.sampled_from(FABRICS))
-
-    shape = draw(st.sampled_from(("flow = true", f"diameter = {length('diameter')}")))
-    codes = "abc"[: draw(st.integers(1, 3))]
-    columns = draw(st.integers(1, 6))
-    cell = st.tuples(st.sampled_from(codes), st.integers(0, 3)).map(lambda each: f"{each[0]}{each[1]}")
-    rows = draw(st.lists(st.lists(cell, min_size=columns, max_size=columns), min_size=1, max_size=5))
-    lines = ["format = 1", 'title = "Any"', f'units = "{"metric" if metric else "inch"}"']
+def fabrics(draw: st.DrawFn, sizes: Sequence[str], mark: str) -> str:
+    """Return the tables of all fabrics."""
+    lines = []
     for each in FABRICS:
         direction = draw(st.sampled_from(("none", "none", "two-way", "one-way")))
         lines += [
@@ -54,31 +52,59 @@ def texts(draw: st.DrawFn) -> str:
             f'name = "cloth {each}"',
             f'colour = "#{draw(st.integers(0, 2**24 - 1)):06x}"',
         ]
-        lines += [f"width = {length('cloth')}", f'direction = "{direction}"']
-    lines += ["[recipes.moon]", 'kind = "circle cut both ways"', f"finished = {length('finished')}"]
+        lines += [f"width = {draw(lengths(sizes, mark))}", f'direction = "{direction}"']
+    return "\n".join(lines)
+
+
+@st.composite
+def blocks(draw: st.DrawFn, sizes: Sizes, mark: str) -> str:
+    """Return one recipe and three colourways."""
+    diameter = draw(lengths(sizes["diameter"], mark))
+    shape = draw(st.sampled_from(("flow = true", f"diameter = {diameter}")))
+    lines = [
+        "[recipes.moon]",
+        'kind = "circle cut both ways"',
+        f"finished = {draw(lengths(sizes['finished'], mark))}",
+    ]
     lines += [f"shape = {{ {shape} }}", f'curve = "{draw(st.sampled_from(("as drawn", "sewn true")))}"']
-    for code in codes:
+    for code in "abc":
         lines += [
             f"[colourways.{code}]",
             'recipe = "moon"',
-            f'ground = "{letter()}"',
-            f'shape = "{letter()}"',
+            f'ground = "{draw(letters)}"',
+            f'shape = "{draw(letters)}"',
         ]
-    lines += ["[setting]", 'kind = "straight"', 'map = """', *(" ".join(row) for row in rows), '"""']
+    return "\n".join(lines)
+
+
+@st.composite
+def tops(draw: st.DrawFn, sizes: Sizes, mark: str) -> str:
+    """Return a map of up to five rows of six, its repeats, and up to three borders."""
+    columns = draw(st.integers(1, 6))
+    rows = draw(st.lists(st.lists(cells, min_size=columns, max_size=columns), min_size=1, max_size=5))
+    lines = ["[setting]", 'kind = "straight"', 'map = """', *(" ".join(row) for row in rows), '"""']
     lines += [f"across = {draw(st.integers(1, 3))}", f"down = {draw(st.integers(1, 3))}"]
     for _ in range(draw(st.integers(0, 3))):
-        first = draw(st.sampled_from(("sides", "ends")))
-        lines += [
-            "[[borders]]",
-            f'fabric = "{letter()}"',
-            f"width = {length('border')}",
-            f'first = "{first}"',
-        ]
-    lines += ["[binding]", f'fabric = "{letter()}"', "[backing]", f'fabric = "{letter()}"']
-    pressing = draw(st.sampled_from(("opposed", "open")))
-    lines += ["[making]", f"seam = {length('seam')}", f'pressing = "{pressing}"']
-    lines += [f"spare_masters = {draw(st.integers(0, 2))}"]
+        width, first = draw(lengths(sizes["border"], mark)), draw(st.sampled_from(("sides", "ends")))
+        lines += ["[[borders]]", f'fabric = "{draw(letters)}"', f"width = {width}", f'first = "{first}"']
     return "\n".join(lines)
+
+
+@st.composite
+def texts(draw: st.DrawFn) -> str:
+    """Return the text of a design."""
+    units, sizes, mark = draw(st.sampled_from((("inch", INCH, '"'), ("metric", METRIC, " mm"))))
+    pressing = draw(st.sampled_from(("opposed", "open")))
+    parts = (
+        f'format = 1\ntitle = "Any"\nunits = "{units}"',
+        draw(fabrics(sizes["cloth"], mark)),
+        draw(blocks(sizes, mark)),
+        draw(tops(sizes, mark)),
+        f'[binding]\nfabric = "{draw(letters)}"\n[backing]\nfabric = "{draw(letters)}"',
+        f'[making]\nseam = {draw(lengths(sizes["seam"], mark))}\npressing = "{pressing}"',
+        f"spare_masters = {draw(st.integers(0, 2))}",
+    )
+    return "\n".join(parts)
 
 
 def readable(text: str) -> Design | None:

@@ -167,3 +167,15 @@ def test_a_real_run_that_is_killed_leaves_the_old_folder_whole(file: str, tmp_pa
         )
     assert run(["publish", file, "--to", str(folder)]) == Ending.GOOD
     assert names(tmp_path / "published") == {"out"}
+
+
+@pytest.mark.parametrize("place", ["rounds.toml", "rounds.toml/out", ".", "others"])
+def test_a_place_that_cannot_be_taken_is_refused_in_one_line(
+    place: str, file: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "others").mkdir()
+    (tmp_path / "others" / "letter.txt").touch()
+    assert run(["publish", file, "--only", "findings", "--to", str(tmp_path / place)]) == Ending.REFUSED
+    assert len(capsys.readouterr().err.splitlines()) == 1
+    assert names(tmp_path) == {"rounds.toml", "others"}
+    assert names(tmp_path / "others") == {"letter.txt"}

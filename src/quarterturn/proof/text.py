@@ -9,7 +9,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from quarterturn.design import Finding, Severity
-from quarterturn.measure import aligned, show_plain
+from quarterturn.measure import aligned, show_area, show_plain
 from quarterturn.proof.model import Pattern
 from quarterturn.proof.proving import Proof
 
@@ -57,10 +57,11 @@ def rehearsal_sentences(pattern: Pattern, proof: Proof) -> tuple[str, ...]:
     steps = f"{rehearsal.steps_done} of {len(pattern.steps.steps)} steps can be carried out as written"
     if rehearsal.failures:
         return (f"{steps}.", *(finding.sentence for finding in proof.findings))
+    area = show_area(proof.difference, pattern.design.units)
     verdict = "is the one in the picture" if proof.holds else "is another than the one in the picture"
     return (
         f"{steps}, with the cloth and web of the list.",
-        f"The top that they make {verdict}: {proof.difference:.4f} square inches differ, {proof.share:.6%} of it.",
+        f"The top that they make {verdict}: {area} differ, {proof.share:.6%} of it.",
     )
 
 

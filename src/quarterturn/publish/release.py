@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import hashlib
 import re
-from collections.abc import Callable, Collection, Iterator, Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks
@@ -75,15 +75,17 @@ def _booklet(order: Order) -> Mapping[str, bytes]:
     from quarterturn.publish.booklet import booklet
 
     said = rehearsal_sentences(order.pattern, order.verdict.proof)
-    draft = " ".join(_draft_sentences(order))
-    return {"booklet.pdf": booklet(order.pattern, order.pattern.design.house.paper, said, draft)}
+    paper = order.pattern.design.house.paper
+    return {"booklet.pdf": booklet(order.pattern, paper, said, draft_line(order))}
 
 
-def _draft_sentences(order: Order) -> Iterator[str]:
-    if order.draft:
-        open_ones = sum(finding.severity is Severity.STOPS for finding in order.verdict.findings)
-        findings = "finding that stops" if open_ones == 1 else "findings that stop"
-        yield f"Draft: {open_ones} {findings} the sewer. Not for sale and not for sewing."
+def draft_line(order: Order) -> str:
+    """Return what a draft says of itself; nothing where the booklet is none."""
+    if not order.draft:
+        return ""
+    count = sum(finding.severity is Severity.STOPS for finding in order.verdict.findings)
+    stops = "finding that stops" if count == 1 else "findings that stop"
+    return f"Draft: {count} {stops} the sewer. Not for sale and not for sewing."
 
 
 def _templates(order: Order) -> Mapping[str, bytes]:
@@ -106,7 +108,7 @@ def _templates(order: Order) -> Mapping[str, bytes]:
 def shape_stems(blocks: Blocks) -> list[str]:
     """Return for each master a name of its files: letters, figures and hyphens, each name once."""
     plain = (re.sub("[^a-z0-9]+", "-", master.recipe.lower()).strip("-") for master in blocks.masters)
-    return [f"shape-{number}-{word}".rstrip("-") for number, word in enumerate(plain, 1)]
+    return [f"shape-{number}-{word}"[:60].rstrip("-") for number, word in enumerate(plain, 1)]
 
 
 def _picture(order: Order) -> Mapping[str, bytes]:

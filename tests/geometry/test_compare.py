@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import cmath
 import math
 
 import pytest
-from hypothesis import assume, given
+from hypothesis import given
 from hypothesis import strategies as st
 
 from quarterturn.geometry import (
@@ -14,16 +13,10 @@ from quarterturn.geometry import (
     Line,
     Motion,
     Path,
-    Point,
     Region,
-    as_polygon,
     circle,
     congruence,
     difference_area,
-    disc,
-    flatten_path,
-    from_polygons,
-    is_inside,
     merged,
     polygon,
     quarter_turns,
@@ -31,9 +24,8 @@ from quarterturn.geometry import (
     same_outline,
     same_region,
     shift,
-    uncovered_area,
 )
-from tests.strategies.outlines import angles, cells, motions, outlines, points, regions, squares
+from tests.strategies.outlines import angles, motions, outlines, regions
 
 L_SHAPE = polygon([0j, 3 + 0j, 3 + 1j, 1 + 1j, 1 + 2j, 2j])
 """Without any symmetry."""
@@ -137,44 +129,3 @@ def test_regions_are_the_same_in_any_order_of_paths(region: Region) -> None:
     assert same_region(region, Region(tuple(reversed(region.paths))))
     assert difference_area(region, region) == 0
     assert not same_region(region, Region(region.paths[:-1]))
-
-
-def winding(point: Point, region: Region) -> float:
-    """How often the outlines of a region turn about a point, holes counted backwards."""
-    corners = [flatten_path(path, 1e-4) for path in region.paths]
-    steps = (step for ring in corners for step in zip(ring, (*ring[1:], ring[0]), strict=True))
-    return sum(cmath.phase((b - point) / (a - point)) for a, b in steps) / math.tau
-
-
-@given(regions(), points)
-def test_a_point_is_inside_where_the_outlines_turn_about_it_once(region: Region, point: Point) -> None:
-    edge = as_polygon(region).boundary
-    assume(edge.distance(as_polygon(disc(1e-3, point))) > 0)
-    assert is_inside(point, region) == (round(winding(point, region)) == 1)
-
-
-def test_an_island_in_a_hole_is_cloth() -> None:
-    target = Region((circle(3), circle(2).reversed(), circle(1)))
-    assert as_polygon(target).area == pytest.approx(target.area(), abs=1e-3)
-    assert [is_inside(complex(x, 0), target) for x in (0.5, 1.5, 2.5, 3.5)] == [True, False, True, False]
-
-
-@given(regions(), regions())
-def test_differences_add_up(a: Region, b: Region) -> None:
-    only_a, only_b = uncovered_area(a, [b]), uncovered_area(b, [a])
-    assert difference_area(a, b) == pytest.approx(only_a + only_b, abs=1e-6)
-    assert only_a - only_b == pytest.approx(a.area() - b.area(), abs=1e-3)
-
-
-def test_what_two_covers_leave_open() -> None:
-    cloth = Region((rectangle(0, 0, 4, 4),))
-    covers = [Region((rectangle(0, 0, 4, 1),)), Region((rectangle(0, 0, 1, 4),))]
-    assert uncovered_area(cloth, covers) == pytest.approx(9)
-    assert uncovered_area(cloth, []) == pytest.approx(16)
-
-
-@given(cells)
-def test_polygons_and_regions_carry_the_same_cloth_both_ways(places: list[tuple[int, int]]) -> None:
-    region = from_polygons(as_polygon(squares(places)))
-    assert region.area() == pytest.approx(len(places))
-    assert as_polygon(region).symmetric_difference(as_polygon(squares(places))).area < 1e-12

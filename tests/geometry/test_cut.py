@@ -19,6 +19,7 @@ from quarterturn.geometry import (
     Motion,
     Path,
     Region,
+    Segment,
     StraightLine,
     as_polygon,
     circle,
@@ -159,6 +160,32 @@ def test_a_cut_from_corner_to_corner_keeps_the_area(path: Path, data: st.DataObj
     assert left.area() + right.area() == pytest.approx(path.area(), abs=1e-9)
 
 
+@given(regions(), st.data())
+def test_a_cut_that_all_but_touches_keeps_the_area_and_the_sides(region: Region, data: st.DataObject) -> None:
+    line = data.draw(grazing_lines(list(region.segments())))
+    left, right = cut(region, line)
+    assert left.area() + right.area() == pytest.approx(region.area(), abs=2e-7)
+    for part, side in ((left, 1), (right, -1)):
+        assert all(path.is_closed() for path in part.paths)
+        assert all(side * line.side(s.point(t)) > -3 * EPSILON for s in part.segments() for t in (0, 0.5, 1))
+        assert as_polygon(part).area == pytest.approx(part.area(), abs=FLATTENING * region.perimeter())
+
+
+@st.composite
+def grazing_lines(draw: st.DrawFn, segments: list[Segment]) -> StraightLine:
+    """Draw a line that is, but for very little, a tangent or a chord of a region's edge or runs through a corner."""
+    segment = draw(st.sampled_from(segments))
+    ways = [
+        segment.tangent(draw(st.sampled_from([0.0, 0.25, 0.5, 0.75, 1.0]))),
+        segment.end - segment.start,
+        1j,
+    ]
+    way = draw(st.sampled_from(ways))
+    little = draw(st.sampled_from([0, 1e-16, 4e-10, 9.9e-10, 1.01e-9, 1.5e-9, 3e-9, 1e-8, 1e-6, 1e-4]))
+    point = segment.point(draw(st.sampled_from([0.0, 0.25, 0.5, 0.75])))
+    return StraightLine(point, way / abs(way)).moved_left(draw(st.sampled_from([little, -little])))
+
+
 @given(st.floats(0.1, 10), angles, angles)
 def test_a_tangent_leaves_all_or_nothing(radius: float, way: float, start: float) -> None:
     whole = Region((Path((Arc(2 + 1j, radius, start, math.tau),)),))
@@ -201,6 +228,14 @@ def test_a_sliver_is_kept_with_its_area() -> None:
     left, right = cut(Region((rectangle(0, -1, 4, 1e-6),)), ACROSS)
     assert left.area() == pytest.approx(4e-6, rel=1e-6)
     assert right.area() == pytest.approx(4, rel=1e-12)
+
+
+@pytest.mark.parametrize("depth", [1e-10, 9e-10, 1.01e-9, 3e-9, 1e-8, 1e-6])
+def test_a_sharp_tip_cut_off_is_a_piece_or_nothing(depth: float) -> None:
+    needle = Region((polygon([5 + 7j, 4.9 + 9j, 5.1 + 9j]),))
+    tip = keep_left(needle, StraightLine(complex(0, 7 + depth), -1 + 0j))
+    assert as_polygon(tip).area == pytest.approx(0.05 * depth**2, abs=1e-12)
+    assert all(len(path.segments) >= 3 for path in tip.paths)
 
 
 def test_a_hole_opens_where_the_cut_runs_through_it() -> None:

@@ -8,23 +8,22 @@ A path is positive when its interior lies on the left of the direction of travel
 that is: its area by Green's theorem is above zero. With y down this looks clockwise. Holes run the other way.
 """
 
-from quarterturn.geometry.compare import (
-    FLATTENING,
-    as_polygon,
-    congruence,
-    difference_area,
-    from_polygons,
-    is_inside,
-    merged,
-    same_outline,
-    same_region,
-    uncovered_area,
-)
+from quarterturn.geometry.compare import congruence, merged, same_outline, same_region
 from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through, path_crossings
 from quarterturn.geometry.flatten import flatten_path, flatten_segment
 from quarterturn.geometry.motion import STAY, Motion, mirror_across_vertical, quarter_turns, shift, turn_about
 from quarterturn.geometry.offset import offset_path
 from quarterturn.geometry.paths import Bounds, Path, Region, path_bounds, region_bounds
+from quarterturn.geometry.polygons import (
+    FLATTENING,
+    as_polygon,
+    difference_area,
+    from_polygons,
+    is_inside,
+    joined,
+    uncovered_area,
+    without,
+)
 from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment
 from quarterturn.geometry.shapes import circle, disc, polygon, rectangle, spread_circle
 
@@ -52,6 +51,7 @@ __all__ = [
     "flatten_segment",
     "from_polygons",
     "is_inside",
+    "joined",
     "keep_left",
     "line_through",
     "merged",
@@ -69,4 +69,5 @@ __all__ = [
     "spread_circle",
     "turn_about",
     "uncovered_area",
+    "without",
 ]

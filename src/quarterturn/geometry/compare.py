@@ -1,26 +1,13 @@
-"""Are two outlines the same, the same when moved, or how much do they differ?
-
-Equality and congruence are decided on the segments. Areas of difference need polygons and go through
-shapely, after flattening to FLATTENING.
-"""
+"""Are two outlines the same, or the same when moved? Decided on the segments, without flattening them."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
 
-from quarterturn.geometry.flatten import flatten_path
 from quarterturn.geometry.motion import Motion
 from quarterturn.geometry.paths import Path, Region
 from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment, cross, dot
-from quarterturn.geometry.shapes import polygon
-
-if TYPE_CHECKING:
-    from shapely.geometry.base import BaseGeometry
-
-FLATTENING = 1e-5
-"""Chords are within this of their curve, in inches, whenever a library needs a polygon."""
 
 SAME = 1e-7
 """Outlines within this of one another, in inches, are the same cloth."""
@@ -125,50 +112,6 @@ def _same_segment(a: Segment, b: Segment, tolerance: float) -> bool:
     return abs(a.point(0.5) - b.point(0.5)) <= tolerance
 
 
-def as_polygon(region: Region, tolerance: float = FLATTENING) -> BaseGeometry:
-    """Return a region as a shapely geometry, flattened; the larger first, outlines joined, holes taken out."""
-    import shapely
-
-    whole = shapely.Polygon()
-    for path in sorted(region.paths, key=lambda p: abs(p.area()), reverse=True):
-        part = shapely.Polygon([(p.real, p.imag) for p in flatten_path(path, tolerance)]).buffer(0)
-        whole = whole.union(part) if path.area() > 0 else whole.difference(part)
-    return whole
-
-
-def from_polygons(geometry: BaseGeometry) -> Region:
-    """Return a shapely area as a region of straight-sided paths."""
-    import shapely
-
-    paths = []
-    for part in shapely.get_parts(geometry):
-        if part.geom_type != "Polygon" or part.is_empty:
-            continue
-        paths.append(_ring(part.exterior.coords, positive=True))
-        paths.extend(_ring(hole.coords, positive=False) for hole in part.interiors)
-    return Region(tuple(paths))
-
-
-def _ring(coordinates: Sequence[Sequence[float]], *, positive: bool) -> Path:
-    path = polygon([complex(c[0], c[1]) for c in coordinates[:-1]])
-    return path if (path.area() > 0) == positive else path.reversed()
-
-
-def difference_area(a: Region, b: Region) -> float:
-    """Return the area covered by one of two regions but not by both; 0 where their outlines are the same."""
-    if same_region(a, b):
-        return 0.0
-    return float(as_polygon(a).symmetric_difference(as_polygon(b)).area)
-
-
-def uncovered_area(region: Region, covers: Sequence[Region]) -> float:
-    """Return the area of a region that none of the covers lies on."""
-    rest = as_polygon(region)
-    for cover in covers:
-        rest = rest.difference(as_polygon(cover))
-    return float(rest.area)
-
-
 def same_region(a: Region, b: Region) -> bool:
     """Tell whether two regions have the same outlines, in any order."""
     left = list(b.paths)
@@ -178,10 +121,3 @@ def same_region(a: Region, b: Region) -> bool:
             return False
         left.remove(twin)
     return not left
-
-
-def is_inside(point: Point, region: Region) -> bool:
-    """Tell whether a point lies in a region (flattened to FLATTENING; on the edge either answer is right)."""
-    import shapely
-
-    return bool(as_polygon(region).contains(shapely.Point(point.real, point.imag)))

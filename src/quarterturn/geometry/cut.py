@@ -111,7 +111,14 @@ def _gather(paths: Sequence[Sequence[_Sided]], line: StraightLine, wanted: int) 
             whole.append(Path(tuple(segment for segment, _ in path)))
         else:
             chains.extend(_chains(path, wanted))
-    return Region((*whole, *_close(chains, line)))
+    return Region((*whole, *(path for path in _close(chains, line) if not _is_crumb(path, line))))
+
+
+def _is_crumb(path: Path, line: StraightLine) -> bool:
+    """Tell whether a part is no cloth: two edges back to back, or nowhere farther from the cut than 2 EPSILON."""
+    if len(path.segments) < 3 and path.is_straight():
+        return True
+    return all(line.side(s.point(t)) <= 2 * EPSILON for s in path.segments for t in (0, 0.5))
 
 
 def _chains(path: Sequence[_Sided], wanted: int) -> list[list[Segment]]:

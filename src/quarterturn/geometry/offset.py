@@ -7,10 +7,11 @@ import math
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, TypeVar
 
-from quarterturn.geometry.compare import FLATTENING, as_polygon, from_polygons, merged
+from quarterturn.geometry.compare import merged
 from quarterturn.geometry.cut import keep_left, line_through
 from quarterturn.geometry.flatten import flatten_path
 from quarterturn.geometry.paths import Path, Region
+from quarterturn.geometry.polygons import FLATTENING, as_polygon, from_polygons, without
 from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment, cross
 
 if TYPE_CHECKING:
@@ -65,8 +66,10 @@ def _is_outline(exact: Path, path: Path, by: float) -> bool:
     import shapely
 
     ring = shapely.Polygon([(p.real, p.imag) for p in flatten_path(exact, FLATTENING)])
-    slack = 2 * FLATTENING * (path.length() + exact.length())
-    return bool(ring.is_valid and ring.symmetric_difference(_buffered(path, by)).area < slack)
+    if not ring.is_valid:
+        return False
+    moved, slack = _buffered(path, by), FLATTENING * (path.length() + exact.length())
+    return bool(max(without(ring, moved).area, without(moved, ring).area) < slack)
 
 
 def _neighbours(segments: Sequence[_S]) -> Iterator[tuple[_S, _S]]:

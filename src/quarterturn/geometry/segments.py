@@ -6,6 +6,7 @@ All parameters run from 0 at the start of a segment to 1 at its end.
 from __future__ import annotations
 
 import cmath
+import itertools
 import math
 from dataclasses import dataclass
 from typing import TypeAlias
@@ -147,8 +148,9 @@ class Cubic:
         return across if abs(across) > EPSILON else self.end - self.start
 
     def length(self) -> float:
-        """Return the length, by Gauss-Legendre quadrature, halved until it no longer changes."""
-        return _cubic_length(self, 0)
+        """Return the length, by Gauss-Legendre quadrature between turning points, halved until it no longer changes."""
+        marks = (0.0, *sorted(self._turning_points()), 1.0)
+        return sum(_cubic_length(self.part(a, b), 0) for a, b in itertools.pairwise(marks) if b > a)
 
     def area(self) -> float:
         """Return the share of the area in Green's theorem; exact for a cubic."""
@@ -172,11 +174,15 @@ class Cubic:
         return right if t1 == 1 else _halves(right, (t1 - t0) / (1 - t0))[0]
 
     def extremes(self) -> tuple[Point, ...]:
-        """Return points among which the extreme coordinates are found: ends and roots of the derivative."""
+        """Return points among which the extreme coordinates are found: ends and turning points."""
+        return (self.start, self.end, *map(self.point, self._turning_points()))
+
+    def _turning_points(self) -> tuple[float, ...]:
+        """Return the inner parameters at which the way is straight across or down, or turns back in a cusp."""
         d = (self.control1 - self.start, self.control2 - self.control1, self.end - self.control2)
         a, b, c = d[0] - 2 * d[1] + d[2], 2 * (d[1] - d[0]), d[0]
         roots = (*quadratic_roots(a.real, b.real, c.real), *quadratic_roots(a.imag, b.imag, c.imag))
-        return (self.start, self.end, *(self.point(t) for t in roots if 0 < t < 1))
+        return tuple(t for t in roots if 0 < t < 1)
 
 
 Segment: TypeAlias = Line | Arc | Cubic

@@ -24,6 +24,25 @@ NAMES = [file.stem for file in EXAMPLES]
 MM_PER_POINT = 25.4 / 72
 
 
+TWO_RECIPES = (
+    Changed(ROUNDS)
+    .with_(
+        "[colourways.a]",
+        """[recipes.dot]
+kind = "circle cut both ways"
+finished = '2"'
+start = '5"'
+shape = { diameter = '1"' }
+curve = "sewn true"
+
+[colourways.a]""",
+    )
+    .with_('[colourways.b]\nrecipe = "round"', '[colourways.b]\nrecipe = "dot"')
+    .text
+)
+"""Two recipes, of which one is trimmed and the other is not."""
+
+
 @cache
 def pattern(name: str) -> Pattern:
     if name == "rounds":
@@ -81,6 +100,29 @@ def test_every_step_is_told_exactly_once_and_entries_are_numbered_through(name: 
     assert [entry.number for entry in told] == list(range(1, len(told) + 1))
     steps = sorted(number for entry in told for number in entry.steps)
     assert steps == [step.number for step in pattern(name).steps.steps]
+
+
+@ALL
+def test_no_entry_uses_what_only_a_later_one_makes(name: str) -> None:
+    assert out_of_order(pattern(name)) == []
+
+
+def test_colourways_of_two_recipes_are_cut_before_they_are_trimmed() -> None:
+    assert out_of_order(pattern_of(TWO_RECIPES)) == []
+
+
+def out_of_order(pattern: Pattern) -> list[tuple[int, str]]:
+    """Return entry and label of whatever is used before all steps that make it, up to its use, are told."""
+    told = numbered(assemble(pattern, Paper.LETTER).blocks)
+    entry_of = {step: entry.number for entry in told for step in entry.steps}
+    made_by: dict[str, list[int]] = {}
+    late = []
+    for step in pattern.steps.steps:
+        here = entry_of[step.number]
+        late += [(here, p.label) for p in step.uses for by in made_by.get(p.label, ()) if entry_of[by] > here]
+        for made in step.makes:
+            made_by.setdefault(made.label, []).append(step.number)
+    return late
 
 
 @ALL

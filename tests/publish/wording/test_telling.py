@@ -90,7 +90,7 @@ def test_a_joined_run_says_how_and_at_what_loss() -> None:
 
 def test_tracings_are_counted_and_a_symmetrical_shape_needs_no_mirroring() -> None:
     step = steps_of(TraceRings)[0]
-    assert f"Trace ({step.makes[0].count})" in line(TraceRings)
+    assert f"trace ({step.makes[0].count}), up to" in line(TraceRings)
     assert "needs no mirroring" in words(TraceRings)
 
 

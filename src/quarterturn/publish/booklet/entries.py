@@ -3,29 +3,55 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from typing import TypeAlias
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.model import CutLine, Entry
 from quarterturn.publish.wording import Wording, tell
 from quarterturn.steps import Step, Subcut
 
+Told: TypeAlias = list[tuple[Step, Wording]]
+"""Steps that are told alike, in their order, with their words."""
+
 
 def gather(steps: Iterable[Step], pattern: Pattern, first: int) -> tuple[Entry, ...]:
     """Return the entries of a chapter in the order of their first step, numbered from `first`."""
-    alike: dict[tuple[str, tuple[str, ...]], list[tuple[Step, Wording]]] = {}
+    alike: dict[tuple[str, tuple[str, ...]], Told] = {}
     for step in steps:
         words = tell(step, pattern)
         alike.setdefault(words.alike, []).append((step, words))
     return tuple(
-        Entry(
-            number=number,
-            steps=tuple(step.number for step, _ in told),
-            title=title,
-            sentences=sentences,
-            lines=tuple(words.line for _, words in told if words.line),
-        )
-        for number, ((title, sentences), told) in enumerate(alike.items(), start=first)
+        _entry(number, told) for number, told in enumerate(_in_order(list(alike.values())), start=first)
     )
+
+
+def _entry(number: int, told: Told) -> Entry:
+    words = told[0][1]
+    return Entry(
+        number=number,
+        steps=tuple(step.number for step, _ in told),
+        title=words.title,
+        sentences=words.sentences,
+        lines=tuple(each.line for _, each in told if each.line),
+    )
+
+
+def _in_order(groups: list[Told]) -> Iterator[Told]:
+    """Return groups of steps so that each finds on the table what it uses; else in the order of first steps."""
+    waiting = list(groups)
+    while waiting:
+        ready = (group for group in waiting if not _waits(group, waiting))
+        group = next(ready, waiting[0])
+        waiting.remove(group)
+        yield group
+
+
+def _waits(group: Told, waiting: list[Told]) -> bool:
+    """Tell whether something that a group uses is made by a step of another group that is still to come."""
+    used = {pile.label for step, _ in group for pile in step.uses}
+    others = (step for other in waiting if other is not group for step, _ in other)
+    last = group[-1][0].number
+    return any(made.label in used and step.number < last for step in others for made in step.makes)
 
 
 def cut_lines(steps: Iterable[Step], pattern: Pattern, first: int) -> tuple[CutLine, ...]:

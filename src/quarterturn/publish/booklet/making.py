@@ -77,16 +77,23 @@ def _by_fabric(pattern: Pattern) -> Iterator[tuple[ClothPlan, list[Step]]]:
 def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return the preparing of the shapes."""
     yield Section("Preparing the shapes")
-    steps = pattern.steps.of(Chapter.SHAPES)
     code = next(iter(pattern.setting.tally))
-    rows = tuple(Cell(ring_figure(pattern, rows)) for rows in pattern.materials.web.rows)
-    figures = {
-        TraceRings: Figure("Tracings in a row across the web, to scale; the tinted ring stays", rows),
-        FuseRings: Figure("A ring fused to the wrong side", (Cell(blank_figure(pattern, code)),)),
-    }
-    for entry in gather(steps, pattern, first):
-        kind = type(_step(pattern, entry).action)
-        yield _with(entry, figures.get(kind))
+    blank = Figure("A ring fused to the wrong side", (Cell(blank_figure(pattern, code)),))
+    for entry in gather(pattern.steps.of(Chapter.SHAPES), pattern, first):
+        action = _step(pattern, entry).action
+        if isinstance(action, TraceRings):
+            yield _with(entry, _tracings(pattern, entry))
+        else:
+            yield _with(entry, blank if isinstance(action, FuseRings) else None)
+
+
+def _tracings(pattern: Pattern, entry: Entry) -> Figure:
+    """Return a row of the tracings of each recipe that an entry tells of."""
+    actions = [pattern.steps.steps[number - 1].action for number in entry.steps]
+    recipes = {action.recipe for action in actions if isinstance(action, TraceRings)}
+    rows = (rows for rows in pattern.materials.web.rows if rows.shape in recipes)
+    cells = tuple(Cell(ring_figure(pattern, row)) for row in rows)
+    return Figure("Tracings in a row across the web, to scale; the tinted ring stays", cells)
 
 
 def _step(pattern: Pattern, entry: Entry) -> Step:
@@ -119,8 +126,9 @@ def units(pattern: Pattern, first: int) -> Iterator[Block]:
     for entry in gather(steps, pattern, first):
         yield _unit_entry(pattern, entry, steps)
     yield Plate(_colourways(pattern))
-    for master in pattern.blocks.masters:
-        yield Notes("What the seams make of the curve", curve_facts(pattern, master))
+    used = {masters.recipe for masters in pattern.bill.masters}
+    facts = [said for m in pattern.blocks.masters if m.recipe in used for said in curve_facts(pattern, m)]
+    yield Notes("What the seams make of the curve", tuple(facts))
 
 
 def _unit_entry(pattern: Pattern, entry: Entry, steps: tuple[Step, ...]) -> Entry:
@@ -153,4 +161,5 @@ def _make_line(pattern: Pattern, code: str) -> str:
         for product in step.makes
         if product.label == f"unit {code}"
     ]
-    return f"Make ({made[-1].count}) unit {code}"
+    way = pattern.design.colourway(code)
+    return f"Make ({made[-1].count}) unit {code}, {way.shape} on {way.ground}"

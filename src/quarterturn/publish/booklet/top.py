@@ -14,6 +14,7 @@ from quarterturn.publish.figures import (
     binding_figure,
     border_figure,
     centre_figure,
+    least_share,
     map_figure,
     map_parts,
     overview_figure,
@@ -21,6 +22,7 @@ from quarterturn.publish.figures import (
     row_figure,
     turns_figure,
 )
+from quarterturn.publish.sheet import Sheet
 from quarterturn.publish.wording import LABEL, centre_sewing, fabric_name, tell
 from quarterturn.setting import Side
 from quarterturn.steps import Bind, Chapter, JoinPanels, LayOut, SewLine, Step
@@ -45,14 +47,19 @@ def unit_map(pattern: Pattern, width: float, height: float, first: int) -> Itera
         yield from _whole_map(pattern, step.action, width, height)
 
 
+def _plate(what: str, sheet: Sheet, least: float) -> Plate:
+    """Return a large drawing that may shrink to a share of its size while it stays legible."""
+    return Plate(Figure(what, (Cell(sheet),), least=least_share(sheet, least)))
+
+
 def _repeated_map(pattern: Pattern, layout: LayOut, width: float, height: float) -> Iterator[Block]:
     """Return the repeat, large, and how it is laid."""
     setting = pattern.design.setting
     rows, columns = len(setting.cells), len(setting.cells[0])
     for part in map_parts(rows, columns, width, height):
-        sheet, least = map_figure(pattern, layout, part, width, height)
+        sheet = map_figure(pattern, layout, part, width, height)
         what = f"The repeat: {part.title}"
-        yield Plate(Figure(what, (Cell(sheet),), least=least))
+        yield _plate(what, sheet, 0.4)
     tiles = tuple(
         MapPart(top * rows, left * columns, rows, columns, whole=False)
         for top in range(setting.down)
@@ -60,7 +67,7 @@ def _repeated_map(pattern: Pattern, layout: LayOut, width: float, height: float)
     )
     overview = overview_figure(pattern, layout, tiles, width)
     what = f"The repeat is laid ({setting.across}) across and ({setting.down}) down"
-    yield Plate(Figure(what, (Cell(overview),), least=0.5))
+    yield _plate(what, overview, 0.5)
 
 
 def _whole_map(pattern: Pattern, layout: LayOut, width: float, height: float) -> Iterator[Block]:
@@ -68,11 +75,11 @@ def _whole_map(pattern: Pattern, layout: LayOut, width: float, height: float) ->
     parts = map_parts(pattern.setting.rows, pattern.setting.columns, width, height)
     if not parts[0].whole:
         overview = overview_figure(pattern, layout, parts, width)
-        yield Plate(Figure("How the parts of the unit map lie", (Cell(overview),), least=0.4))
+        yield _plate("How the parts of the unit map lie", overview, 0.4)
     for number, part in enumerate(parts, start=1):
-        sheet, least = map_figure(pattern, layout, part, width, height)
+        sheet = map_figure(pattern, layout, part, width, height)
         what = "Unit map" if part.whole else f"Unit map, part {number}: {part.title}"
-        yield Plate(Figure(what, (Cell(sheet),), least=least))
+        yield _plate(what, sheet, 0.4)
 
 
 def _counts(pattern: Pattern) -> Table:
@@ -115,7 +122,9 @@ def _sewing(pattern: Pattern) -> dict[str, SewLine]:
 
 def _rows_together(pattern: Pattern, width: float, height: float) -> Figure:
     sheet = centre_figure(pattern, centre_sewing(pattern), _sewing(pattern), width, height)
-    return Figure("Assembly: the rows, with their pressing arrows", (Cell(sheet),), least=0.72)
+    return Figure(
+        "Assembly: the rows, with their pressing arrows", (Cell(sheet),), least=least_share(sheet, 0.6)
+    )
 
 
 def _lines(pattern: Pattern, steps: Sequence[Step], action: SewLine, width: float) -> Figure:

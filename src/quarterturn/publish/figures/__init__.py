@@ -9,6 +9,7 @@ from quarterturn.publish.figures.borders import border_figure
 from quarterturn.publish.figures.centre import centre_figure
 from quarterturn.publish.figures.cloth import cloth_figure
 from quarterturn.publish.figures.finishing import backing_figure, binding_figure
+from quarterturn.publish.figures.frames import least_share
 from quarterturn.publish.figures.lines import pair_figure, row_figure
 from quarterturn.publish.figures.maps import MapPart, map_figure, map_parts, overview_figure
 from quarterturn.publish.figures.masters import apart_figure, fusing_figure, stitching_figure
@@ -26,6 +27,7 @@ __all__ = [
     "cloth_figure",
     "colourway_figure",
     "fusing_figure",
+    "least_share",
     "map_figure",
     "map_parts",
     "overview_figure",

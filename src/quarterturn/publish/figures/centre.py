@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.cells import UNIT, code_of, laid, sewn_symbols, unit_parts
 from quarterturn.publish.figures.frames import Drawing
-from quarterturn.publish.figures.inks import ACCENT, DARK, QUIET, SMALL, arrow, caption
+from quarterturn.publish.figures.inks import ACCENT, DARK, QUIET, SMALL, SMALLEST, arrow, caption
 from quarterturn.publish.figures.lines import pressing
 from quarterturn.publish.sheet import Mark, Sheet
 from quarterturn.setting import Side
@@ -15,8 +15,6 @@ from quarterturn.steps import Placed, SewLine
 
 LEFT, RIGHT = 17.0, 15.0
 LARGEST_CELL = 13.0
-SMALLEST_TEXT = 1.77
-"""Millimetres: 5 points. Where rows are nearer than that, every fifth is numbered."""
 
 
 def centre_figure(
@@ -52,9 +50,9 @@ def _pairs(part: Placed, units: Mapping[str, Sequence[Placed]]) -> Sequence[Plac
 
 def _row_label(index: int, part: Placed, middle: float, cell: float) -> list[Mark]:
     size = min(SMALL, cell * 0.62)
-    if size < SMALLEST_TEXT:
+    if size < SMALLEST:  # rows too near for each to be numbered
         fifth = index % 5 == 4
-        return [caption(complex(LEFT - 1.5, middle), str(index + 1), SMALLEST_TEXT, "end")] if fifth else []
+        return [caption(complex(LEFT - 1.5, middle), str(index + 1), SMALLEST, "end")] if fifth else []
     number = caption(complex(4.5, middle), str(index + 1), size + 0.2, "end", bold=True, colour=DARK)
     kind = "" if part.label.startswith(UNIT) else part.label
     return [number, caption(complex(LEFT - 1.5, middle), kind, size, "end", colour=QUIET)]

@@ -17,6 +17,7 @@ from quarterturn.publish.figures.inks import (
     OUTLINE,
     QUIET,
     SMALL,
+    SMALLEST,
     box,
     caption,
     cloth,
@@ -122,7 +123,7 @@ def _strip(group: StripGroup, colour: str, top: float, factor: float, whole: flo
         size = _fit(across, along, cut.piece)
         for _ in range(cut.count):
             yield box(left, top, along, across, cloth(colour, OUTLINE))
-            if size >= 1.5:
+            if size >= SMALLEST:
                 yield caption(complex(left + along / 2, top + across / 2), cut.piece, size, colour=ink)
             left += along
     yield box(NOTE, top, whole, height, OUTLINE)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from quarterturn.geometry import Point, shift
+from quarterturn.publish.figures.inks import SMALLEST
 from quarterturn.publish.sheet import Area, Mark, Sheet, Stroke, Text, Use
 
 PAD = 0.6
@@ -63,3 +64,9 @@ def together(drawings: Iterable[Drawing]) -> Drawing:
     symbols = {name: marks for d in several for name, marks in d.symbols.items()}
     marks = tuple(mark for d in several for mark in d.marks)
     return Drawing(max(d.width for d in several), max(d.height for d in several), marks, symbols)
+
+
+def least_share(sheet: Sheet, wanted: float) -> float:
+    """Return the share of its size to which a sheet may shrink: as wanted, but its lettering stays legible."""
+    sizes = [mark.size for mark in sheet.marks if isinstance(mark, Text)]
+    return min(1.0, max(wanted, SMALLEST / min(sizes))) if sizes else wanted

@@ -27,6 +27,8 @@ PAPER = Ink(fill="#ffffff", stroke="#b5b5b0", width=0.15)
 
 SMALL, LABEL = 2.3, 2.8
 """Sizes of lettering in millimetres: 6.5 and 8 points."""
+SMALLEST = 5.01 * 25.4 / 72
+"""No lettering is smaller than this: 5 points."""
 
 
 def wrong_side(colour: str) -> str:

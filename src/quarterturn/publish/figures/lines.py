@@ -8,7 +8,7 @@ from quarterturn.geometry import Point
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.cells import code_of, laid, sewn_symbols, unit_parts
 from quarterturn.publish.figures.frames import Drawing
-from quarterturn.publish.figures.inks import ACCENT, QUIET, SMALL, arrow, caption
+from quarterturn.publish.figures.inks import ACCENT, QUIET, SMALL, SMALLEST, arrow, caption
 from quarterturn.publish.sheet import Mark, Sheet
 from quarterturn.publish.wording import placed_name
 from quarterturn.setting import Side
@@ -58,7 +58,7 @@ def row_figure(pattern: Pattern, step: Step, lines: Mapping[str, Sequence[Placed
         inside = unit_parts((part,), lines)
         marks += [laid(code_of(u), u.turn, complex(left + k * cell, 0), cell) for k, u in enumerate(inside)]
         middle = complex(left + len(inside) * cell / 2, cell + 1.7)
-        marks.append(caption(middle, _short(part), SMALL if cell > 3 else 1.8, colour=QUIET))
+        marks.append(caption(middle, _short(part), SMALL if cell > 3 else SMALLEST, colour=QUIET))
         left += len(inside) * cell + gap
     marks += pressing(step.action.press, complex(left + 3.4, cell / 2))
     label = step.makes[0].label

@@ -14,13 +14,12 @@ from quarterturn.geometry import Region, rectangle
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.cells import code_of, laid, lettered, sewn_symbols
 from quarterturn.publish.figures.frames import Drawing
-from quarterturn.publish.figures.inks import ACCENT, LABEL, QUIET, SMALL, caption
+from quarterturn.publish.figures.inks import ACCENT, LABEL, QUIET, SMALLEST, caption
 from quarterturn.publish.sheet import Area, Ink, Mark, Sheet
 from quarterturn.steps import LayOut, Placed
 
-SMALLEST_CELL, SMALLEST_TEXT = 4.0, 1.77
-"""Millimetres: 5 points, and a cell that holds a name of three letters in it."""
-COMFORTABLE = 6.0
+SMALLEST_CELL = 4.0
+"""Millimetres: a name of three letters in the smallest lettering fits."""
 LARGEST_CELL = 17.0
 ROOM = 6.0
 """For the numbers of rows and columns."""
@@ -58,12 +57,10 @@ def _runs(count: int, most: int) -> list[tuple[int, int]]:
     return [(a, b - a) for a, b in itertools.pairwise(edges)]
 
 
-def map_figure(
-    pattern: Pattern, layout: LayOut, part: MapPart, width: float, height: float
-) -> tuple[Sheet, float]:
-    """Return the map of a part, as large as the room allows, and the share to which it may still shrink."""
+def map_figure(pattern: Pattern, layout: LayOut, part: MapPart, width: float, height: float) -> Sheet:
+    """Return the map of a part, as large as the room allows."""
     cell = min(LARGEST_CELL, (width - ROOM - 2) / part.columns, (height - ROOM - 2) / part.rows)
-    size = max(SMALLEST_TEXT, min(3.6, cell * 0.42))
+    size = max(SMALLEST, min(4.6, cell * 0.4))
     marks: list[Mark] = [*_numbers(part, cell)]
     named: list[Mark] = []
     shown = [
@@ -77,13 +74,12 @@ def map_figure(
     symbols = sewn_symbols(pattern, sorted({code_of(u) for row in shown for u in row}), cell)
     title = "Unit map" if part.whole else f"Unit map, {part.title}"
     drawing = Drawing(ROOM + cell * part.columns, ROOM + cell * part.rows, (*marks, *named), symbols)
-    least = min(1.0, max(COMFORTABLE / cell, SMALLEST_TEXT / size))
-    return drawing.sheet(title, f"{title}. {_read_out(shown, part)}"), least
+    return drawing.sheet(title, f"{title}. {_read_out(shown, part)}")
 
 
 def _numbers(part: MapPart, cell: float) -> list[Mark]:
-    step = 1 if cell >= 3.6 else 5
-    size = min(SMALL, cell * 0.5)
+    step = 1 if cell >= SMALLEST_CELL else 5
+    size = max(SMALLEST, min(3.2, cell * 0.36))
     rows = [
         caption(
             complex(ROOM - 1.2, ROOM + (k + 0.5) * cell), str(part.top + k + 1), size, "end", colour=QUIET

@@ -22,6 +22,7 @@ from quarterturn.publish.figures.inks import (
     LABEL,
     OUTLINE,
     SMALL,
+    SMALLEST,
     STITCH,
     TRIM,
     arrow,
@@ -52,7 +53,9 @@ def colourway_figure(pattern: Pattern, code: str, width: float = 24.0) -> Sheet:
     for part, letter, at in ((SHAPE, way.shape, reach / 2), (GROUND, way.ground, (1 + reach) / 2)):
         ink = text_colour_on(layer_colour(pattern, code, part))
         place = complex(seam + at * side, seam + at * side)
-        marks.append(caption(place, letter, min(3.4, width / 7), bold=True, colour=ink))
+        size = min(3.4, side * 1.2 * min(at, 1 - at) / len(letter))
+        if size >= SMALLEST:
+            marks.append(caption(place, letter, size, bold=True, colour=ink))
     alt = (
         f"Unit {code} as trimmed: {named(pattern.design, way.shape)} on {named(pattern.design, way.ground)}."
     )

@@ -18,15 +18,15 @@ def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
         else "Trace it mirrored, as the template is printed: the web goes on the wrong side."
     )
     sentences = (
-        f"Trace the template “{action.recipe}” on the paper side of the web, ring lines and cross marks too. {way}",
+        f"Trace the template on the paper side of the web, ring lines and cross marks too. {way}",
         _spaced(design, action),
         f"Cut round each tracing on the outer ring line, {length(design, design.making.ring_out)} outside "
         "the outline.",
         _hollow(design, action),
     )
     line = (
-        f"Trace ({made.count}) {shape_word(action.recipe)}s, up to ({action.per_row}) to a row; "
-        f"a tracing with its ring takes {rectangle(design, action.room_width, action.room_height)}."
+        f"Template “{action.recipe}”: trace ({made.count}), up to ({action.per_row}) to a row; each takes "
+        f"{rectangle(design, action.room_width, action.room_height)}, its ring included."
     )
     return Wording("Trace the shapes and hollow them out", sentences, line)
 

@@ -60,7 +60,7 @@ def _runs(count: int, most: int) -> list[tuple[int, int]]:
 def map_figure(pattern: Pattern, layout: LayOut, part: MapPart, width: float, height: float) -> Sheet:
     """Return the map of a part, as large as the room allows."""
     cell = min(LARGEST_CELL, (width - ROOM - 2) / part.columns, (height - ROOM - 2) / part.rows)
-    size = max(SMALLEST, min(4.6, cell * 0.4))
+    size = max(SMALLEST, min(4.2, cell * 0.36))
     marks: list[Mark] = [*_numbers(part, cell)]
     named: list[Mark] = []
     shown = [

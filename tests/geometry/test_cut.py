@@ -56,7 +56,7 @@ def on_line(region: Region, line: StraightLine) -> float:
     return sum(
         s.length()
         for s in region.segments()
-        if isinstance(s, Line) and max(abs(line.side(s.start)), abs(line.side(s.end))) <= EPSILON
+        if isinstance(s, Line) and max(abs(line.side(s.start)), abs(line.side(s.end))) < 2 * EPSILON
     )
 
 

@@ -103,3 +103,10 @@ def test_a_piece_flatter_than_the_tolerance_has_no_area() -> None:
 def test_areas_joined_and_taken_off() -> None:
     a, b = shapely.box(0, 0, 2, 2), shapely.box(1, 0, 3, 2)
     assert (joined(a, b).area, without(a, b).area, without(a, a).area) == (6, 2, 0)
+
+
+def test_lines_and_points_beside_an_area_are_left_out() -> None:
+    mixed = shapely.GeometryCollection([shapely.box(0, 0, 1, 1), shapely.LineString([(0, 3), (3, 3)])])
+    assert joined(mixed, shapely.box(1, 0, 2, 1)).area == 2
+    assert without(mixed, shapely.Point(5, 5)).geom_type in {"Polygon", "MultiPolygon"}
+    assert without(shapely.box(0, 0, 1, 1), mixed).is_empty

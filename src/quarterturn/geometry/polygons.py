@@ -59,12 +59,21 @@ def _ring(coordinates: Sequence[Sequence[float]], *, positive: bool) -> Path:
 
 def without(a: BaseGeometry, b: BaseGeometry) -> BaseGeometry:
     """Return what of one shapely area does not lie in another."""
-    return a.difference(b, grid_size=GRID)
+    return _areas(_areas(a).difference(_areas(b), grid_size=GRID))
 
 
 def joined(a: BaseGeometry, b: BaseGeometry) -> BaseGeometry:
     """Return what lies in one shapely area or in the other."""
-    return a.union(b, grid_size=GRID)
+    return _areas(_areas(a).union(_areas(b), grid_size=GRID))
+
+
+def _areas(geometry: BaseGeometry) -> BaseGeometry:
+    """Return a geometry without the lines and points to which slivers collapse; an overlay would refuse them."""
+    import shapely
+
+    if geometry.geom_type != "GeometryCollection":
+        return geometry if geometry.area else shapely.Polygon()
+    return shapely.MultiPolygon([part for part in shapely.get_parts(geometry) if part.geom_type == "Polygon"])
 
 
 def difference_area(a: Region, b: Region) -> float:

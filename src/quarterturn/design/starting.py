@@ -26,6 +26,12 @@ _TEXT = """\
 # A quilt design. Lines that begin with # are notes to yourself.
 format = {format}
 title = {title}
+maker = "Your name"
+number = "1" # shops order by it
+version = "0.1"
+date = "2026-01-01" # of this version
+contact = "Where to write about mistakes"
+about = "A sentence about the quilt for the cover."
 units = "{units}" # a bare number is in {bare}; '4 1/4"' and "11 cm" can be written anywhere
 
 # Fabrics, by the letter that the booklet prints.

@@ -176,12 +176,13 @@ def _alt(master: Master, part: str) -> str:
 
 def _unit_pages(design: Design, master: Master, paper: Paper) -> Iterator[Draft]:
     """Return a page for each kind of unit that fits: as trimmed, with its seam line and what its curve does."""
-    for letter, unit in zip("ABCDEFGH", master.units, strict=False):
+    for number, unit in enumerate(master.units):
+        name = _unit_name(master, number)
         side = show_length(unit.cut_side, design.units)
         head = Head(
             title=f"{_pattern_name(design)} – unit check {master.recipe}",
             rows=(
-                f"Unit {letter}, trimmed {side}. True size.",
+                f"{name[0].upper()}{name[1:]}, trimmed to {side}. True size.",
                 "Lay a trimmed unit on this page: its edges lie on the solid square,",
                 "and its curve on the curve. Do not trace or cut from this page.",
             ),
@@ -193,14 +194,17 @@ def _unit_pages(design: Design, master: Master, paper: Paper) -> Iterator[Draft]
         )
         room = body(paper, head)
         if float(unit.cut_side) * MM_PER_INCH <= min(room.width, room.height) - 8:
-            marks = tuple(_unit_marks(design, master, letter, room.centre))
-            yield Draft(
-                head, marks, f"True-size drawing of unit {letter} of {master.recipe}, trimmed {side}."
-            )
+            marks = tuple(_unit_marks(design, master, number, room.centre))
+            yield Draft(head, marks, f"True-size drawing of the {name}, trimmed to {side}.")
 
 
-def _unit_marks(design: Design, master: Master, letter: str, middle: Point) -> Iterator[Mark]:
-    unit = master.units["ABCDEFGH".index(letter)]
+def _unit_name(master: Master, number: int) -> str:
+    """Return what a kind of unit is called: by its recipe, and by a number where the master has several kinds."""
+    return f"unit of {master.recipe}" + (f", kind {number + 1}" if len(master.units) > 1 else "")
+
+
+def _unit_marks(design: Design, master: Master, number: int, middle: Point) -> Iterator[Mark]:
+    unit = master.units[number]
     side, seam = float(unit.side), float(unit.seam)
     scale = Scale(MM_PER_INCH, middle - complex(side, side) / 2 * MM_PER_INCH)
     shapes = (p for layer in unit.cut_layers if layer.part == SHAPE for p in layer.region.paths)
@@ -209,7 +213,7 @@ def _unit_marks(design: Design, master: Master, letter: str, middle: Point) -> I
     yield outline(scale.path(rectangle(0, 0, side, side)), SEAM_LINE)
     yield Area(scale.region(unit.cut_layers[0].region), TRACED)
     low, high = scale.point(complex(-seam, -seam)), scale.point(complex(side + seam, side + seam))
-    name = f"unit {letter}, trimmed {show_length(unit.cut_side, design.units)}"
+    name = f"{_unit_name(master, number)}, trimmed to {show_length(unit.cut_side, design.units)}"
     yield Text(complex(middle.real, high.imag + 5), name, PLAIN, "middle", bold=True)
     yield Text(complex(low.real, low.imag - 2), "middle of the circle at this corner", NOTE)
 

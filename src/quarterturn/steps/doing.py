@@ -20,6 +20,7 @@ from quarterturn.steps.model import (
     FuseToGround,
     JoinEnds,
     JoinPanels,
+    LabelStacks,
     LayerQuilt,
     LayOut,
     Placed,
@@ -44,7 +45,7 @@ def doing(action: Action, plain: Plain) -> str:
             return _cutting(action, plain)
         case TraceRings() | FuseRings() | CutOut() | Crease() | FuseToGround() | StitchEdge():
             return _fusing(action, plain)
-        case CutApart() | CutAway() | Trim():
+        case CutApart() | CutAway() | Trim() | LabelStacks():
             return _units(action, plain)
         case LayOut() | SewLine() | AddBorder():
             return _sewing(action, plain)
@@ -89,7 +90,7 @@ def _fusing(
             return f"stitch {plain(round(action.edge, 9))} of edge, thread to match {action.thread_fabric}"
 
 
-def _units(action: CutApart | CutAway | Trim, plain: Plain) -> str:
+def _units(action: CutApart | CutAway | Trim | LabelStacks, plain: Plain) -> str:
     match action:
         case CutApart():
             return f"cut {action.code} apart by {len(action.cuts)} cuts into {len(action.parts)}"
@@ -97,6 +98,8 @@ def _units(action: CutApart | CutAway | Trim, plain: Plain) -> str:
             return f"cut the ground away behind the shape, {plain(inside)} inside the stitching"
         case Trim(side):
             return f"trim the outer edges to {plain(side)}"
+        case LabelStacks(stacks):
+            return f"stack and label {', '.join(f'{pile.count} {pile.label}' for pile in stacks)}"
 
 
 def _sewing(action: LayOut | SewLine | AddBorder, plain: Plain) -> str:

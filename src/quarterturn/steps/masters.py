@@ -29,6 +29,7 @@ from quarterturn.steps.model import (
     CutOut,
     FuseRings,
     FuseToGround,
+    LabelStacks,
     Pile,
     Product,
     SetAside,
@@ -106,6 +107,8 @@ def master_steps(design: Design, blocks: Blocks, bill: Bill) -> Iterator[Draft]:
         yield _stitch(design, blocks.master(masters.recipe), masters)
     for masters in bill.masters:
         yield from _unit_steps(design, blocks.master(masters.recipe), masters)
+    stacks = tuple(Pile(labels.unit(masters.code), masters.units_needed) for masters in bill.masters)
+    yield draft(Chapter.UNITS, LabelStacks(stacks))
 
 
 def _crease_steps(blocks: Blocks, bill: Bill) -> Iterator[Draft]:

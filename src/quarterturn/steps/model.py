@@ -191,6 +191,13 @@ class SetAside:
 
 
 @dataclass(frozen=True, slots=True)
+class LabelStacks:
+    """Stack the units by kind and label each stack. Nothing is used: the stacks only come to be counted."""
+
+    stacks: tuple[Pile, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class LayOut:
     """Lay out all units in rows, each with its turn; photograph them; label the rows."""
 
@@ -252,8 +259,8 @@ class Bind:
 
 Action: TypeAlias = (
     Straighten | CutStrips | Subcut | JoinEnds | CutPanels | TraceRings | FuseRings | CutOut | Crease
-    | FuseToGround | StitchEdge | CutApart | CutAway | Trim | SetAside | LayOut | SewLine | AddBorder
-    | JoinPanels | LayerQuilt | QuiltLayers | Bind
+    | FuseToGround | StitchEdge | CutApart | CutAway | Trim | SetAside | LabelStacks | LayOut | SewLine
+    | AddBorder | JoinPanels | LayerQuilt | QuiltLayers | Bind
 )  # fmt: skip
 
 

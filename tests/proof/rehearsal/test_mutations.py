@@ -74,6 +74,56 @@ def drop(kind: type, nth: int = 0) -> Mutation:
     return mutate
 
 
+def smaller_piece(label: str) -> Mutation:
+    """Cut a piece an eighth shorter both ways, and say so in what is made."""
+
+    def mutate(case: Case) -> Case:
+        supplies, steps = case
+        return supplies, tuple(_with_smaller(step, label) for step in steps)
+
+    return mutate
+
+
+def _with_smaller(step: s.Step, label: str) -> s.Step:
+    if not isinstance(step.action, s.Subcut):
+        return step
+    cuts = tuple(
+        replace(c, along=c.along - EIGHTH, across=c.across - EIGHTH) if c.piece == label else c
+        for c in step.action.crosscuts
+    )
+    makes = tuple(
+        replace(p, width=p.width - EIGHTH, height=p.height - EIGHTH) if p.label == label else p
+        for p in step.makes
+    )
+    return replace(step, action=s.Subcut(cuts), makes=makes)
+
+
+def renamed(names: dict[str, str], kind: type = s.CutApart) -> Mutation:
+    """Exchange labels from the first step of a kind on."""
+
+    def mutate(case: Case) -> Case:
+        supplies, steps = case
+        first = next(i for i, step in enumerate(steps) if isinstance(step.action, kind))
+        return supplies, (*steps[:first], *(_renamed(step, names) for step in steps[first:]))
+
+    return mutate
+
+
+def _renamed(step: s.Step, names: dict[str, str]) -> s.Step:
+    action: Any = step.action
+    if isinstance(action, s.SewLine):
+        action = replace(
+            action, parts=tuple(replace(p, label=names.get(p.label, p.label)) for p in action.parts)
+        )
+    if isinstance(action, s.LayOut):
+        rows = tuple(tuple(replace(p, label=names.get(p.label, p.label)) for p in row) for row in action.rows)
+        action = s.LayOut(rows)
+    if not isinstance(action, s.SewLine | s.LayOut | s.AddBorder):
+        return step
+    uses = tuple(replace(p, label=names.get(p.label, p.label)) for p in step.uses)
+    return replace(step, action=action, uses=uses)
+
+
 def swap(first: type, second: type) -> Mutation:
     """Exchange the first steps of two kinds."""
 
@@ -120,11 +170,11 @@ def last_two_swapped(action: s.SewLine) -> s.SewLine:
 
 
 def shorter_cloth(fabric: str) -> Callable[[Supplies], Supplies]:
-    """Give too little of a fabric: two inches are slack, an eighth of a yard may be rounding."""
+    """Give half as much of a fabric as the list says."""
 
     def change(supplies: Supplies) -> Supplies:
         bolt = supplies.cloth[fabric]
-        cut = Bolt(bolt.width, bolt.length - 8)
+        cut = Bolt(bolt.width, bolt.length / 2)
         return replace(supplies, cloth={**supplies.cloth, fabric: cut})
 
     return change
@@ -222,6 +272,7 @@ MUTATIONS: dict[str, Mutation] = {
     "not trimmed": drop(s.Trim),
     "surplus units not set aside": drop(s.SetAside),
     "too many units set aside": rework(s.SetAside, lambda t: replace(t, uses=one_more(t.uses))),
+    "a stack with a wrong label": alter(s.LabelStacks, lambda a: replace(a, stacks=one_more(a.stacks))),
     "a unit missing from the layout": alter(s.LayOut, lambda a: replace(a, rows=a.rows[:-1])),
     "a ragged layout": alter(s.LayOut, lambda a: replace(a, rows=(a.rows[0][:-1], *a.rows[1:]))),
     "a pair with a unit turned": alter(s.SewLine, first_turned),
@@ -256,6 +307,11 @@ MUTATIONS: dict[str, Mutation] = {
     "quilting forgotten": drop(s.QuiltLayers),
     "binding forgotten": drop(s.Bind),
     "binding too narrow for its seam": alter(s.Bind, lambda a: replace(a, seam=a.seam * 2)),
+    "squares cut an eighth too small, and said so": smaller_piece("A1"),
+    "blanks for the shapes cut too small, and said so": smaller_piece("A2"),
+    "side borders cut an eighth too short, and said so": smaller_piece("C2"),
+    "the two colourways exchanged throughout": renamed({"unit a": "unit b", "unit b": "unit a"}),
+    "the two border pairs exchanged throughout": renamed({"C1": "C2", "C2": "C1"}, s.AddBorder),
     "binding sewn an eighth deeper": alter(s.Bind, lambda a: replace(a, seam=a.seam + EIGHTH)),
 }
 

@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Protocol, TypeAlias
 
-from quarterturn.geometry import Bounds, Region, as_polygon, region_bounds, same_region
+from quarterturn.geometry import Bounds, Region, as_polygon, joined, region_bounds, same_region, without
 
 if TYPE_CHECKING:
     from shapely.geometry.base import BaseGeometry
@@ -47,7 +47,7 @@ def _apart(a: BaseGeometry | None, b: BaseGeometry | None) -> float:
     if a is None or b is None:
         alone = a if b is None else b
         return 0.0 if alone is None else float(alone.area)
-    return float(a.symmetric_difference(b).area)
+    return float(without(a, b).area + without(b, a).area)
 
 
 def _unmatched(faces: Sequence[Shown], others: Sequence[Shown]) -> list[Shown]:
@@ -75,7 +75,8 @@ def _painted(faces: Sequence[Shown], spots: Sequence[Bounds]) -> dict[str, BaseG
         box = region_bounds(face.region)
         if not within.intersects(shapely.box(box.left, box.top, box.right, box.bottom)):
             continue
-        part = as_polygon(face.region).intersection(within)
-        seen = {fabric: shape.difference(part) for fabric, shape in seen.items()}
-        seen[face.fabric] = seen[face.fabric].union(part) if face.fabric in seen else part
+        whole = as_polygon(face.region)
+        part = without(whole, without(whole, within))
+        seen = {fabric: without(shape, part) for fabric, shape in seen.items()}
+        seen[face.fabric] = joined(seen[face.fabric], part) if face.fabric in seen else part
     return seen

@@ -34,6 +34,7 @@ DOINGS: Mapping[type, Doing] = {
     s.CutApart: masters.cut_apart,
     s.CutAway: masters.cut_away,
     s.Trim: masters.trim,
+    s.LabelStacks: sewing.label_stacks,
     s.LayOut: sewing.lay_out,
     s.SewLine: sewing.sew_line,
     s.AddBorder: sewing.add_border,

@@ -11,6 +11,7 @@ from quarterturn.steps import (
     AddBorder,
     Bind,
     JoinPanels,
+    LabelStacks,
     LayerQuilt,
     LayOut,
     Pile,
@@ -20,6 +21,14 @@ from quarterturn.steps import (
 )
 
 WAYS = {Side.TOP: -1j, Side.RIGHT: 1 + 0j, Side.BOTTOM: 1j, Side.LEFT: -1 + 0j}
+
+
+def label_stacks(table: Table, step: Step, action: LabelStacks) -> None:
+    """Count the stacks: each must hold what its label says."""
+    for pile in action.stacks:
+        there = table.count(pile.label)
+        if there != pile.count:
+            raise SpoiledError(f"A stack should hold {pile.count} of '{pile.label}'; it holds {there}.")
 
 
 def lay_out(table: Table, step: Step, action: LayOut) -> None:

@@ -14,7 +14,17 @@ from quarterturn.publish.wording.names import (
     sized,
     typeset_words,
 )
-from quarterturn.steps import Crease, CutApart, CutAway, FuseToGround, SetAside, Step, StitchEdge, Trim
+from quarterturn.steps import (
+    Crease,
+    CutApart,
+    CutAway,
+    FuseToGround,
+    LabelStacks,
+    SetAside,
+    Step,
+    StitchEdge,
+    Trim,
+)
 
 STITCH_WORDS = {
     EdgeStitchKind.ZIGZAG: "a zigzag",
@@ -139,4 +149,14 @@ def tell_surplus(step: Step, action: SetAside, pattern: Pattern) -> Wording:
         "Set the surplus aside",
         ("What the last masters give beyond the need is not used in this quilt; keep it for a label.",),
         f"({used.count}) {used.label}: {typeset_words(action.reason)}.",
+    )
+
+
+def tell_stacks(step: Step, action: LabelStacks, pattern: Pattern) -> Wording:
+    """Tell stacking and labelling the units."""
+    sentences = (
+        "Stack the units by kind, the shape’s corner at the top left, and pin a label to each stack.",
+    )
+    return Wording(
+        "Label the stacks", sentences, "; ".join(f"({p.count}) {p.label}" for p in action.stacks) + "."
     )

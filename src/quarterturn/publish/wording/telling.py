@@ -42,6 +42,7 @@ TELLERS: Mapping[type, Teller] = {
     steps.CutApart: masters.tell_cut_apart,
     steps.CutAway: masters.tell_cut_away,
     steps.Trim: masters.tell_trim,
+    steps.LabelStacks: masters.tell_stacks,
     steps.LayOut: assembly.tell_lay_out,
     steps.SewLine: assembly.tell_sew,
     steps.AddBorder: assembly.tell_border,

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 import pytest
+
 from quarterturn.design import Paper
 from quarterturn.publish.paper import PAPER_MM
 

@@ -13,6 +13,7 @@ from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through,
 from quarterturn.geometry.flatten import flatten_path, flatten_segment
 from quarterturn.geometry.motion import STAY, Motion, mirror_across_vertical, quarter_turns, shift, turn_about
 from quarterturn.geometry.offset import offset_path
+from quarterturn.geometry.outlines import OUTLINES, outline_path
 from quarterturn.geometry.paths import Bounds, Path, Region, path_bounds, region_bounds
 from quarterturn.geometry.polygons import (
     FLATTENING,
@@ -26,6 +27,7 @@ from quarterturn.geometry.polygons import (
 )
 from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment
 from quarterturn.geometry.shapes import circle, disc, polygon, rectangle, spread_circle
+from quarterturn.geometry.spread import spread
 
 __all__ = [
     "EPSILON",
@@ -57,6 +59,7 @@ __all__ = [
     "merged",
     "mirror_across_vertical",
     "offset_path",
+    "outline_path",
     "path_bounds",
     "path_crossings",
     "polygon",
@@ -66,6 +69,7 @@ __all__ = [
     "same_outline",
     "same_region",
     "shift",
+    "spread",
     "spread_circle",
     "turn_about",
     "uncovered_area",

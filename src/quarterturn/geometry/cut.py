@@ -75,7 +75,7 @@ def cut(region: Region, line: StraightLine) -> tuple[Region, Region]:
     if min(reach) >= -EPSILON:
         return region, Region(())
     sided = [
-        [(s, _side(s, line)) for whole in path.segments for s in _split(whole, line)] for path in region.paths
+        [(s, side_of_segment(s, line)) for whole in path.segments for s in split_at(whole, line)] for path in region.paths
     ]
     return _gather(sided, line, 1), _gather(sided, line.reversed(), -1)
 
@@ -155,14 +155,14 @@ def _pair_ends(chains: list[list[Segment]], line: StraightLine) -> dict[int, int
     return {end: beginning for (_, end), (_, beginning) in zip(ends, beginnings, strict=True)}
 
 
-def _side(segment: Segment, line: StraightLine) -> int:
+def side_of_segment(segment: Segment, line: StraightLine) -> int:
     """Tell on which side a segment that does not cross the line lies: 1, −1, or 0 where it lies along it."""
     marks = (0, 1) if isinstance(segment, Line) else (0.25, 0.5, 0.75)
     farthest = max((line.side(segment.point(t)) for t in marks), key=abs)
     return 0 if abs(farthest) <= EPSILON else 1 if farthest > 0 else -1
 
 
-def _split(segment: Segment, line: StraightLine) -> list[Segment]:
+def split_at(segment: Segment, line: StraightLine) -> list[Segment]:
     """Split a segment at its inner crossings with the line."""
     marks = _inner_crossings(segment, line)
     if not marks:

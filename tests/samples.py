@@ -72,6 +72,43 @@ fabric = "A"
 """Fifteen units of two colourways in three rows of five, trimmed, with one border."""
 
 
+HEARTS = (
+    ROUNDS[: ROUNDS.index("[recipes.round]")]
+    + """
+[recipes.heart]
+kind = "shape cut both ways"
+finished = '2"'
+shape = { outline = "heart", width = '3 3/4"' }
+curve = "sewn true"
+
+[recipes.leaf]
+kind = "shape cut both ways"
+finished = '2"'
+shape = { outline = "leaf", width = '2 1/4"', turn = 1 }
+
+[colourways.a]
+recipe = "heart"
+ground = "A"
+shape = "B"
+
+[colourways.c]
+recipe = "leaf"
+ground = "B"
+shape = "A"
+
+[setting]
+kind = "straight"
+map = '''
+a-tl0 a-tr0 c-tl0 c-tr0 a-tl0
+a-bl0 a-br0 c-tr2 c-tl2 a-tl1
+'''
+
+"""
+    + ROUNDS[ROUNDS.index("[[borders]]") :]
+)
+"""Ten units: a whole heart and two quarters more, and a whole leaf, whose quarters are of two kinds."""
+
+
 @dataclass(frozen=True, slots=True)
 class Changed:
     """A text with some words exchanged; each word must be there."""

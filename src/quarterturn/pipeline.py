@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from quarterturn.blocks import draft_blocks
+from quarterturn.blocks import Blocks, draft_blocks
 from quarterturn.design import Design, Finding, locate, read_design
 from quarterturn.materials import plan_materials
 from quarterturn.pieces import bill_of_pieces
 from quarterturn.proof import Pattern, check_pattern
-from quarterturn.setting import arrange
+from quarterturn.setting import arrange, map_findings
 from quarterturn.steps import build_steps
 
 Watch = Callable[[str], None]
@@ -34,16 +34,19 @@ def run(text: str | bytes, name: str = "design.toml", watch: Watch = lambda stag
     reading = read_design(text, name)
     if reading.design is None:
         return Job(None, reading.findings)
-    pattern = make_pattern(reading.design, watch)
-    watch("proof")
     plain = text if isinstance(text, str) else text.decode("utf-8-sig")
+    watch("blocks")
+    blocks = draft_blocks(reading.design)
+    if unknown := map_findings(reading.design, blocks):
+        return Job(None, (*reading.findings, *locate(plain, unknown)))
+    pattern = make_pattern(reading.design, watch, blocks)
+    watch("proof")
     return Job(pattern, (*reading.findings, *locate(plain, check_pattern(pattern))))
 
 
-def make_pattern(design: Design, watch: Watch = lambda stage: None) -> Pattern:
-    """Run the stages between a design and its proof."""
-    watch("blocks")
-    blocks = draft_blocks(design)
+def make_pattern(design: Design, watch: Watch = lambda stage: None, blocks: Blocks | None = None) -> Pattern:
+    """Run the stages between a design and its proof; the map must name units that the blocks have."""
+    blocks = blocks or draft_blocks(design)
     watch("setting")
     setting = arrange(design, blocks)
     watch("pieces")

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from tests.design.outline_cases import OUTLINE_CASES
+
 GOOD = '''\
 format = 1
 title = "Small Harbour"
@@ -91,6 +93,13 @@ def broken(name: str, old: str, new: str, *found: str, line: str | None = None) 
 WIDE_LINE = " ".join(["a0"] * 201)
 BORDER = '[[borders]]\nfabric = "B"\nwidth = \'2"\'\n'
 
+_CIRCLE = """\
+kind = "circle cut both ways"
+finished = '4 1/4"'
+trim = '0"'
+shape = { diameter = '7"' }
+"""
+
 BROKEN: tuple[Broken, ...] = (
     # The file as a whole
     broken("no format", "format = 1\n", "", "format-missing format", line=""),
@@ -123,9 +132,9 @@ BROKEN: tuple[Broken, ...] = (
     broken(
         "an unknown key in a shape",
         "diameter =",
-        "width =",
+        "breadth =",
         "shape-unclear recipes.round.shape",
-        "unknown-key recipes.round.shape.width",
+        "unknown-key recipes.round.shape.breadth",
     ),
     broken("an unknown key in the stitch", 'kind = "zigzag"', "pitch = 3", "unknown-key making.stitch.pitch"),
     broken("an unknown key in a border", "first =", "second =", "unknown-key borders.0.second"),
@@ -263,6 +272,8 @@ BROKEN: tuple[Broken, ...] = (
     # The map
     broken("an unknown code", "a2 a3 a2", "a2 b3 a2", "unknown-code setting.map.0"),
     broken("an unknown turn", "a1 a0 a1", "a1 a4 a1", "unknown-turn setting.map.1"),
+    broken("an unknown quarter", "a1 a0 a1", "a1 a-xl0 a1", "unknown-quarter setting.map.1"),
+    broken("an unknown turn of a quarter", "a1 a0 a1", "a1 a-tl7 a1", "unknown-turn setting.map.1"),
     broken("a turn too many", "a1 a0 a1", "a1 a10 a1", "unknown-turn setting.map.1"),
     broken("not a unit", "a1 a0 a1", "a1 ?? a1", "bad-cell setting.map.1"),
     broken(
@@ -328,6 +339,18 @@ BROKEN: tuple[Broken, ...] = (
         "diameter = '7\"', flow = true",
         "shape-unclear recipes.round.shape",
     ),
+    broken(
+        "a heart in a recipe of circles",
+        "diameter = '7\"'",
+        'outline = "heart", width = \'5"\'',
+        "shape-unclear recipes.round.shape",
+    ),
+    broken(
+        "lobes of a circle",
+        "diameter = '7\"'",
+        "diameter = '7\"', lobes = 5",
+        "shape-unclear recipes.round.shape",
+    ),
     broken("a shape of no size", "diameter = '7\"'", "", "shape-unclear recipes.round.shape"),
     broken(
         "a shape larger than its units",
@@ -340,6 +363,16 @@ BROKEN: tuple[Broken, ...] = (
         "diameter = '7\"'",
         "diameter = '5/8\"'",
         "shape-vanishes recipes.round.shape",
+    ),
+    *(
+        broken(
+            what,
+            _CIRCLE,
+            _CIRCLE.replace("circle cut", "shape cut").replace("diameter = '7\"'", shape),
+            *found,
+            line="shape =",
+        )
+        for what, shape, *found in OUTLINE_CASES
     ),
     broken("a ring without web", "ring_in = '1/4\"'", "ring_in = 0\nring_out = 0", "no-web making.ring_in"),
 )

@@ -11,11 +11,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from quarterturn.design import (
+    QUARTERS,
     Border,
     Cell,
     Curve,
     Design,
     DrawnDiameter,
+    DrawnOutline,
     FinishedRadius,
     PathsFlow,
     Pressing,
@@ -31,7 +33,13 @@ from tests.design.broken_cases import GOOD
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
 PLAIN = st.text(st.characters(codec="utf-8", categories=("L", "N", "P", "S")), min_size=1, max_size=30)
-SIZES: tuple[ShapeSize, ...] = (DrawnDiameter(inches(6, 3, 8)), FinishedRadius(mm(70)), PathsFlow())
+SIZES: tuple[ShapeSize, ...] = (
+    DrawnDiameter(inches(6, 3, 8)),
+    FinishedRadius(mm(70)),
+    PathsFlow(),
+    DrawnOutline("soft heart", inches(5), 3, 0),
+    DrawnOutline("scallop", mm(110), 0, 7),
+)
 lengths = st.one_of(
     st.builds(Fraction, st.integers(1, 3000), st.sampled_from([1, 2, 3, 4, 7, 8, 16, 64, 100])),
     st.integers(1, 5000).map(lambda tenths: mm(Fraction(tenths, 10))),
@@ -70,12 +78,15 @@ def test_words_of_any_kind_read_back(title: str, about: list[str], needle: str) 
     size=st.sampled_from(SIZES),
     curve=st.sampled_from(Curve),
     turn=st.integers(0, 3),
+    quarter=st.sampled_from(["", *QUARTERS]),
 )
 @settings(max_examples=60, deadline=None)
-def test_choices_of_any_kind_read_back(units: Units, size: ShapeSize, curve: Curve, turn: int) -> None:
+def test_choices_of_any_kind_read_back(
+    units: Units, size: ShapeSize, curve: Curve, turn: int, quarter: str
+) -> None:
     design = read(GOOD.replace('"inch"', f'"{units.value}"').replace("'0\"'", "'1/3\"'"))
     recipe = replace(design.recipes[0], size=size, curve=curve)
-    setting = replace(design.setting, cells=((Cell("a", turn),),))
+    setting = replace(design.setting, cells=((Cell("a", turn, quarter),),))
     design = replace(
         design,
         recipes=(recipe,),

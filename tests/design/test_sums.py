@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from quarterturn.design import Curve, DrawnDiameter, FinishedRadius, PathsFlow, ShapeSize
+from quarterturn.design import Curve, DrawnDiameter, FinishedRadius, PathsFlow
 from quarterturn.design.notes import Notes
 from quarterturn.design.sums import Sizes, check_shape, complete, extents, least_diameter
 from quarterturn.measure import Length, Units, inches, mm
@@ -73,7 +73,7 @@ def test_a_spread_circle_loses_just_the_seam() -> None:
 
 @pytest.mark.parametrize("curve", Curve)
 @pytest.mark.parametrize("size", [FinishedRadius(inches(2)), PathsFlow()])
-def test_a_shape_sized_by_its_seam_meets_it_there(size: ShapeSize, curve: Curve) -> None:
+def test_a_shape_sized_by_its_seam_meets_it_there(size: FinishedRadius | PathsFlow, curve: Curve) -> None:
     reach, meets = extents(size, curve, inches(4), SEAM)
     assert meets == 2
     again = extents(DrawnDiameter(2 * reach), curve, inches(4), SEAM)

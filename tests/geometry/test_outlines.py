@@ -73,7 +73,15 @@ def test_an_outline_is_its_own_mirror_image(name: str) -> None:
 
 @pytest.mark.parametrize(
     ("name", "turns"),
-    [("circle", 1), ("rounded square", 1), ("scallop", 1), ("leaf", 2), ("heart", 4), ("petal", 4), ("drop", 4)],
+    [
+        ("circle", 1),
+        ("rounded square", 1),
+        ("scallop", 1),
+        ("leaf", 2),
+        ("heart", 4),
+        ("petal", 4),
+        ("drop", 4),
+    ],
 )
 def test_an_outline_covers_itself_when_turned_as_often_as_stated(name: str, turns: int) -> None:
     path = outline_path(name, 1)

@@ -261,7 +261,9 @@ def test_many_fabrics_leave_room_for_the_shape() -> None:
 
 def test_a_shape_whose_sides_differ_is_mirrored_for_tracing() -> None:
     comma = Path((Cubic(0j, 3 + 0j, 2 + 2j, 1 + 1j), Line(1 + 1j, 2j), Line(2j, 0j)))
-    shape = FusedShape("comma", comma, offset_path(comma, 0.25), offset_path(comma, -0.1), 1.0, 2.0, 2.0)
+    shape = FusedShape(
+        "comma", comma, comma, offset_path(comma, 0.25), offset_path(comma, -0.1), 1.0, 2.0, 2.0
+    )
     template = template_of(shape, ())
     assert template.mirrored
     assert template.shape.traced.area() == pytest.approx(comma.area())
@@ -271,7 +273,9 @@ def test_a_shape_whose_sides_differ_is_mirrored_for_tracing() -> None:
 
 def test_a_circle_is_not_mirrored() -> None:
     whole = circle(3.5)
-    shape = FusedShape("moon", whole, offset_path(whole, 0.25), offset_path(whole, -0.25), 1.0, 7.0, 7.0)
+    shape = FusedShape(
+        "moon", whole, whole, offset_path(whole, 0.25), offset_path(whole, -0.25), 1.0, 7.0, 7.0
+    )
     assert not template_of(shape, ()).mirrored
 
 

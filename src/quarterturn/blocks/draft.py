@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import cmath
 import itertools
+from dataclasses import dataclass
 
 from quarterturn.blocks.facts import curve_facts
 from quarterturn.blocks.model import GROUND, SHAPE, Blocks, Layer, Master, Part, Unit
 from quarterturn.blocks.shapes import fused_shape
-from quarterturn.design import Design, Making, Recipe
+from quarterturn.design import QUARTERS, Design, Making, Recipe
 from quarterturn.geometry import (
     STAY,
     Motion,
+    Point,
     Region,
     StraightLine,
     congruence,
@@ -36,14 +38,14 @@ def draft_blocks(design: Design) -> Blocks:
 
 def draft_master(recipe: Recipe, making: Making) -> Master:
     """Draft one recipe: its shape, its cuts, and the kinds of unit that the cuts leave."""
-    shape = fused_shape(recipe, making)
+    shape = fused_shape(recipe, making, BOTH_WAYS)
     half = float(recipe.start / 2)
     whole = (
         Layer(GROUND, Region((rectangle(-half, -half, half, half),))),
         Layer(SHAPE, Region((shape.traced,))),
     )
-    kinds, parts = _sort_into_kinds(_cut_apart(whole, BOTH_WAYS), making.seam)
-    units = tuple(_unit(layers, recipe.finished, making.seam) for layers in kinds)
+    kinds, parts = _sort_into_kinds(_cut_apart(whole, BOTH_WAYS), making.seam, recipe.finished)
+    units = tuple(_unit(kind, recipe.finished, making.seam) for kind in kinds)
     return Master(
         recipe=recipe.name,
         side=recipe.start,
@@ -53,7 +55,7 @@ def draft_master(recipe: Recipe, making: Making) -> Master:
         cuts=BOTH_WAYS,
         units=units,
         parts=parts,
-        facts=curve_facts(units[0], shape.traced),
+        facts=curve_facts(units, parts, shape, BOTH_WAYS),
     )
 
 
@@ -73,18 +75,49 @@ def _halves(piece: Layers, line: StraightLine) -> list[Layers]:
     return [tuple(side) for side in both if side]
 
 
-def _sort_into_kinds(pieces: list[Layers], seam: Length) -> tuple[list[Layers], tuple[Part, ...]]:
-    """Find which pieces are the same cloth, turned. The first of a kind sets its frame."""
-    kinds: list[Layers] = []
-    parts: list[Part] = []
-    for piece in pieces:
-        found = next(((k, m) for k, kind in enumerate(kinds) if (m := _laying(piece, kind))), None)
-        if not found:
-            motion = _into_frame(piece, seam)
-            kinds.append(_moved(piece, motion))
-            found = len(kinds) - 1, motion
-        parts.append(Part(*found))
+@dataclass(frozen=True, slots=True)
+class _Kind:
+    """Equal pieces of a master: the layers as they lie in the unit's frame, and the quarter if it has a name."""
+
+    layers: Layers
+    quarter: str
+
+
+def _sort_into_kinds(
+    pieces: list[Layers], seam: Length, side: Length
+) -> tuple[list[_Kind], tuple[Part, ...]]:
+    """Find which pieces are the same cloth, turned. The first of a kind, clockwise from the top left, names it.
+
+    Here, and nowhere else, the frame of a unit is decided: see `blocks.model`.
+    """
+    firsts: list[Layers] = []
+    found: dict[int, tuple[int, Motion]] = {}
+    for index in sorted(range(len(pieces)), key=lambda k: QUARTERS.index(_quarter(pieces[k]))):
+        piece = pieces[index]
+        laid = next(((k, m) for k, kind in enumerate(firsts) if (m := _laying(piece, kind))), None)
+        if laid is None:
+            laid = len(firsts), STAY
+            firsts.append(piece)
+        found[index] = laid
+    several = len(firsts) > 1
+    frames = [_as_it_lies(first, seam, side) if several else _into_frame(first, seam) for first in firsts]
+    kinds = [
+        _Kind(_moved(first, frame), _quarter(first) if several else "")
+        for first, frame in zip(firsts, frames, strict=True)
+    ]
+    parts = (Part(kind, motion.then(frames[kind])) for _, (kind, motion) in sorted(found.items()))
     return kinds, tuple(parts)
+
+
+def _middle(piece: Layers) -> Point:
+    corners = piece[0].region.paths[0].corners()
+    return sum(corners, 0j) / len(corners)
+
+
+def _quarter(piece: Layers) -> str:
+    """Return the quarter of the master in which a piece lies."""
+    middle = _middle(piece)
+    return f"{'b' if middle.imag > 0 else 't'}{'r' if middle.real > 0 else 'l'}"
 
 
 def _laying(piece: Layers, kind: Layers) -> Motion | None:
@@ -101,20 +134,24 @@ def _covers(piece: Layers, kind: Layers, motion: Motion) -> bool:
 
 def _into_frame(piece: Layers, seam: Length) -> Motion:
     """Return the motion that brings the master's middle to the cut corner at the top left of the unit."""
-    corners = piece[0].region.paths[0].corners()
-    middle = sum(corners) / len(corners)
-    turns = round(cmath.phase(middle / (1 + 1j)) / (cmath.pi / 2))
+    turns = round(cmath.phase(_middle(piece) / (1 + 1j)) / (cmath.pi / 2))
     turned = Motion((1 + 0j, -1j, -1 + 0j, 1j)[turns % 4]) if turns else STAY
     return turned.then(shift(complex(-float(seam), -float(seam))))
+
+
+def _as_it_lies(piece: Layers, seam: Length, side: Length) -> Motion:
+    """Return the shift that brings the master's middle to its cut corner of the unit, which is not turned."""
+    middle, near, far = _middle(piece), -float(seam), float(side + seam)
+    return shift(complex(near if middle.real > 0 else far, near if middle.imag > 0 else far))
 
 
 def _moved(piece: Layers, motion: Motion) -> Layers:
     return tuple(Layer(layer.part, motion.region(layer.region)) for layer in piece)
 
 
-def _unit(layers: Layers, side: Length, seam: Length) -> Unit:
-    trimmed = _kept_within(layers, -float(seam), float(side + seam))
-    return Unit(side, seam, trimmed, _kept_within(trimmed, 0.0, float(side)))
+def _unit(kind: _Kind, side: Length, seam: Length) -> Unit:
+    trimmed = _kept_within(kind.layers, -float(seam), float(side + seam))
+    return Unit(side, seam, trimmed, _kept_within(trimmed, 0.0, float(side)), kind.quarter)
 
 
 def _kept_within(layers: Layers, low: float, high: float) -> Layers:

@@ -1,14 +1,20 @@
 """What a recipe comes to: the master to make, and the units that it falls into.
 
 Two frames are used. The master's frame has its origin at the middle of the square. A unit's frame has its
-origin at the top left corner of its sewn outline, and is seen at turn 0: the corner that came from the middle
-of the master is the top left one. So the sewn outline spans 0..side, the cut outline −seam..side + seam.
+origin at the top left corner of its sewn outline, and is seen at turn 0. So the sewn outline spans 0..side, the
+cut outline −seam..side + seam.
+
+Turn 0 depends on how many kinds of unit a master gives. Where it gives one, the corner that came from the middle
+of the master is the top left one. Where it gives several (of a heart no quarter is a turn of another), each lies
+as it lies in the master, and is known by the quarter that it comes from: tl, tr, br or bl. Quarters that are equal
+but for a turn are one kind, known by the first of them in this order.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
+from quarterturn.design import Design, code_of_unit, quarter_of_unit
 from quarterturn.geometry import Motion, Path, Region, StraightLine
 from quarterturn.measure import Length
 
@@ -21,6 +27,8 @@ class FusedShape:
     """A shape to trace and fuse, in the master's frame. The ring's paths are where the web is cut."""
 
     name: str
+    wanted: Path
+    """The outline that is meant: as traced, or where it is sewn true as it finishes."""
     traced: Path
     ring_out: Region
     ring_in: Region
@@ -56,6 +64,8 @@ class Unit:
     seam: Length
     cut_layers: tuple[Layer, ...]
     sewn_layers: tuple[Layer, ...]
+    quarter: str = ""
+    """The quarter that it comes from, tl, tr, br or bl, where the master gives several kinds; else empty."""
 
     @property
     def cut_side(self) -> Length:
@@ -73,20 +83,22 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class CurveFacts:
-    """What the seams make of the curve, in inches and degrees, read off the sewn unit."""
+    """What the seams make of the curve, in inches and degrees, read off the sewn units."""
 
     crossing: float
-    """From the finished corner to where the curve meets the seam."""
+    """From the finished corner to where the curve meets a seam, at the farthest."""
     diagonal: float
-    """From the finished corner to the curve, along the diagonal."""
+    """From the finished corner to the curve, along the diagonal, in the first unit."""
     peak: float
-    """The corner that two rejoined halves of the curve make at the seam, in degrees; 0 is none."""
+    """The corner that two rejoined parts of the curve make at a seam and the outline has not, in degrees."""
+    step: float
+    """How far the rejoined parts of the curve miss one another at a seam, at the farthest."""
     clearance: float
     """From the curve to the unit's outer cut edge."""
     shape_area: float
-    """Sewn area of the shape in a unit."""
+    """Sewn area of the shape in a unit, on average."""
     wanted_area: float
-    """Area the traced shape would have in a unit if no seam took its share."""
+    """Area the traced shape would have in a unit if no seam took its share, on average."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,6 +119,14 @@ class Master:
         """Return how many units of a kind one master gives."""
         return sum(part.unit == unit for part in self.parts)
 
+    def unit(self, quarter: str = "") -> Unit:
+        """Return the kind of unit of a quarter that the master has."""
+        return next(u for u in self.units if u.quarter == quarter)
+
+    def part(self, quarter: str = "") -> Part:
+        """Return the first of the pieces that are of a kind, in the order of cutting."""
+        return next(p for p in self.parts if self.units[p.unit].quarter == quarter)
+
 
 @dataclass(frozen=True, slots=True)
 class Blocks:
@@ -117,3 +137,7 @@ class Blocks:
     def master(self, recipe: str) -> Master:
         """Return the master of a recipe."""
         return next(m for m in self.masters if m.recipe == recipe)
+
+    def unit(self, design: Design, name: str) -> Unit:
+        """Return the unit that a name of the map means: `a`, or `a-tl`."""
+        return self.master(design.colourway(code_of_unit(name)).recipe).unit(quarter_of_unit(name))

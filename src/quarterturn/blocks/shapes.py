@@ -3,56 +3,77 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
+from typing import TypeAlias
 
 from quarterturn.blocks.model import FusedShape
-from quarterturn.design import Curve, DrawnDiameter, FinishedRadius, Making, Recipe
-from quarterturn.geometry import Path, Region, circle, offset_path, path_bounds, spread_circle
+from quarterturn.design import (
+    Curve,
+    DrawnDiameter,
+    DrawnOutline,
+    FinishedRadius,
+    Making,
+    PathsFlow,
+    Recipe,
+    wanted_outline,
+)
+from quarterturn.geometry import Path, Region, StraightLine, circle, offset_path, path_bounds, spread
 
 SMALLEST_HOLLOW = 0.5
 """A hollow narrower than this across, in inches, is not worth cutting: the ring stays whole (common practice)."""
 
 
-def traced_path(recipe: Recipe, making: Making) -> Path:
-    """Return the outline to trace, about the middle of the master.
+def wanted_path(recipe: Recipe, making: Making) -> Path:
+    """Return the outline that the designer means, about the middle of the master.
 
-    As drawn it is a circle, sewn true the circle slashed along both cuts and spread by two seam allowances.
+    As drawn it is traced; sewn true it is what is left when the seams are sewn.
     """
-    seam = float(making.seam)
-    if recipe.curve is Curve.SEWN_TRUE:
-        return spread_circle(true_radius(recipe, making), seam)
-    return circle(drawn_radius(recipe, making))
+    size = recipe.size
+    if isinstance(size, DrawnOutline):
+        return wanted_outline(size, recipe.curve, making.seam)
+    radius = true_radius if recipe.curve is Curve.SEWN_TRUE else drawn_radius
+    return circle(radius(size, recipe, making))
 
 
-def drawn_radius(recipe: Recipe, making: Making) -> float:
+Round: TypeAlias = DrawnDiameter | FinishedRadius | PathsFlow
+
+
+def drawn_radius(size: Round, recipe: Recipe, making: Making) -> float:
     """Return the radius of a plain circle: as stated, or such that it meets the sewn seam where wanted.
 
     A circle of radius r meets the seam a = √(r²−s²) − s from the finished corner, so r = hypot(a + s, s).
     """
-    if isinstance(recipe.size, DrawnDiameter):
-        return float(recipe.size.diameter / 2)
+    if isinstance(size, DrawnDiameter):
+        return float(size.diameter / 2)
     seam = float(making.seam)
-    return math.hypot(_wanted_crossing(recipe) + seam, seam)
+    return math.hypot(_wanted_crossing(size, recipe) + seam, seam)
 
 
-def true_radius(recipe: Recipe, making: Making) -> float:
+def true_radius(size: Round, recipe: Recipe, making: Making) -> float:
     """Return the finished radius of a shape sewn true; its traced width is two seam allowances more."""
-    if isinstance(recipe.size, DrawnDiameter):
-        return float(recipe.size.diameter / 2 - making.seam)
-    return _wanted_crossing(recipe)
+    if isinstance(size, DrawnDiameter):
+        return float(size.diameter / 2 - making.seam)
+    return _wanted_crossing(size, recipe)
 
 
-def _wanted_crossing(recipe: Recipe) -> float:
-    if isinstance(recipe.size, FinishedRadius):
-        return float(recipe.size.radius)
+def _wanted_crossing(size: FinishedRadius | PathsFlow, recipe: Recipe) -> float:
+    if isinstance(size, FinishedRadius):
+        return float(size.radius)
     return float(recipe.finished / 2)  # paths flow: the middle of the side
 
 
-def fused_shape(recipe: Recipe, making: Making) -> FusedShape:
-    """Return the shape of a recipe with its ring: web from `ring_out` outside the line to `ring_in` inside."""
-    traced = traced_path(recipe, making)
+def fused_shape(recipe: Recipe, making: Making, cuts: Sequence[StraightLine]) -> FusedShape:
+    """Return the shape of a recipe with its ring: web from `ring_out` outside the line to `ring_in` inside.
+
+    What is sewn true is slashed along the cuts and spread by two seam allowances.
+    """
+    wanted = wanted_path(recipe, making)
+    sewn_true = recipe.curve is Curve.SEWN_TRUE
+    traced = spread(wanted, cuts, float(making.seam)) if sewn_true else wanted
     bounds = path_bounds(traced)
     return FusedShape(
         name=recipe.name,
+        wanted=wanted,
         traced=traced,
         ring_out=offset_path(traced, float(making.ring_out)),
         ring_in=_hollow(traced, float(making.ring_in)),

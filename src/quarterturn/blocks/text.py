@@ -7,8 +7,8 @@ import math
 from collections.abc import Iterator
 from functools import partial
 
-from quarterturn.blocks.model import Blocks, CurveFacts, FusedShape, Master, Unit
-from quarterturn.geometry import Arc, Cubic, Line, Point, Region, Segment, StraightLine
+from quarterturn.blocks.model import Blocks, FusedShape, Master, Unit
+from quarterturn.geometry import EPSILON, Arc, Cubic, Line, Point, Region, Segment, StraightLine
 from quarterturn.measure import Units, aligned, show_area, show_length, show_plain
 
 
@@ -31,7 +31,7 @@ def _master(master: Master, units: Units) -> Iterator[str]:
             ),
             ("cuts", ", then ".join(_cut(cut, units) for cut in master.cuts)),
             *_shape(master.shape, units),
-            *_facts(master.facts, units),
+            *_facts(master, units),
         ]
     )
     for number, unit in enumerate(master.units):
@@ -52,10 +52,14 @@ def _cut(cut: StraightLine, units: Units) -> str:
     return f"{way} through {_point(cut.through, units)}"
 
 
-def _facts(facts: CurveFacts, units: Units) -> Iterator[tuple[str, str]]:
+def _facts(master: Master, units: Units) -> Iterator[tuple[str, str]]:
+    facts = master.facts
     yield "crossing", f"{show_plain(facts.crossing, units)} from the finished corner along the seam"
-    yield "diagonal", f"{show_plain(facts.diagonal, units)} from the finished corner to the curve"
+    if len(master.units) == 1:
+        yield "diagonal", f"{show_plain(facts.diagonal, units)} from the finished corner to the curve"
     yield "peak", f"{facts.peak:.2f}° where the curve is rejoined"
+    if facts.step > EPSILON:
+        yield "step", f"{show_plain(round(facts.step, 9), units)} where the curve is rejoined"
     yield "clearance", f"{show_plain(facts.clearance, units)} to the outer cut edge"
     sewn, wanted = show_area(facts.shape_area, units), show_area(facts.wanted_area, units)
     yield "area", f"{sewn} of shape in a sewn unit; {wanted} if no seam took its share"
@@ -63,11 +67,12 @@ def _facts(facts: CurveFacts, units: Units) -> Iterator[tuple[str, str]]:
 
 def _unit(number: int, count: int, unit: Unit, units: Units) -> Iterator[str]:
     finished, cut = show_length(unit.side, units), show_length(unit.cut_side, units)
-    yield f"  unit {number + 1}: {count} from each master, {finished} finished, {cut} cut"
+    named = f"unit {number + 1}" if not unit.quarter else f"unit {unit.quarter}"
+    yield f"  {named}: {count} from each master, {finished} finished, {cut} cut"
     states = (("cut", unit.cut_layers), ("sewn", unit.sewn_layers))
-    named = ((f"{state} {layer.part}", layer.region) for state, layers in states for layer in layers)
+    parts = ((f"{state} {layer.part}", layer.region) for state, layers in states for layer in layers)
     yield from aligned(
-        [row for name, region in named for row in _outlines(name, region, units)], indent="    "
+        [row for name, region in parts for row in _outlines(name, region, units)], indent="    "
     )
 
 

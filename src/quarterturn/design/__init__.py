@@ -12,6 +12,7 @@ from quarterturn.design.formatting import format_design
 from quarterturn.design.habits import default_house
 from quarterturn.design.keys import dotted, parts_of
 from quarterturn.design.locating import line_of, locate
+from quarterturn.design.maps import QUARTERS
 from quarterturn.design.model import (
     Border,
     Cell,
@@ -21,6 +22,7 @@ from quarterturn.design.model import (
     Design,
     Direction,
     DrawnDiameter,
+    DrawnOutline,
     EdgeStitch,
     EdgeStitchKind,
     Fabric,
@@ -33,7 +35,11 @@ from quarterturn.design.model import (
     Recipe,
     ShapeSize,
     StraightSet,
+    code_of_unit,
+    quarter_of_unit,
+    unit_name,
 )
+from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.schema import schema
 from quarterturn.design.starting import starter
@@ -41,6 +47,7 @@ from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
     "CODES",
+    "QUARTERS",
     "Border",
     "Cell",
     "ClothKind",
@@ -49,6 +56,7 @@ __all__ = [
     "Design",
     "Direction",
     "DrawnDiameter",
+    "DrawnOutline",
     "EdgeStitch",
     "EdgeStitchKind",
     "Fabric",
@@ -66,6 +74,7 @@ __all__ = [
     "ShapeSize",
     "StraightSet",
     "WriteError",
+    "code_of_unit",
     "default_house",
     "default_making",
     "default_trim",
@@ -74,8 +83,11 @@ __all__ = [
     "line_of",
     "locate",
     "parts_of",
+    "quarter_of_unit",
     "read_design",
     "schema",
     "starter",
+    "unit_name",
+    "wanted_outline",
     "write_design",
 ]

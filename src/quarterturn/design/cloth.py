@@ -13,20 +13,17 @@ from quarterturn.design.model import (
     Colourway,
     Curve,
     Direction,
-    DrawnDiameter,
     Fabric,
-    FinishedRadius,
-    PathsFlow,
     Recipe,
-    ShapeSize,
 )
 from quarterturn.design.notes import Notes
+from quarterturn.design.shapes import read_shape
 from quarterturn.design.sums import check_shape, complete
 from quarterturn.design.words import check_code, check_letter, read_colour, read_name, read_text, refer
 from quarterturn.measure import Length
 
 if TYPE_CHECKING:
-    from quarterturn.design.file import ColourwayTable, FabricTable, RecipeTable, ShapeTable
+    from quarterturn.design.file import ColourwayTable, FabricTable, RecipeTable
 
 T = TypeVar("T")
 
@@ -102,8 +99,8 @@ def _recipe(name: str, table: RecipeTable, seam: Length, notes: Notes) -> Recipe
     key = dotted("recipes", name)
     read_name(name, key, "Name it by a word, such as [recipes.lantern].", notes)
     if table.kind is None:
-        notes.missing(f"{key}.kind", 'Write kind = "circle cut both ways".')
-    size = _shape_size(table.shape, f"{key}.shape", notes)
+        notes.missing(f"{key}.kind", 'Write kind = "circle cut both ways" or kind = "shape cut both ways".')
+    size = read_shape(table.shape, table.kind, f"{key}.shape", notes)
     finished = notes.length(table.finished, f"{key}.finished", limits.FINISHED)
     start = notes.length(table.start, f"{key}.start", limits.START)
     trim = notes.length(table.trim, f"{key}.trim", limits.TRIM)
@@ -115,32 +112,6 @@ def _recipe(name: str, table: RecipeTable, seam: Length, notes: Notes) -> Recipe
     curve = Curve(table.curve or "as drawn")
     check_shape(key, size, curve, sizes.finished, seam, notes)
     return Recipe(name, sizes.finished, sizes.start, sizes.trim, size, curve)
-
-
-def _shape_size(table: ShapeTable | None, key: str, notes: Notes) -> ShapeSize | None:
-    if table is None:
-        notes.missing(
-            key, "Write shape = { diameter = … }, shape = { radius = … } or shape = { flow = true }."
-        )
-        return None
-    diameter = notes.length(table.diameter, f"{key}.diameter", limits.DIAMETER)
-    radius = notes.length(table.radius, f"{key}.radius", limits.RADIUS)
-    if any(notes.is_spoiled(f"{key}.{each}") for each in ("diameter", "radius", "flow")) or notes.is_spoiled(
-        key
-    ):
-        return None
-    sizes: list[ShapeSize] = []
-    if diameter is not None:
-        sizes.append(DrawnDiameter(diameter))
-    if radius is not None:
-        sizes.append(FinishedRadius(radius))
-    if table.flow:
-        sizes.append(PathsFlow())
-    if len(sizes) == 1:
-        return sizes[0]
-    sentence = "The shape has more than one size." if sizes else "The shape has no size."
-    notes.add("shape-unclear", key, sentence, "Give one of diameter, radius and flow = true.")
-    return None
 
 
 def read_colourways(

@@ -39,9 +39,17 @@ class FabricTable(BaseModel):
 
 
 class ShapeTable(BaseModel):
-    """How large the shape is: one of the three."""
+    """What the shape is and how large: one of diameter, radius and flow for a circle, width for any other."""
 
     model_config = _table()
+    outline: (
+        Literal["circle", "heart", "soft heart", "leaf", "petal", "drop", "rounded square", "scallop"] | None
+    ) = Field(None, description="Its outline; a circle if it is left out.")
+    width: Measure | None = Field(
+        None, description="What the outline measures across as you trace it, before it is turned."
+    )
+    turn: int | None = Field(None, description="Quarter turns clockwise, 0 to 3.")
+    lobes: int | None = Field(None, description="How many lobes a scallop has.")
     diameter: Measure | None = Field(None, description="What the shape measures across as you trace it.")
     radius: Measure | None = Field(
         None, description="How far from the finished corner the curve meets the sewn seam."
@@ -55,7 +63,7 @@ class RecipeTable(BaseModel):
     """How one master square becomes units. Give one or two of finished, start and trim; the rest follows."""
 
     model_config = _table(("kind", "shape"))
-    kind: Literal["circle cut both ways"] | None = Field(
+    kind: Literal["circle cut both ways", "shape cut both ways"] | None = Field(
         None, description="What is fused, and how it is cut."
     )
     finished: Measure | None = Field(None, description="Side of the unit inside its seams.")
@@ -84,7 +92,7 @@ class SettingTable(BaseModel):
     kind: Literal["straight"] | None = Field(None, description="straight: rows and columns.")
     map: str | None = Field(
         None,
-        description="A line for each row; for each unit its code and its quarter turns clockwise, 0 to 3.",
+        description="A line for each row; for each unit its code, its quarter if it needs one, and its turns.",
     )
     across: int | None = Field(None, description="How many times the map is laid side by side.")
     down: int | None = Field(None, description="How many times the map is laid one below the other.")

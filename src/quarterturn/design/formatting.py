@@ -11,6 +11,7 @@ from quarterturn.design.model import (
     Colourway,
     Design,
     DrawnDiameter,
+    DrawnOutline,
     EdgeStitch,
     Fabric,
     FinishedRadius,
@@ -98,7 +99,7 @@ def _recipe(recipe: Recipe, units: Units) -> str:
     trims = f" # trims {write_length(recipe.trim, units)}" if recipe.trim else " # nothing to trim"
     return _table(
         f"[{dotted('recipes', recipe.name)}]",
-        ("kind", '"circle cut both ways"'),
+        ("kind", quote_text(_kind(recipe.size))),
         ("finished", _long(recipe.finished, units)),
         ("start", _long(recipe.start, units) + trims),
         ("shape", f"{{ {_size(recipe.size, units)} }}"),
@@ -106,7 +107,15 @@ def _recipe(recipe: Recipe, units: Units) -> str:
     )
 
 
+def _kind(size: ShapeSize) -> str:
+    return "shape cut both ways" if isinstance(size, DrawnOutline) else "circle cut both ways"
+
+
 def _size(size: ShapeSize, units: Units) -> str:
+    if isinstance(size, DrawnOutline):
+        pairs = [("outline", quote_text(size.outline)), ("width", _long(size.width, units))]
+        pairs += [("turn", str(size.turn)), *([("lobes", str(size.lobes))] if size.lobes else [])]
+        return ", ".join(_lines(pairs))
     if isinstance(size, DrawnDiameter):
         return f"diameter = {_long(size.diameter, units)}"
     if isinstance(size, FinishedRadius):
@@ -121,8 +130,8 @@ def _colourway(colourway: Colourway) -> str:
 
 
 def _setting(setting: StraightSet) -> str:
-    wide = max(len(cell.code) for row in setting.cells for cell in row) + 1
-    rows = (" ".join(f"{cell.code}{cell.turn}".ljust(wide) for cell in row).rstrip() for row in setting.cells)
+    wide = max(len(cell.name) for row in setting.cells for cell in row) + 1
+    rows = (" ".join(f"{cell.name}{cell.turn}".ljust(wide) for cell in row).rstrip() for row in setting.cells)
     return _table(
         "[setting]",
         ("kind", '"straight"'),

@@ -49,11 +49,13 @@ def read_making(table: MakingTable | None, notes: Notes) -> Making:
     return making
 
 
-def read_count(count: int | None, key: str, default: int, most: int, notes: Notes) -> int:
-    """Return a whole number from the lower of 1 and the default up to `most`."""
+def read_count(
+    count: int | None, key: str, default: int, most: int, notes: Notes, least: int | None = None
+) -> int:
+    """Return a whole number from `least`, or else the lower of 1 and the default, up to `most`."""
     if count is None:
         return default
-    least = min(default, 1)
+    least = min(default, 1) if least is None else least
     if least <= count <= most:
         return count
     name = key.rpartition(".")[2]

@@ -65,5 +65,6 @@ STITCH: dict[str, Range] = {
     "width": Range(_NOTHING, inches(0, 1, 2), "the width of a stitch"),
     "length": Range(_HAIR, inches(0, 1, 2), "the length of a stitch"),
 }
+LEAST_LOBES, MOST_LOBES = 3, 24
 MOST_SPARES = 1000
 HIGHEST_PRICE = 100_000

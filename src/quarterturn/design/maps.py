@@ -11,7 +11,9 @@ from quarterturn.design.limits import MOST_ROWS
 from quarterturn.design.model import Cell
 from quarterturn.design.notes import Notes, did_you_mean, quoted
 
-_CELL = re.compile(r"([a-z]{1,2})([0-9]*)")
+_CELL = re.compile(r"([a-z]{1,2})(?:-([a-z]+))?([0-9]*)")
+QUARTERS = ("tl", "tr", "br", "bl")
+"""The quarters of a master, clockwise from the top left."""
 MAP = "setting.map"
 
 
@@ -36,8 +38,10 @@ def read_map(text: str, codes: Iterable[str], notes: Notes) -> tuple[tuple[Cell,
 
 def _cell(word: str, codes: list[str]) -> Cell | None:
     found = _CELL.fullmatch(word)
-    if found and found[1] in codes and found[2] in ("", "0", "1", "2", "3"):
-        return Cell(found[1], int(found[2] or 0))
+    if not found or found[1] not in codes or found[2] not in (None, *QUARTERS):
+        return None
+    if found[3] in ("", "0", "1", "2", "3"):
+        return Cell(found[1], int(found[3] or 0), found[2] or "")
     return None
 
 
@@ -88,5 +92,8 @@ def _fault(word: str, codes: list[str]) -> tuple[str, str, str]:
         return "bad-cell", f"{shown} is not a unit of the map.", remedy
     if found[1] not in codes:
         return "unknown-code", f"There is no colourway `{found[1]}`.", did_you_mean(found[1], codes)
+    if found[2] not in (None, *QUARTERS):
+        remedy = "A quarter is `tl` (top left), `tr`, `br` or `bl`, such as a-tl0."
+        return "unknown-quarter", f"{shown} asks for a quarter `{found[2][:8]}`.", remedy
     remedy = "A turn is 0, 1, 2 or 3 quarter turns clockwise."
-    return "unknown-turn", f"{shown} asks for a turn of {found[2][:8]}.", remedy
+    return "unknown-turn", f"{shown} asks for a turn of {found[3][:8]}.", remedy

@@ -67,12 +67,26 @@ class PathsFlow:
     """The curve meets the sewn seam at the middle of the unit's side, so that it runs on into a turned neighbour."""
 
 
-ShapeSize: TypeAlias = DrawnDiameter | FinishedRadius | PathsFlow
+@dataclass(frozen=True, slots=True)
+class DrawnOutline:
+    """An outline of `geometry.OUTLINES` other than a circle, turned by so many quarters clockwise.
+
+    `width` is measured before it is turned, as traced (with its flats, where it is spread). `lobes` counts those
+    of a scallop; 0 for others.
+    """
+
+    outline: str
+    width: Length
+    turn: int
+    lobes: int
+
+
+ShapeSize: TypeAlias = DrawnDiameter | FinishedRadius | PathsFlow | DrawnOutline
 
 
 @dataclass(frozen=True, slots=True)
 class Recipe:
-    """A circle on a square, cut both ways. start = 2·(finished + 2·seam) + trim holds exactly."""
+    """A shape on a square, cut both ways. start = 2·(finished + 2·seam) + trim holds exactly."""
 
     name: str
     finished: Length
@@ -97,10 +111,34 @@ class Colourway:
 
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """One place of the map: a colourway and so many quarter turns clockwise, 0 to 3."""
+    """One place of the map: a colourway and so many quarter turns clockwise, 0 to 3.
+
+    `quarter` is that of the master, tl, tr, br or bl, where its quarters are of several kinds; else empty.
+    """
 
     code: str
     turn: int
+    quarter: str = ""
+
+    @property
+    def name(self) -> str:
+        """Return the name of the unit: `a`, or `a-tl`."""
+        return unit_name(self.code, self.quarter)
+
+
+def unit_name(code: str, quarter: str) -> str:
+    """Return what a unit is called: by its colourway, and by its quarter where there are several kinds."""
+    return f"{code}-{quarter}" if quarter else code
+
+
+def code_of_unit(name: str) -> str:
+    """Return the colourway of a unit from its name."""
+    return name.partition("-")[0]
+
+
+def quarter_of_unit(name: str) -> str:
+    """Return the quarter of a unit from its name; empty where its master has one kind of unit."""
+    return name.partition("-")[2]
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,8 +6,9 @@ import math
 from dataclasses import dataclass
 
 from quarterturn.design.defaults import LARGE_MASTER, LARGE_TRIM, SMALL_TRIM, default_trim
-from quarterturn.design.model import Curve, DrawnDiameter, FinishedRadius, ShapeSize
+from quarterturn.design.model import Curve, DrawnDiameter, DrawnOutline, FinishedRadius, PathsFlow, ShapeSize
 from quarterturn.design.notes import Notes
+from quarterturn.design.outlined import outline_reach, shows_in_every_quarter
 from quarterturn.measure import Length
 
 
@@ -93,8 +94,11 @@ def check_shape(
     The curve meets the seam at the distance a from the finished corner: √(r²−s²) − s for a circle of radius r
     drawn as it is, r − s for one that is spread (whose traced half width is r). It reaches r from the cut corner.
     """
-    reach, meets = extents(size, curve, finished, seam)
     place = f"{key}.shape"
+    if isinstance(size, DrawnOutline):
+        _check_outline(place, size, curve, finished, seam, notes)
+        return
+    reach, meets = extents(size, curve, finished, seam)
     if meets <= 0:
         notes.add(
             "shape-vanishes",
@@ -113,7 +117,31 @@ def check_shape(
         )
 
 
-def extents(size: ShapeSize, curve: Curve, finished: Length, seam: Length) -> tuple[Length, Length]:
+def _check_outline(
+    place: str, size: DrawnOutline, curve: Curve, finished: Length, seam: Length, notes: Notes
+) -> None:
+    reach, room = outline_reach(size, curve, seam), finished + seam
+    if reach > float(room) + 1e-9:
+        widest = (size.width * Length(float(room) / reach)).limit_denominator(10**6)
+        notes.add(
+            "shape-too-large",
+            place,
+            f"The {size.outline} reaches {notes.show(_rounded(reach))} from the middle of the master, and a unit with "
+            f"its seam {notes.show(room)}; the outer seams would cut it off.",
+            f"Keep its width to about {notes.show(widest)}, or make the unit larger.",
+        )
+    elif not shows_in_every_quarter(size, curve, seam):
+        notes.add(
+            "shape-vanishes",
+            place,
+            f"The {size.outline} disappears in the seams: of some quarter nothing shows once it is sewn.",
+            "Make it wider.",
+        )
+
+
+def extents(
+    size: DrawnDiameter | FinishedRadius | PathsFlow, curve: Curve, finished: Length, seam: Length
+) -> tuple[Length, Length]:
     """Return how far the traced shape reaches from its centre, and where its curve meets the finished seam.
 
     Both are good to 10⁻⁹ inch; a shape drawn as it is gives square roots.

@@ -22,6 +22,7 @@ from quarterturn.geometry.polygons import (
     from_polygons,
     is_inside,
     joined,
+    roomiest_point,
     uncovered_area,
     without,
 )
@@ -32,6 +33,7 @@ from quarterturn.geometry.spread import spread
 __all__ = [
     "EPSILON",
     "FLATTENING",
+    "OUTLINES",
     "STAY",
     "Arc",
     "Bounds",
@@ -66,6 +68,7 @@ __all__ = [
     "quarter_turns",
     "rectangle",
     "region_bounds",
+    "roomiest_point",
     "same_outline",
     "same_region",
     "shift",

@@ -75,7 +75,8 @@ def cut(region: Region, line: StraightLine) -> tuple[Region, Region]:
     if min(reach) >= -EPSILON:
         return region, Region(())
     sided = [
-        [(s, side_of_segment(s, line)) for whole in path.segments for s in split_at(whole, line)] for path in region.paths
+        [(s, side_of_segment(s, line)) for whole in path.segments for s in split_at(whole, line)]
+        for path in region.paths
     ]
     return _gather(sided, line, 1), _gather(sided, line.reversed(), -1)
 

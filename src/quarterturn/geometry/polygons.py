@@ -92,6 +92,15 @@ def uncovered_area(region: Region, covers: Sequence[Region]) -> float:
     return float(rest.area)
 
 
+def roomiest_point(region: Region) -> tuple[Point, float]:
+    """Return the middle and the radius of the largest disc in a region that is not empty, to a hundredth inch."""
+    import shapely
+
+    largest = max(shapely.get_parts(as_polygon(region, 0.01)), key=lambda part: part.area)
+    (x, y), (px, py) = shapely.maximum_inscribed_circle(largest, 0.01).coords
+    return complex(x, y), abs(complex(px - x, py - y))
+
+
 def is_inside(point: Point, region: Region) -> bool:
     """Tell whether a point lies in a region (flattened to FLATTENING; on the edge either answer is right)."""
     import shapely

@@ -6,7 +6,17 @@ Promise: whatever is made beyond need is stated as spare or surplus.
 """
 
 from quarterturn.pieces.bill import bill_of_pieces, blank_side
-from quarterturn.pieces.model import Bill, Grain, MasterCount, Piece, Purpose
+from quarterturn.pieces.model import Bill, Grain, MasterCount, Piece, Purpose, UnitCount
 from quarterturn.pieces.text import bill_text
 
-__all__ = ["Bill", "Grain", "MasterCount", "Piece", "Purpose", "bill_of_pieces", "bill_text", "blank_side"]
+__all__ = [
+    "Bill",
+    "Grain",
+    "MasterCount",
+    "Piece",
+    "Purpose",
+    "UnitCount",
+    "bill_of_pieces",
+    "bill_text",
+    "blank_side",
+]

@@ -9,9 +9,9 @@ from dataclasses import dataclass, replace
 from typing import TypeAlias
 
 from quarterturn.blocks import Blocks, Master
-from quarterturn.design import Design, Direction
+from quarterturn.design import Design, Direction, unit_name
 from quarterturn.measure import Length, cut_up
-from quarterturn.pieces.model import Bill, Grain, MasterCount, Piece, Purpose
+from quarterturn.pieces.model import Bill, Grain, MasterCount, Piece, Purpose, UnitCount
 from quarterturn.setting import BorderStrip, Setting, Side
 
 _Key: TypeAlias = tuple[str, Purpose, str, Length, Length, Grain]
@@ -57,17 +57,22 @@ def blank_side(master: Master, design: Design) -> Length:
 
 
 def _master_count(design: Design, blocks: Blocks, setting: Setting, code: str) -> MasterCount:
-    recipe = design.colourway(code).recipe
-    per_master, units = blocks.master(recipe).per_master(), setting.tally[code]
-    needed, spare = math.ceil(units / per_master), design.making.spare_masters
+    """Count the masters for the kind that needs most; the other kinds leave a surplus (trade check 17)."""
+    recipe, spare = design.colourway(code).recipe, design.making.spare_masters
+    master = blocks.master(recipe)
+    kinds = [
+        (name, setting.tally.get(name, 0), master.per_master(number))
+        for number, unit in enumerate(master.units)
+        for name in (unit_name(code, unit.quarter),)
+    ]
+    needed = max(math.ceil(units / each) for _, units, each in kinds)
     count = needed + spare
-    return MasterCount(
-        code, recipe, "", "", units, per_master, needed, spare, count, count * per_master - units
-    )
+    counts = (UnitCount(name, units, each, count * each - units) for name, units, each in kinds)
+    return MasterCount(code, recipe, "", "", tuple(counts), needed, spare, count)
 
 
 def _master_wants(design: Design, blocks: Blocks, setting: Setting) -> Iterable[_Want]:
-    for code in setting.tally:
+    for code in setting.codes:
         ground, shape = _wants_of_colourway(design, blocks, setting, code)
         yield ground
         yield shape
@@ -153,7 +158,7 @@ def _labels_of_masters(
     design: Design, blocks: Blocks, setting: Setting, labels: dict[_Key, str]
 ) -> dict[str, tuple[str, str]]:
     found = {}
-    for code in setting.tally:
+    for code in setting.codes:
         ground, shape = _wants_of_colourway(design, blocks, setting, code)
         found[code] = (labels[ground.key()], labels[shape.key()])
     return found

@@ -50,6 +50,22 @@ class Piece:
 
 
 @dataclass(frozen=True, slots=True)
+class UnitCount:
+    """Units of one kind of one colourway. `name` is what the map calls them: `a`, or `a-tl`."""
+
+    name: str
+    needed: int
+    per_master: int
+    surplus: int
+    """Left over when all is sewn."""
+
+    @property
+    def made(self) -> int:
+        """Return how many all the masters give."""
+        return self.needed + self.surplus
+
+
+@dataclass(frozen=True, slots=True)
 class MasterCount:
     """Masters to make of one colourway."""
 
@@ -59,14 +75,28 @@ class MasterCount:
     """Label of the ground piece."""
     shape: str
     """Label of the cloth blank for the shape."""
-    units_needed: int
-    per_master: int
+    units: tuple[UnitCount, ...]
+    """What becomes of them, in the order of the master's kinds."""
     needed: int
+    """For the kind of which most are needed against what a master gives."""
     spare: int
     count: int
     """Needed and spare together."""
-    surplus_units: int
-    """Units left over when all is sewn."""
+
+    @property
+    def units_needed(self) -> int:
+        """Return the units that the quilt takes, of all kinds."""
+        return sum(unit.needed for unit in self.units)
+
+    @property
+    def per_master(self) -> int:
+        """Return the units that a master gives, of all kinds."""
+        return sum(unit.per_master for unit in self.units)
+
+    @property
+    def surplus_units(self) -> int:
+        """Return the units left over when all is sewn, of all kinds."""
+        return sum(unit.surplus for unit in self.units)
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from quarterturn.measure import Units, aligned, show_plain
 from quarterturn.pieces.model import Bill, MasterCount, Piece
 
@@ -22,21 +24,21 @@ _PIECE_HEAD = ("piece", "purpose", "count", "spare", "length", "width", "grain",
 
 def bill_text(bill: Bill, units: Units) -> str:
     """Return the masters of each colourway and the pieces in the bill's order; sizes are unfinished and exact."""
-    masters = aligned([_MASTER_HEAD, *map(_master, bill.masters)], right=range(4, len(_MASTER_HEAD)))
+    rows = (row for master in bill.masters for row in _master(master))
+    masters = aligned([_MASTER_HEAD, *rows], right=range(4, len(_MASTER_HEAD)))
     pieces = aligned([_PIECE_HEAD, *(_piece(piece, units) for piece in bill.pieces)], right=(2, 3, 4, 5))
     return "\n".join(("masters", *masters, "pieces", *pieces, ""))
 
 
-def _master(master: MasterCount) -> tuple[str, ...]:
-    counts = (
-        master.count,
-        master.needed,
-        master.spare,
-        master.units_needed,
-        master.per_master,
-        master.surplus_units,
-    )
-    return master.code, master.recipe, master.ground, master.shape, *map(str, counts)
+def _master(master: MasterCount) -> Iterator[tuple[str, ...]]:
+    """Return the row of a colourway, and a row for each kind of unit where there are several."""
+    made = (master.count, master.needed, master.spare)
+    units = (master.units_needed, master.per_master, master.surplus_units)
+    yield master.code, master.recipe, master.ground, master.shape, *map(str, (*made, *units))
+    if len(master.units) > 1:
+        for unit in master.units:
+            counts = map(str, (unit.needed, unit.per_master, unit.surplus))
+            yield unit.name, "", "", "", "", "", "", *counts
 
 
 def _piece(piece: Piece, units: Units) -> tuple[str, ...]:

@@ -6,11 +6,12 @@ drawing of a large quilt stays small. The binding shows outside the top, one sea
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from quarterturn.blocks import GROUND, SHAPE, Blocks, Unit
-from quarterturn.design import Colourway, Design
+from quarterturn.design import Colourway, Design, code_of_unit
 from quarterturn.geometry import Motion, Region, rectangle
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Use
 from quarterturn.setting import BorderStrip, Face, PlacedUnit, Setting
@@ -57,7 +58,7 @@ def top_sheet(design: Design, blocks: Blocks, setting: Setting, width: float, lo
     factor = (width - look.line) / (float(setting.width) + 2 * edge)
     corner = edge * factor + look.line / 2
     scale = Scale(factor, complex(corner, corner))
-    codes = {unit.code: design.colourway(unit.code) for unit in setting.units}
+    names = dict.fromkeys(unit.name for unit in setting.units)
     colours = {fabric.letter: fabric.colour for fabric in design.fabrics}
     top = (float(setting.width), float(setting.height))
     marks: list[Mark] = [_binding(scale, top, edge, look.ink(colours[design.binding_fabric]))]
@@ -70,8 +71,9 @@ def top_sheet(design: Design, blocks: Blocks, setting: Setting, width: float, lo
         title=design.title,
         alt=describe_top(design, setting),
         symbols={
-            code + part: _unit_marks(_unit_of(blocks, colourway), colourway, colours, factor, look, part)
-            for code, colourway in codes.items()
+            name + part: _unit_marks(blocks.unit(design, name), colourway, colours, factor, look, part)
+            for name in names
+            for colourway in (design.colourway(code_of_unit(name)),)
             for part in look.passes
         },
     )
@@ -93,9 +95,12 @@ def faces_sheet(
 
 def describe_top(design: Design, setting: Setting) -> str:
     """Describe the picture of the top to someone who cannot see it."""
+    counts: Counter[str] = Counter()
+    for name, count in setting.tally.items():
+        counts[code_of_unit(name)] += count
     kinds = ", ".join(
         f"{count} with {_name(design, colourway.shape)} on {_name(design, colourway.ground)}"
-        for code, count in setting.tally.items()
+        for code, count in counts.items()
         for colourway in (design.colourway(code),)
     )
     borders = _described_borders(design)
@@ -114,10 +119,6 @@ def _described_borders(design: Design) -> str:
 
 def _name(design: Design, letter: str) -> str:
     return design.fabric(letter).name
-
-
-def _unit_of(blocks: Blocks, colourway: Colourway) -> Unit:
-    return blocks.master(colourway.recipe).units[0]
 
 
 def _unit_marks(
@@ -140,7 +141,7 @@ def _laid(setting: Setting, unit: PlacedUnit, scale: Scale, part: str) -> Use:
         float(setting.centre_left + unit.column * setting.side) + half,
         float(setting.centre_top + unit.row * setting.side) + half,
     )
-    return Use(unit.code + part, Motion((1 + 0j, 1j, -1 + 0j, -1j)[unit.turn % 4], scale.point(middle)))
+    return Use(unit.name + part, Motion((1 + 0j, 1j, -1 + 0j, -1j)[unit.turn % 4], scale.point(middle)))
 
 
 def _strip(strip: BorderStrip) -> Region:

@@ -14,6 +14,7 @@ from quarterturn.geometry import (
     Path,
     Point,
     Region,
+    Segment,
     StraightLine,
     congruence,
     mirror_across_vertical,
@@ -153,29 +154,37 @@ def _ring_names(shape: FusedShape, angle: float) -> Iterator[Text]:
     """Return the names of the two web lines where a ray from the middle meets them."""
     traced, outside = _distance(shape.traced, angle), _distance(shape.ring_out.paths[0], angle)
     if outside - traced >= SMALLEST * 1.7:
-        yield _along_curve("web: cut here", angle, (traced + outside) / 2)
+        yield _along_curve("web: cut here", angle, (traced + outside) / 2, _slant(shape.traced, angle))
     inside = _distance(shape.ring_in.paths[0], angle)
-    yield _along_curve("hollow out", angle, inside - 3.2)
+    yield _along_curve("hollow out", angle, inside - 3.2, _slant(shape.ring_in.paths[0], angle))
 
 
-def _along_curve(text: str, angle: float, radius: float) -> Text:
-    """Return a text across a ray from the middle, the right way up, its middle at a distance from there."""
+def _along_curve(text: str, angle: float, radius: float, slant: float) -> Text:
+    """Return a text on a ray from the middle, at a distance from there, along a line that runs at a slant."""
     upper = angle < 0
     drop = -0.34 * NOTE if upper else 0.34 * NOTE
     at = cmath.rect(radius + drop, math.radians(angle))
-    return Text(at, text, NOTE, "middle", angle + 90 if upper else angle - 90)
+    return Text(at, text, NOTE, "middle", slant if upper else slant - 180)
+
+
+def _nearest(path: Path, angle: float) -> tuple[Segment, float]:
+    """Return where a ray from the middle meets an outline: a segment and a parameter, near enough for a label."""
+    way = cmath.rect(1, math.radians(angle))
+    marks = [(segment, k / 64) for segment in path.segments for k in range(65)]
+    return min(marks, key=lambda mark: abs(cmath.phase(mark[0].point(mark[1]) / way)))
 
 
 def _distance(path: Path, angle: float) -> float:
-    """Return how far from the middle a ray meets an outline, in millimetres; near enough for a label."""
-    way = cmath.rect(1, math.radians(angle))
+    """Return how far from the middle a ray meets an outline, in millimetres."""
+    segment, t = _nearest(path, angle)
+    return MM_PER_INCH * abs(segment.point(t))
 
-    def off(point: Point) -> float:
-        return abs(cmath.phase(point / way))
 
-    points: list[Point] = [s.point(k / 64) for s in path.segments for k in range(65)]
-    nearest = min(points, key=off)
-    return MM_PER_INCH * abs(nearest)
+def _slant(path: Path, angle: float) -> float:
+    """Return the angle in degrees at which an outline runs where a ray meets it; across the ray, on a circle."""
+    segment, t = _nearest(path, angle)
+    off = math.degrees(cmath.phase(segment.tangent(t) / cmath.rect(1, math.radians(angle + 90))))
+    return angle + 90 + (off if abs(off) > 1 else 0.0)
 
 
 def grain_arrow(middle: Point, length: float) -> Iterator[Mark]:

@@ -9,8 +9,8 @@ import itertools
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from quarterturn.blocks import SHAPE, Blocks, Master
-from quarterturn.design import Curve, Design, Paper
+from quarterturn.blocks import SHAPE, Blocks, Master, Unit
+from quarterturn.design import Curve, Design, DrawnOutline, Paper
 from quarterturn.geometry import Bounds, Line, Path, Point, Segment, rectangle
 from quarterturn.measure import show_length
 from quarterturn.pieces import Bill
@@ -130,16 +130,24 @@ def _pattern_name(design: Design) -> str:
 
 
 def _size(design: Design, master: Master) -> str:
-    return f"{show_length(master.shape.width, design.units, sixteenths=True)} across"
+    shape = master.shape
+    across, high = (show_length(side, design.units, sixteenths=True) for side in (shape.width, shape.height))
+    return f"{across} across" if across == high else f"{across} × {high}"
 
 
 def _about(design: Design, master: Master) -> tuple[str, ...]:
     size = _size(design, master)
     recipe = design.recipe(master.recipe)
+    outline = _outline_word(design, master).capitalize()
     if recipe.curve is Curve.SEWN_TRUE:
         seam = show_length(2 * master.seam, design.units)
-        return (f"Circle sewn true, {size}: spread by {seam} for the seams. True size.",)
-    return (f"Circle as drawn, {size}. True size.",)
+        return (f"{outline} sewn true, {size}: spread by {seam} for the seams. True size.",)
+    return (f"{outline} as drawn, {size}. True size.",)
+
+
+def _outline_word(design: Design, master: Master) -> str:
+    size = design.recipe(master.recipe).size
+    return size.outline if isinstance(size, DrawnOutline) else "circle"
 
 
 def _counts(design: Design, bill: Bill, master: Master, paper: Paper) -> list[str]:
@@ -199,8 +207,9 @@ def _unit_pages(design: Design, master: Master, paper: Paper) -> Iterator[Draft]
 
 
 def _unit_name(master: Master, number: int) -> str:
-    """Return what a kind of unit is called: by its recipe, and by a number where the master has several kinds."""
-    return f"unit of {master.recipe}" + (f", kind {number + 1}" if len(master.units) > 1 else "")
+    """Return what a kind of unit is called: by its recipe, and by its quarter where the master has several kinds."""
+    quarter = master.units[number].quarter
+    return f"unit of {master.recipe}" + (f", quarter {quarter}" if quarter else "")
 
 
 def _unit_marks(design: Design, master: Master, number: int, middle: Point) -> Iterator[Mark]:
@@ -209,17 +218,32 @@ def _unit_marks(design: Design, master: Master, number: int, middle: Point) -> I
     scale = Scale(MM_PER_INCH, middle - complex(side, side) / 2 * MM_PER_INCH)
     shapes = (p for layer in unit.cut_layers if layer.part == SHAPE for p in layer.region.paths)
     for path in shapes:
-        yield from (Stroke(run, HOLLOW) for run in _curves(scale.path(path)))
+        yield from (Stroke(run, HOLLOW) for run in _inner_edges(path, unit, scale))
     yield outline(scale.path(rectangle(0, 0, side, side)), SEAM_LINE)
     yield Area(scale.region(unit.cut_layers[0].region), TRACED)
     low, high = scale.point(complex(-seam, -seam)), scale.point(complex(side + seam, side + seam))
     name = f"{_unit_name(master, number)}, trimmed to {show_length(unit.cut_side, design.units)}"
     yield Text(complex(middle.real, high.imag + 5), name, PLAIN, "middle", bold=True)
-    yield Text(complex(low.real, low.imag - 2), "middle of the circle at this corner", NOTE)
+    yield _middle_named(unit.quarter or "br", _outline_word(design, master), low, high)
 
 
-def _curves(path: Path) -> Iterator[tuple[Segment, ...]]:
-    """Return the curved stretches of an outline."""
-    for curved, run in itertools.groupby(path.segments, key=lambda s: not isinstance(s, Line)):
-        if curved:
-            yield tuple(run)
+def _middle_named(quarter: str, outline: str, low: Point, high: Point) -> Text:
+    """Return the note at the corner of a unit that was the middle of its master."""
+    at_left, at_top = quarter.endswith("r"), quarter.startswith("b")
+    at = complex(low.real if at_left else high.real, low.imag - 2 if at_top else high.imag + 10)
+    return Text(at, f"middle of the {outline} at this corner", NOTE, "start" if at_left else "end")
+
+
+def _inner_edges(path: Path, unit: Unit, scale: Scale) -> Iterator[tuple[Segment, ...]]:
+    """Return the stretches of a shape's outline that do not lie along the edges of its unit."""
+    low, high = -float(unit.seam), float(unit.side + unit.seam)
+
+    def is_inner(segment: Segment) -> bool:
+        ends = (segment.start, segment.end)
+        upright = any(max(abs(p.real - edge) for p in ends) < 1e-6 for edge in (low, high))
+        level = any(max(abs(p.imag - edge) for p in ends) < 1e-6 for edge in (low, high))
+        return not (isinstance(segment, Line) and (upright or level))
+
+    for inner, run in itertools.groupby(path.segments, key=is_inner):
+        if inner:
+            yield tuple(scale.segment(s) for s in run)

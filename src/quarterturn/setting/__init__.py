@@ -17,9 +17,11 @@ from quarterturn.setting.model import (
     Side,
 )
 from quarterturn.setting.picture import picture
+from quarterturn.setting.quarters import MAP_CODES, map_findings
 from quarterturn.setting.text import setting_text
 
 __all__ = [
+    "MAP_CODES",
     "BorderStrip",
     "Face",
     "Join",
@@ -29,6 +31,7 @@ __all__ = [
     "Setting",
     "Side",
     "arrange",
+    "map_findings",
     "picture",
     "setting_text",
 ]

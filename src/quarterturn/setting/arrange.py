@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from quarterturn.blocks import Blocks
-from quarterturn.design import Design
+from quarterturn.design import Design, unit_name
 from quarterturn.measure import Length
 from quarterturn.setting.joins import find_joins
 from quarterturn.setting.model import BorderStrip, PlacedUnit, Setting, Side
@@ -29,23 +31,22 @@ def arrange(design: Design, blocks: Blocks) -> Setting:
         width=width + 2 * margin,
         height=height + 2 * margin,
         joins=find_joins(design, blocks, units, columns),
-        tally=_tally(design, units),
+        tally=_tally(design, blocks, units),
     )
 
 
 def _placed(design: Design) -> tuple[PlacedUnit, ...]:
     return tuple(
-        PlacedUnit(row, column, cell.code, cell.turn)
+        PlacedUnit(row, column, cell.code, cell.turn, cell.quarter)
         for row, cells in enumerate(design.setting.rows())
         for column, cell in enumerate(cells)
     )
 
 
-def _tally(design: Design, units: tuple[PlacedUnit, ...]) -> dict[str, int]:
-    counts = {c.code: 0 for c in design.colourways}
-    for unit in units:
-        counts[unit.code] += 1
-    return {code: count for code, count in counts.items() if count}
+def _tally(design: Design, blocks: Blocks, units: tuple[PlacedUnit, ...]) -> dict[str, int]:
+    counts = Counter(unit.name for unit in units)
+    names = [unit_name(c.code, u.quarter) for c in design.colourways for u in blocks.master(c.recipe).units]
+    return {name: counts[name] for name in names if counts[name]}
 
 
 def _borders(design: Design, width: Length, height: Length) -> tuple[BorderStrip, ...]:

@@ -10,7 +10,7 @@ import itertools
 from functools import cache
 
 from quarterturn.blocks import Blocks, Span, side_spans
-from quarterturn.design import Colourway, Design
+from quarterturn.design import Colourway, Design, code_of_unit
 from quarterturn.setting.model import Join, JoinMark, Meeting, PlacedUnit, Side
 
 MATCH_WITHIN = 1 / 32
@@ -29,10 +29,9 @@ def find_joins(
     """Return the joins of all units, row by row, each unit's right one before its lower one."""
 
     @cache
-    def changes(code: str, turn: int, side: Side) -> tuple[Change, ...]:
-        colourway = design.colourway(code)
-        unit = blocks.master(colourway.recipe).units[0]
-        return _changes(side_spans(unit, turn)[side.value], colourway)
+    def changes(name: str, turn: int, side: Side) -> tuple[Change, ...]:
+        spans = side_spans(blocks.unit(design, name), turn)[side.value]
+        return _changes(spans, design.colourway(code_of_unit(name)))
 
     @cache
     def marks(first: tuple[str, int], second: tuple[str, int], side: Side) -> tuple[JoinMark, ...]:
@@ -42,14 +41,14 @@ def find_joins(
 
     joins = []
     for index, unit in enumerate(units):
-        here = (unit.code, unit.turn)
+        here = (unit.name, unit.turn)
         if unit.column + 1 < columns:
             right = units[index + 1]
-            found = marks(here, (right.code, right.turn), Side.RIGHT)
+            found = marks(here, (right.name, right.turn), Side.RIGHT)
             joins.append(Join(unit.row, unit.column, Side.RIGHT, found))
         if index + columns < len(units):
             below = units[index + columns]
-            found = marks(here, (below.code, below.turn), Side.BOTTOM)
+            found = marks(here, (below.name, below.turn), Side.BOTTOM)
             joins.append(Join(unit.row, unit.column, Side.BOTTOM, found))
     return tuple(joins)
 

@@ -6,18 +6,28 @@ import enum
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from quarterturn.design import code_of_unit, unit_name
 from quarterturn.geometry import Region
 from quarterturn.measure import Length
 
 
 @dataclass(frozen=True, slots=True)
 class PlacedUnit:
-    """A unit at its place: row and column count from 0 at the top left, `turn` in clockwise quarters."""
+    """A unit at its place: row and column count from 0 at the top left, `turn` in clockwise quarters.
+
+    `quarter` is that of the master, where its units are of several kinds.
+    """
 
     row: int
     column: int
     code: str
     turn: int
+    quarter: str = ""
+
+    @property
+    def name(self) -> str:
+        """Return the name of the unit: `a`, or `a-tl`."""
+        return unit_name(self.code, self.quarter)
 
 
 class Side(enum.Enum):
@@ -99,7 +109,12 @@ class Setting:
     height: Length
     joins: tuple[Join, ...]
     tally: Mapping[str, int]
-    """Units needed of each colourway code, in the design's order; every code used at least once."""
+    """Units needed of each name (`a`, or `a-tl`), in the design's order; every name used at least once."""
+
+    @property
+    def codes(self) -> tuple[str, ...]:
+        """Return the colourways that are used, in the design's order."""
+        return tuple(dict.fromkeys(map(code_of_unit, self.tally)))
 
     def row(self, index: int) -> tuple[PlacedUnit, ...]:
         """Return the units of a row."""

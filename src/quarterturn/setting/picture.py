@@ -3,25 +3,24 @@
 from __future__ import annotations
 
 from quarterturn.blocks import GROUND, Blocks, turned_about_centre
-from quarterturn.design import Design
+from quarterturn.design import Design, code_of_unit
 from quarterturn.geometry import Region, rectangle, shift
 from quarterturn.setting.model import BorderStrip, Face, PlacedUnit, Setting
 
 
 def picture(design: Design, blocks: Blocks, setting: Setting) -> tuple[Face, ...]:
     """Return the faces, the later on top where they overlap: units row by row, then borders."""
-    sewn = {kind: _sewn_faces(design, blocks, *kind) for kind in {(u.code, u.turn) for u in setting.units}}
+    sewn = {kind: _sewn_faces(design, blocks, *kind) for kind in {(u.name, u.turn) for u in setting.units}}
     units = [
         Face(face.fabric, shift(_place(setting, unit)).region(face.region))
         for unit in setting.units
-        for face in sewn[unit.code, unit.turn]
+        for face in sewn[unit.name, unit.turn]
     ]
     return (*units, *(Face(strip.fabric, _strip_region(strip)) for strip in setting.borders))
 
 
-def _sewn_faces(design: Design, blocks: Blocks, code: str, turn: int) -> tuple[Face, ...]:
-    colourway = design.colourway(code)
-    unit = blocks.master(colourway.recipe).units[0]
+def _sewn_faces(design: Design, blocks: Blocks, name: str, turn: int) -> tuple[Face, ...]:
+    colourway, unit = design.colourway(code_of_unit(name)), blocks.unit(design, name)
     motion = turned_about_centre(unit, turn)
     return tuple(
         Face(colourway.ground if layer.part == GROUND else colourway.shape, motion.region(layer.region))

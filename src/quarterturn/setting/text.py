@@ -31,7 +31,7 @@ def _sizes(setting: Setting, units: Units) -> Iterator[str]:
 
 
 def _map(setting: Setting) -> list[str]:
-    rows = ([f"{unit.code}{unit.turn}" for unit in setting.row(index)] for index in range(setting.rows))
+    rows = ([f"{unit.name}{unit.turn}" for unit in setting.row(index)] for index in range(setting.rows))
     return ["map", *aligned([[" ".join(row)] for row in rows])]
 
 

@@ -43,7 +43,7 @@ def assembly_steps(design: Design, setting: Setting) -> Iterator[Draft]:
 
 
 def _placed(unit: PlacedUnit) -> Placed:
-    return Placed(labels.unit(unit.code), unit.turn)
+    return Placed(labels.unit(unit.name), unit.turn)
 
 
 def _row_press(design: Design, index: int) -> Side | None:

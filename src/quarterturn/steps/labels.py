@@ -40,19 +40,19 @@ def stitched(code: str) -> str:
     return f"master {code}, stitched"
 
 
-def cut_unit(code: str) -> str:
+def cut_unit(name: str) -> str:
     """Return the name of a unit as the cuts leave it."""
-    return f"unit {code}, as cut"
+    return f"unit {name}, as cut"
 
 
-def open_unit(code: str) -> str:
+def open_unit(name: str) -> str:
     """Return the name of a unit whose ground is cut away, still to be trimmed."""
-    return f"unit {code}, cut away"
+    return f"unit {name}, cut away"
 
 
-def unit(code: str) -> str:
+def unit(name: str) -> str:
     """Return the name of a finished unit."""
-    return f"unit {code}"
+    return f"unit {name}"
 
 
 def panel(fabric: str) -> str:

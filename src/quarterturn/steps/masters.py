@@ -10,15 +10,14 @@ from quarterturn.blocks import Blocks, Master
 from quarterturn.design import Design
 from quarterturn.geometry import (
     Point,
-    Region,
     StraightLine,
+    congruence,
     mirror_across_vertical,
     path_crossings,
-    same_region,
 )
 from quarterturn.materials import Materials, WebRows
 from quarterturn.measure import Length
-from quarterturn.pieces import Bill, MasterCount
+from quarterturn.pieces import Bill, MasterCount, UnitCount
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
 from quarterturn.steps.model import (
@@ -38,6 +37,8 @@ from quarterturn.steps.model import (
     Trim,
 )
 
+SURPLUS = "units beyond the quilt's need"
+
 FLIP = mirror_across_vertical()
 """Web is drawn on the paper side and goes on the wrong side of the cloth: what is drawn comes out mirrored."""
 
@@ -55,13 +56,12 @@ def shape_steps(design: Design, blocks: Blocks, bill: Bill, materials: Materials
 
 def _trace(master: Master, rows: WebRows) -> Draft:
     shape = master.shape
-    traced = Region((shape.traced,))
     action = TraceRings(
         recipe=master.recipe,
         traced=FLIP.path(shape.traced),
         ring_out=FLIP.region(shape.ring_out),
         ring_in=FLIP.region(shape.ring_in),
-        same_mirrored=same_region(traced, FLIP.region(traced)),
+        same_mirrored=bool(congruence(shape.traced, shape.traced, mirrored=True)),
         room_width=rows.width,
         room_height=rows.height,
         gap=rows.gap,
@@ -107,7 +107,12 @@ def master_steps(design: Design, blocks: Blocks, bill: Bill) -> Iterator[Draft]:
         yield _stitch(design, blocks.master(masters.recipe), masters)
     for masters in bill.masters:
         yield from _unit_steps(design, blocks.master(masters.recipe), masters)
-    stacks = tuple(Pile(labels.unit(masters.code), masters.units_needed) for masters in bill.masters)
+    stacks = tuple(
+        Pile(labels.unit(unit.name), unit.needed)
+        for masters in bill.masters
+        for unit in masters.units
+        if unit.needed
+    )
     yield draft(Chapter.UNITS, LabelStacks(stacks))
 
 
@@ -137,33 +142,62 @@ def _stitch(design: Design, master: Master, masters: MasterCount) -> Draft:
 
 
 def _between_cuts(master: Master) -> Point:
-    """Return the point of the shape's edge midway between the first two cuts."""
+    """Return the point of the shape's edge midway between the first two cuts, or else as far from both as can be."""
     first, second = master.cuts[:2]
-    way = first.direction - second.direction
-    middle = StraightLine(0j, way / abs(way))
-    return max(path_crossings(master.shape.traced, middle), key=middle.along)
+    traced = master.shape.traced
+    halving = [
+        _through_middle(w) for w in (first.direction - second.direction, first.direction + second.direction)
+    ]
+    found = [
+        p for line in halving for p in sorted(path_crossings(traced, line), key=line.along, reverse=True)
+    ]
+    marks = [segment.point(k / 16) for segment in traced.segments for k in range(1, 16)]
+
+    def off(point: Point) -> float:
+        return round(min(abs(cut.side(point)) for cut in (first, second)), 9)
+
+    return max((*found, *marks), key=off)
+
+
+def _through_middle(way: Point) -> StraightLine:
+    return StraightLine(0j, way / abs(way))
 
 
 def _unit_steps(design: Design, master: Master, masters: MasterCount) -> Iterator[Draft]:
-    code, units = masters.code, masters.count * masters.per_master
-    as_cut, trimmed = master.side / 2, master.units[0].cut_side
-    parts = tuple((labels.cut_unit(code), part.motion) for part in master.parts)
+    """Return cutting a colourway's masters apart, then each kind of unit by itself up to its stack."""
+    code, as_cut = masters.code, master.side / 2
+    names = [unit.name for unit in masters.units]
     yield draft(
         Chapter.UNITS,
-        CutApart(code, masters.recipe, master.cuts, parts),
+        CutApart(
+            code,
+            masters.recipe,
+            master.cuts,
+            tuple((labels.cut_unit(names[part.unit]), part.motion) for part in master.parts),
+        ),
         (Pile(labels.stitched(code), masters.count),),
-        (Product(labels.cut_unit(code), units, as_cut, as_cut),),
+        tuple(Product(labels.cut_unit(unit.name), unit.made, as_cut, as_cut) for unit in masters.units),
     )
-    opened = labels.open_unit(code) if master.trim else labels.unit(code)
+    for unit in masters.units:
+        yield from _kind_steps(design, master, unit)
+
+
+def _kind_steps(design: Design, master: Master, unit: UnitCount) -> Iterator[Draft]:
+    name, as_cut, trimmed = unit.name, master.side / 2, master.units[0].cut_side
+    if not unit.needed:
+        over = (Pile(labels.cut_unit(name), unit.surplus),)
+        yield draft(Chapter.UNITS, SetAside(SURPLUS), over)
+        return
+    opened = labels.open_unit(name) if master.trim else labels.unit(name)
     yield draft(
         Chapter.UNITS,
         CutAway(design.making.cut_away),
-        (Pile(labels.cut_unit(code), units),),
-        (Product(opened, units, as_cut, as_cut),),
+        (Pile(labels.cut_unit(name), unit.made),),
+        (Product(opened, unit.made, as_cut, as_cut),),
     )
     if master.trim:
-        made = Product(labels.unit(code), units, trimmed, trimmed)
-        yield draft(Chapter.UNITS, Trim(trimmed), (Pile(opened, units),), (made,))
-    if masters.surplus_units:
-        over = (Pile(labels.unit(code), masters.surplus_units),)
-        yield draft(Chapter.UNITS, SetAside("units beyond the quilt's need"), over)
+        made = Product(labels.unit(name), unit.made, trimmed, trimmed)
+        yield draft(Chapter.UNITS, Trim(trimmed), (Pile(opened, unit.made),), (made,))
+    if unit.surplus:
+        over = (Pile(labels.unit(name), unit.surplus),)
+        yield draft(Chapter.UNITS, SetAside(SURPLUS), over)

@@ -6,10 +6,20 @@ import re
 from collections import Counter
 from collections.abc import Iterator
 
-from quarterturn.design import ClothKind, Design, Direction, EdgeStitchKind, Pressing, Severity, dotted
+from quarterturn.design import (
+    ClothKind,
+    Design,
+    Direction,
+    EdgeStitchKind,
+    Pressing,
+    Severity,
+    dotted,
+    unit_name,
+)
 from quarterturn.design.colour import value_of
 from quarterturn.measure import Units, inches, mm, show_count, show_length
 from quarterturn.proof.checks.agreement import used_fabrics
+from quarterturn.proof.checks.drafting import drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, tell
 from quarterturn.proof.checks.ledger import codes_of_units
 from quarterturn.proof.checks.mapping import turned_counts, unit_counts
@@ -27,6 +37,13 @@ SHADOW = 15.0
 
 THICK_NEEDLE = 90
 
+_WAYS: dict[int, list[tuple[int, ...]]] = {
+    1: [(0,), (1,), (2,), (3,)],
+    2: [(0, 2), (1, 3)],
+    4: [(0, 1, 2, 3)],
+}
+"""Turns for which a square lies one way up, by the equal units that it gives."""
+
 
 def turned_prints(pattern: Pattern) -> Iterator[Fault]:
     """Count the squares that a print takes if it is to stand upright in every unit.
@@ -36,11 +53,14 @@ def turned_prints(pattern: Pattern) -> Iterator[Fault]:
     """
     design = pattern.design
     turns, made = turned_counts(design), {count.code: count.count for count in pattern.bill.masters}
+    yields = {recipe.name: draft.kinds for recipe, draft in drafts_of(design)}
     for code in unit_counts(design):
         colourway = design.colourway(code)
+        kinds = yields[colourway.recipe]
+        counts = [[turns[unit_name(code, quarter), turn] for turn in range(4)] for quarter in kinds]
         for part, letter in (("ground", colourway.ground), ("shape", colourway.shape)):
             direction = design.fabric(letter).direction
-            want = _upright_squares([turns[code, turn] for turn in range(4)], direction)
+            want = _upright_squares(counts, min(kinds.values()), direction)
             if want > made.get(code, 0) - design.making.spare_masters:
                 sentence = (
                     f"The print of fabric {letter} is {direction.value}. To stand upright in every unit of "
@@ -54,12 +74,20 @@ def turned_prints(pattern: Pattern) -> Iterator[Fault]:
                 yield Fault(dotted("colourways", code, part), sentence, remedy)
 
 
-def _upright_squares(turns: list[int], direction: Direction) -> int:
+def _upright_squares(kinds: list[list[int]], each: int, direction: Direction) -> int:
+    """Return the squares for units counted by kind and turn, of which a square gives `each` in as many turns.
+
+    A square that is laid another way up stands upright for other turns; squares of one way serve all kinds.
+    """
+    if direction is Direction.NONE:
+        return 0
     if direction is Direction.ONE_WAY:
-        return max(turns)
-    if direction is Direction.TWO_WAY:
-        return max(-(-(turns[0] + turns[2]) // 2), -(-(turns[1] + turns[3]) // 2))
-    return 0
+        ways = _WAYS.get(each, _WAYS[1])
+        return sum(max(counts[turn] for counts in kinds for turn in way) for way in ways)
+    if each == 4:
+        return max(-(-(c[way] + c[way + 2]) // 2) for c in kinds for way in (0, 1))
+    share = 2 if each == 2 else 1
+    return sum(max(-(-(c[way] + c[way + 2]) // share) for c in kinds) for way in (0, 1))
 
 
 def backing_print(pattern: Pattern) -> Iterator[Fault]:

@@ -99,13 +99,14 @@ def web_rows(pattern: Pattern) -> Iterator[Fault]:
 
 def web_room(pattern: Pattern) -> Iterator[Fault]:
     """Ask that the whole ring has room on the web."""
-    making, units, reach = pattern.design.making, pattern.design.units, dict[str, float]()
-    reach = {recipe.name: draft.reach for recipe, draft in drafts_of(pattern.design)}
+    making, units = pattern.design.making, pattern.design.units
+    drafts = {recipe.name: draft for recipe, draft in drafts_of(pattern.design)}
     for rows in pattern.materials.web.rows:
-        want = 2 * (reach[rows.shape] + float(making.ring_out))
-        if min(rows.width, rows.height) < want - CLOSE / 10:
+        draft, over = drafts[rows.shape], 2 * float(making.ring_out)
+        want = (draft.width + over, draft.height + over)
+        if rows.width < want[0] - CLOSE / 10 or rows.height < want[1] - CLOSE / 10:
             sentence = (
-                f"A ring of {rows.shape} measures {tell(want, units)} across, and has room of "
+                f"A ring of {rows.shape} measures {tell(want[0], units)} × {tell(want[1], units)}, and has room of "
                 f"{tell(rows.width, units)} × {tell(rows.height, units)} on the web."
             )
             yield Fault("making.ring_out", sentence, REBUILD, rows.shape)
@@ -115,7 +116,7 @@ def web_narrow(pattern: Pattern) -> Iterator[Fault]:
     """Name the shapes that are wider than the web."""
     making, units = pattern.design.making, pattern.design.units
     for recipe, draft in drafts_of(pattern.design):
-        across = 2 * (draft.reach + float(making.ring_out))
+        across = draft.width + 2 * float(making.ring_out)
         if across > making.web_width:
             sentence = (
                 f"The ring of {recipe.name} is {near(across, units)} across, and the web "

@@ -3,56 +3,71 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
-from quarterturn.design import Severity, dotted
+from quarterturn.design import Severity, code_of_unit, dotted, quarter_of_unit, unit_name
 from quarterturn.measure import show_count
 from quarterturn.pieces import Purpose
+from quarterturn.proof.checks.drafting import drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check
-from quarterturn.proof.checks.ledger import codes_of_units, keep_ledger, made_of, set_aside
-from quarterturn.proof.checks.mapping import unit_counts
+from quarterturn.proof.checks.ledger import keep_ledger, made_of, names_of_units, set_aside
+from quarterturn.proof.checks.mapping import kind_counts, unit_counts
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import Crease, CutApart, CutOut, FuseRings, FuseToGround, StitchEdge, Subcut
 
 PER_SQUARE = 4
+"""Units of all kinds: each quarter is one."""
 
 
 def units_made(pattern: Pattern) -> Iterator[Fault]:
     """Hold the units that the steps leave for sewing against the units of the map."""
-    codes, made, aside = codes_of_units(pattern.steps), made_of(pattern.steps), set_aside(pattern.steps)
-    last = {code: label for label, code in codes.items()}
-    counts = unit_counts(pattern.design)
-    for code in counts.keys() | last.keys():
-        label = last.get(code, "")
+    names, made, aside = names_of_units(pattern.steps), made_of(pattern.steps), set_aside(pattern.steps)
+    last = {name: label for label, name in names.items()}
+    counts = kind_counts(pattern.design)
+    for name in counts.keys() | last.keys():
+        label = last.get(name, "")
         found = made[label] - aside[label]
-        if found != counts.get(code, 0):
+        if found != counts[name]:
             sentence = (
-                f"The map has {show_count(counts.get(code, 0), 'unit')} of colourway {code}, but the steps leave "
-                f"{found} to sew."
+                f"The map has {show_count(counts[name], 'unit')} of {_called(name)}, but the steps leave {found} "
+                "to sew."
             )
-            yield Fault(dotted("colourways", code), sentence, REBUILD)
+            yield Fault(dotted("colourways", code_of_unit(name)), sentence, REBUILD)
+
+
+def _called(name: str) -> str:
+    quarter = quarter_of_unit(name)
+    return f"colourway {code_of_unit(name)}" + (f", quarter {quarter}" if quarter else "")
 
 
 def units_tallied(pattern: Pattern) -> Iterator[Fault]:
     """Hold the tally of the setting against the map."""
-    for code, count in unit_counts(pattern.design).items():
-        found = pattern.setting.tally.get(code, 0)
+    for name, count in kind_counts(pattern.design).items():
+        found = pattern.setting.tally.get(name, 0)
         if found != count:
-            sentence = f"The map has {show_count(count, 'unit')} of colourway {code}, and the tally {found}."
-            yield Fault(dotted("colourways", code), sentence, REBUILD)
+            sentence = f"The map has {show_count(count, 'unit')} of {_called(name)}, and the tally {found}."
+            yield Fault(dotted("colourways", code_of_unit(name)), sentence, REBUILD)
 
 
 def masters_counted(pattern: Pattern) -> Iterator[Fault]:
-    """Squares to make = units needed over four, rounded up, and the spares; what is left over is stated."""
-    spare = pattern.design.making.spare_masters
+    """Hold the squares to make against the map.
+
+    They are the units needed of a kind over those that a square gives, rounded up, for the kind of which most are
+    needed, and the spares. What is left over is stated.
+    """
+    design, spare = pattern.design, pattern.design.making.spare_masters
+    kinds = {recipe.name: draft.kinds for recipe, draft in drafts_of(design)}
+    named = kind_counts(design)
     listed = {count.code: count for count in pattern.bill.masters}
     for code, units in unit_counts(pattern.design).items():
-        want = -(-units // PER_SQUARE) + spare
+        yields = kinds[design.colourway(code).recipe]
+        most = max(-(-named[unit_name(code, quarter)] // each) for quarter, each in yields.items())
+        want = most + spare
         found = listed[code].count if code in listed else 0
         if found != want:
             sentence = (
-                f"{show_count(units, 'unit')} of colourway {code}, four to a square, and {show_count(spare, 'spare')} "
-                f"need {show_count(want, 'square')}; the list makes {found}."
+                f"{show_count(units, 'unit')} of colourway {code}, {_to_a_square(yields)} to a square, "
+                f"and {show_count(spare, 'spare')} need {show_count(want, 'square')}; the list makes {found}."
             )
             yield Fault(dotted("colourways", code), sentence, REBUILD)
         elif listed[code].surplus_units != want * PER_SQUARE - units:
@@ -61,6 +76,11 @@ def masters_counted(pattern: Pattern) -> Iterator[Fault]:
                 f"list says {listed[code].surplus_units}."
             )
             yield Fault(dotted("colourways", code), sentence, REBUILD)
+
+
+def _to_a_square(yields: Mapping[str, int]) -> str:
+    each = ", ".join(f"{count} {quarter}" for quarter, count in yields.items())
+    return "four" if len(yields) == 1 else each
 
 
 def masters_followed(pattern: Pattern) -> Iterator[Fault]:

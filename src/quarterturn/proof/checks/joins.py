@@ -1,20 +1,20 @@
 """Checks of what meets at the seams between units (trade checks 6, 7 and 73).
 
-The shape lies in the corner that a unit's turn tells: 0 top left, 1 top right, 2 bottom right, 3 bottom left.
-Its edge leaves each of the two sides at the crossing a, measured from that corner.
+Each kind of unit has its shape at the corner that was the middle of its master. There the two seams begin along
+which the edge of the shape is met; a turn carries them to other sides.
 """
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import TypeAlias
 
-from quarterturn.design import Design, Severity, dotted
-from quarterturn.measure import show_count, show_length
-from quarterturn.proof.checks.drafting import draft_of
+from quarterturn.design import Design, DrawnOutline, Recipe, Severity, code_of_unit, dotted, quarter_of_unit
+from quarterturn.measure import Units, show_count, show_length
+from quarterturn.proof.checks.drafting import Draft, draft_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.checks.mapping import Turned, key_of_row, map_of, place_of
 from quarterturn.proof.model import Pattern
@@ -29,14 +29,25 @@ MEANT = 0.25
 TOUCHING = 1e-6
 """A curve that leaves a side this near to its far end, in inches, leaves it at the corner: the shape fills the side."""
 
+DOUBT = 1e-4
+"""Two ways of calculating may differ by this, in inches, where a curve is measured as a polygon."""
+
 WIDEST_PEAK = 10.0
 """Degrees. Where two halves of a curve are rejoined, a softer corner passes for round (trade check 7)."""
 
-_CORNERS = {Side.RIGHT: (1, 2), Side.LEFT: (0, 3), Side.TOP: (0, 1), Side.BOTTOM: (3, 2)}
-"""Turns that bring the shape to the near (top or left) and to the far end of a side."""
+_SIDES = (Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT)
+"""Clockwise, as a turn carries them."""
 _FACING = {Side.RIGHT: Side.LEFT, Side.BOTTOM: Side.TOP}
 
 Pair: TypeAlias = tuple[Turned, Turned, Side]
+
+
+@dataclass(frozen=True, slots=True)
+class Edge:
+    """Where a shape's edge meets a side, from its near end (top or left), and whether the shape is on that side."""
+
+    at: float
+    shape_near: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,11 +66,18 @@ class Seam:
 def seams_of(design: Design) -> dict[Pair, tuple[Seam, int]]:
     """Return what meets in each kind of pair of neighbours, and how often the map has it."""
     side = float(design.recipes[0].finished)
-    crossing = {
-        c.code: draft_of(design, design.recipe(c.recipe)).crossing if c.ground != c.shape else None
-        for c in design.colourways
+    drafts = {
+        c.code: draft_of(design, design.recipe(c.recipe)) for c in design.colourways if c.ground != c.shape
     }
-    return {pair: (_seam(pair, crossing, side), count) for pair, count in _pairs(design)}
+    edges: dict[tuple[Turned, Side], list[Edge]] = {}
+    found = {}
+    for pair, count in _pairs(design):
+        first, second, way = pair
+        for unit, where in ((first, way), (second, _FACING[way])):
+            if (unit, where) not in edges:
+                edges[unit, where] = list(_edges(unit, where, drafts, side))
+        found[pair] = _seam(edges[first, way], edges[second, _FACING[way]], side), count
+    return found
 
 
 def _pairs(design: Design) -> Iterator[tuple[Pair, int]]:
@@ -77,30 +95,53 @@ def _pairs(design: Design) -> Iterator[tuple[Pair, int]]:
         yield from (((first, second, way), count) for (first, second), count in pairs.items())
 
 
-def _seam(pair: Pair, crossing: dict[str, float | None], side: float) -> Seam:
-    first, second, way = pair
-    a = _edge(first, way, crossing, side)
-    b = _edge(second, _FACING[way], crossing, side)
-    if a is None or b is None:
-        return Seam(ends=(a is not None) + (b is not None))
-    distance = abs(a[0] - b[0])
-    doubtful = any(abs(distance - limit) < TOUCHING for limit in (MATCHED, MEANT * side))
-    if distance <= MATCHED:
-        return Seam(matches=1, distance=distance, rejoined=a[1] == b[1], doubtful=doubtful)
-    if distance <= MEANT * side:
-        return Seam(steps=1, distance=distance, doubtful=doubtful)
-    return Seam(ends=2, doubtful=doubtful)
+def _seam(first: list[Edge], second: list[Edge], side: float) -> Seam:
+    """Pair the edges of two sides, the nearest first; those that find none within reach end at the seam."""
+    near_pairs = sorted((abs(a.at - b.at), i, j) for i, a in enumerate(first) for j, b in enumerate(second))
+    doubtful = any(abs(d - limit) < DOUBT for d, _, _ in near_pairs for limit in (MATCHED, MEANT * side))
+    left, right = set(range(len(first))), set(range(len(second)))
+    matches = steps = 0
+    farthest, rejoined = 0.0, False
+    for distance, i, j in near_pairs:
+        if i not in left or j not in right or distance > MEANT * side:
+            continue
+        left.remove(i)
+        right.remove(j)
+        farthest = max(farthest, distance)
+        matches += distance <= MATCHED
+        steps += distance > MATCHED
+        rejoined |= distance <= MATCHED and first[i].shape_near == second[j].shape_near
+    return Seam(matches, steps, len(left) + len(right), farthest, rejoined, doubtful)
 
 
-def _edge(
-    unit: Turned, way: Side, crossing: dict[str, float | None], side: float
-) -> tuple[float, bool] | None:
-    """Return where a unit's curve leaves its side, and whether its shape is at the near end."""
-    code, turn = unit
-    at, (near, far) = crossing[code], _CORNERS[way]
-    if at is None or at >= side - TOUCHING or turn not in (near, far):
-        return None
-    return (at, True) if turn == near else (side - at, False)
+def _edges(unit: Turned, where: Side, drafts: Mapping[str, Draft], side: float) -> Iterator[Edge]:
+    """Return where the edge of a turned unit's shape meets one of its sides.
+
+    An edge at the far end is none: there the shape fills the side.
+    """
+    name, turn = unit
+    draft, quarter = drafts.get(code_of_unit(name)), quarter_of_unit(name)
+    if draft is None:
+        return
+    low, left = quarter.startswith("t"), quarter.endswith("l")
+    seams = {
+        "level": (2 if low else 0, left),
+        "upright": (1 if left else 3, low),
+    }
+    for way, (index, from_far_end) in seams.items():
+        if _SIDES[(index + turn) % 4] is not where:
+            continue
+        for off, shape_at_corner in draft.meets[quarter, way]:
+            if off < side - TOUCHING:
+                yield _carried(off, shape_at_corner, from_far_end, index, turn, side)
+
+
+def _carried(off: float, near: bool, from_far_end: bool, index: int, turn: int, side: float) -> Edge:
+    """Return an edge as it lies when its side has been carried round: twice in a round, near and far change."""
+    far = from_far_end
+    for step in range(turn):
+        far ^= (index + step) % 4 in (1, 3)
+    return Edge(side - off, not near) if far else Edge(off, near)
 
 
 def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
@@ -113,16 +154,21 @@ def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
         return
     distance, _, worst = max(stepping, key=lambda step: step[0])
     row, column = _first(design, worst)
-    recipe = design.recipe(design.colourway(worst[0][0]).recipe)
+    recipe = design.recipe(design.colourway(code_of_unit(worst[0][0])).recipe)
     sentence = (
         f"At {show_count(sum(count for _, count, _ in stepping), 'seam')} the curves of neighbours nearly meet: "
         f"they step by up to {near(distance, units)}."
     )
-    remedy = (
+    yield Fault(key_of_row(design, row), sentence, _mended(recipe, units), place_of(row, column))
+
+
+def _mended(recipe: Recipe, units: Units) -> str:
+    if isinstance(recipe.size, DrawnOutline):
+        return f'Set curve = "sewn true" in recipes.{recipe.name} where its own quarters meet; or turn the units.'
+    return (
         f"For paths that flow set shape = {{ flow = true }} in recipes.{recipe.name}, so that the curve meets the "
         f"middle of the side, {show_length(recipe.finished / 2, units, sixteenths=True)}; or turn the units."
     )
-    yield Fault(key_of_row(design, row), sentence, remedy, place_of(row, column))
 
 
 def _first(design: Design, pair: Pair) -> tuple[int, int]:
@@ -138,14 +184,15 @@ def _first(design: Design, pair: Pair) -> tuple[int, int]:
 
 
 def peaks(pattern: Pattern) -> Iterator[Fault]:
-    """Tell of the corner that a plain circle makes where two of its halves are rejoined."""
+    """Tell of the corner that a curve makes where it is rejoined and its outline has none."""
     design, units = pattern.design, pattern.design.units
     rejoined = _rejoined_seams(design)
     for recipe in design.recipes:
-        draft = draft_of(design, recipe)
-        if draft.peak > WIDEST_PEAK and rejoined[recipe.name]:
+        drafted = draft_of(design, recipe).peak
+        peak = pattern.blocks.master(recipe.name).facts.peak if drafted is None else drafted
+        if peak > WIDEST_PEAK and rejoined[recipe.name]:
             sentence = (
-                f"Where curves of {recipe.name} are rejoined they make a corner of {draft.peak:.0f}°, at "
+                f"Where curves of {recipe.name} are rejoined they make a corner of {peak:.0f}°, at "
                 f"{show_count(rejoined[recipe.name], 'seam')}: the seams take {tell(design.making.seam, units)} "
                 "off each side of the cut."
             )
@@ -157,7 +204,7 @@ def _rejoined_seams(design: Design) -> Counter[str]:
     found: Counter[str] = Counter()
     for pair, (seam, count) in seams_of(design).items():
         if seam.rejoined:
-            found[design.colourway(pair[0][0]).recipe] += count
+            found[design.colourway(code_of_unit(pair[0][0])).recipe] += count
     return found
 
 

@@ -6,7 +6,12 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from quarterturn.design import QUARTERS, code_of_unit, unit_name
+from quarterturn.geometry import Motion
 from quarterturn.steps import CutApart, CutAway, SetAside, Step, Steps, Trim
+
+INSIDE = 0.1 + 0.1j
+"""A place inside every unit, in its own frame: units finish at least a quarter of an inch wide."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,19 +64,44 @@ def set_aside(steps: Steps) -> Counter[str]:
     return found
 
 
-def codes_of_units(steps: Steps) -> dict[str, str]:
-    """Return the colourway of each label that a cut unit bears on its way from the square to the layout."""
-    codes: dict[str, str] = {}
+def names_of_units(steps: Steps) -> dict[str, str]:
+    """Return what the map calls each label that a cut unit bears on its way from the square to the layout.
+
+    The quarter is read off the places from which the pieces of a label are taken, not off the label.
+    """
+    names: dict[str, str] = {}
     for step in steps.steps:
         if isinstance(step.action, CutApart):
-            codes |= {label: step.action.code for label, _ in step.action.parts}
+            names |= _named(step.action)
         elif isinstance(step.action, CutAway | Trim):
-            codes |= dict(_renamed(step, codes))
-    return codes
+            names |= dict(_renamed(step, names))
+    return names
 
 
-def _renamed(step: Step, codes: dict[str, str]) -> Iterator[tuple[str, str]]:
+def codes_of_units(steps: Steps) -> dict[str, str]:
+    """Return the colourway of each label that a cut unit bears."""
+    return {label: code_of_unit(name) for label, name in names_of_units(steps).items()}
+
+
+def _named(action: CutApart) -> dict[str, str]:
+    quarters: dict[str, list[str]] = {}
+    for label, motion in action.parts:
+        quarters.setdefault(label, []).append(_quarter(motion))
+    several = len(quarters) > 1
+    return {
+        label: unit_name(action.code, min(places, key=QUARTERS.index) if several else "")
+        for label, places in quarters.items()
+    }
+
+
+def _quarter(motion: Motion) -> str:
+    """Return the quarter of the master from which a motion brings a piece into its own frame."""
+    place = motion.inverse()(INSIDE)
+    return f"{'b' if place.imag > 0 else 't'}{'r' if place.real > 0 else 'l'}"
+
+
+def _renamed(step: Step, names: dict[str, str]) -> Iterator[tuple[str, str]]:
     for pile in step.uses:
-        if pile.label in codes:
+        if pile.label in names:
             for product in step.makes:
-                yield product.label, codes[pile.label]
+                yield product.label, names[pile.label]

@@ -1,11 +1,11 @@
-"""The map of a design as the checks read it: rows of (colourway code, turn), with all repeats laid out."""
+"""The map of a design as the checks read it: rows of (name of unit, turn), with all repeats laid out."""
 
 from __future__ import annotations
 
 from collections import Counter
 from typing import TypeAlias
 
-from quarterturn.design import Design, dotted
+from quarterturn.design import Design, code_of_unit, dotted
 
 Turned: TypeAlias = tuple[str, int]
 
@@ -13,21 +13,29 @@ Turned: TypeAlias = tuple[str, int]
 def map_of(design: Design) -> list[list[Turned]]:
     """Return the rows of the map."""
     setting = design.setting
-    rows = [[(cell.code, cell.turn) for cell in row] * setting.across for row in setting.cells]
+    rows = [[(cell.name, cell.turn) for cell in row] * setting.across for row in setting.cells]
     return rows * setting.down
 
 
 def turned_counts(design: Design) -> Counter[Turned]:
-    """Count the units of each colourway in each turn."""
+    """Count the units of each name in each turn."""
     return Counter(cell for row in map_of(design) for cell in row)
 
 
 def unit_counts(design: Design) -> dict[str, int]:
     """Count the units of each colourway that the map uses, in the order of the design."""
     found: Counter[str] = Counter()
-    for (code, _), count in turned_counts(design).items():
-        found[code] += count
+    for (name, _), count in turned_counts(design).items():
+        found[code_of_unit(name)] += count
     return {colourway.code: found[colourway.code] for colourway in design.colourways if found[colourway.code]}
+
+
+def kind_counts(design: Design) -> Counter[str]:
+    """Count the units of each name that the map uses."""
+    found: Counter[str] = Counter()
+    for (name, _), count in turned_counts(design).items():
+        found[name] += count
+    return found
 
 
 def key_of_row(design: Design, row: int) -> str:

@@ -36,13 +36,13 @@ def hollows(pattern: Pattern) -> Iterator[Fault]:
     design, units = pattern.design, pattern.design.units
     ring = float(design.making.ring_in)
     for recipe, draft in drafts_of(design):
-        across = 2 * (draft.reach - ring)
+        across = 2 * (draft.room - ring)
         if across < LEAST_HOLLOW:
             sentence = (
                 f"The web of {recipe.name} would have a hollow of {near(max(across, 0.0), units)} across, too small "
                 "to cut out: the shape is glued down all over, stiff, and its ground cannot be cut away."
             )
-            most = show_length(max(draft.reach - LEAST_HOLLOW / 2, 0.0), units, sixteenths=True)
+            most = show_length(max(draft.room - LEAST_HOLLOW / 2, 0.0), units, sixteenths=True)
             remedy = f"Make the shape larger, or set making.ring_in to {most} or less."
             yield Fault(dotted("recipes", recipe.name, "shape"), sentence, remedy)
 
@@ -89,7 +89,7 @@ def room_to_cut_away(pattern: Pattern) -> Iterator[Fault]:
     """Ask that there is ground to cut away inside the stitching."""
     making, units = pattern.design.making, pattern.design.units
     for recipe, draft in drafts_of(pattern.design):
-        room = draft.reach - float(making.stitch.width + making.cut_away)
+        room = draft.room - float(making.stitch.width + making.cut_away)
         if room < LEAST_ROOM:
             sentence = (
                 f"Behind the shape of {recipe.name} only {near(max(room, 0.0), units)} of ground, measured from its "
@@ -102,15 +102,18 @@ def room_to_cut_away(pattern: Pattern) -> Iterator[Fault]:
 def ring_lines(pattern: Pattern) -> Iterator[Fault]:
     """Hold the lines along which the web is cut against the shape and the ring's margins."""
     design, units = pattern.design, pattern.design.units
-    reach = {recipe.name: draft.reach for recipe, draft in drafts_of(design)}
+    drafts = {recipe.name: draft for recipe, draft in drafts_of(design)}
     for step in pattern.steps.steps:
-        if not isinstance(step.action, TraceRings) or step.action.recipe not in reach:
+        if not isinstance(step.action, TraceRings) or step.action.recipe not in drafts:
             continue
-        half = reach[step.action.recipe]
-        inner = 2 * (half - float(design.making.ring_in))
-        wanted = (2 * (half + float(design.making.ring_out)), inner if inner >= LEAST_HOLLOW else 0.0)
-        found = (_across(step.action.ring_out), _across(step.action.ring_in))
-        for name, want, is_ in zip(("outer", "inner"), wanted, found, strict=True):
+        draft = drafts[step.action.recipe]
+        inner = 2 * (draft.reach - float(design.making.ring_in))
+        wanted = [draft.width + 2 * float(design.making.ring_out)]
+        found = [_across(step.action.ring_out)]
+        if draft.peak is not None:  # a circle: the hollow of an outline with points ends short of them
+            wanted.append(inner if inner >= LEAST_HOLLOW else 0.0)
+            found.append(_across(step.action.ring_in))
+        for name, want, is_ in zip(("outer", "inner"), wanted, found, strict=False):
             if abs(want - is_) > CLOSE:
                 sentence = (
                     f"The {name} line of the web ring of {step.action.recipe} measures {tell(is_, units)} across "

@@ -8,7 +8,7 @@ from itertools import pairwise
 from quarterturn.design import Design, Pressing, Severity
 from quarterturn.measure import Length
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
-from quarterturn.proof.checks.ledger import codes_of_units
+from quarterturn.proof.checks.ledger import names_of_units
 from quarterturn.proof.checks.mapping import Turned, key_of_row, map_of, place_of
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
@@ -21,13 +21,13 @@ def layout_drawn(pattern: Pattern) -> Iterator[Fault]:
     """Hold every unit of the setting and of the layout, with its turn, against the map."""
     rows = map_of(pattern.design)
     placed = [
-        [(unit.code, unit.turn) for unit in pattern.setting.row(r)] for r in range(pattern.setting.rows)
+        [(unit.name, unit.turn) for unit in pattern.setting.row(r)] for r in range(pattern.setting.rows)
     ]
     yield from _differing(pattern.design, rows, placed, "the assembly drawing")
-    codes = codes_of_units(pattern.steps)
+    names = names_of_units(pattern.steps)
     for step in pattern.steps.steps:
         if isinstance(step.action, LayOut):
-            laid = [[(codes.get(p.label, p.label), p.turn) for p in row] for row in step.action.rows]
+            laid = [[(names.get(p.label, p.label), p.turn) for p in row] for row in step.action.rows]
             yield from _differing(pattern.design, rows, laid, f"step {step.number}")
 
 
@@ -63,8 +63,8 @@ def centre_sewn(pattern: Pattern) -> Iterator[Fault]:
         yield Fault("setting.map", "No step sews the rows to one another.", REBUILD)
         return
     assert isinstance(centre.action, SewLine)
-    lines, codes = _lines(steps), codes_of_units(steps)
-    sewn = {part: _taken_apart(part, lines, codes) for part in set(centre.action.parts)}
+    lines, names = _lines(steps), names_of_units(steps)
+    sewn = {part: _taken_apart(part, lines, names) for part in set(centre.action.parts)}
     rows = [sewn[part] for part in centre.action.parts]
     yield from _differing(
         pattern.design, map_of(pattern.design), rows, f"the top sewn by step {centre.number}"
@@ -80,11 +80,11 @@ def _lines(steps: Steps) -> dict[str, tuple[Placed, ...]]:
     }
 
 
-def _taken_apart(part: Placed, lines: dict[str, tuple[Placed, ...]], codes: dict[str, str]) -> Row:
+def _taken_apart(part: Placed, lines: dict[str, tuple[Placed, ...]], names: dict[str, str]) -> Row:
     """Return the units of a line, left to right. Only units are turned; a turned line shows as itself."""
     if part.label in lines and part.turn == 0:
-        return [unit for each in lines[part.label] for unit in _taken_apart(each, lines, codes)]
-    return [(codes.get(part.label, part.label), part.turn)]
+        return [unit for each in lines[part.label] for unit in _taken_apart(each, lines, names)]
+    return [(names.get(part.label, part.label), part.turn)]
 
 
 def sewn_sizes(pattern: Pattern) -> Iterator[Fault]:

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 from quarterturn.design import Paper, Severity, dotted
 from quarterturn.geometry import path_bounds
-from quarterturn.measure import Length, inches, mm
-from quarterturn.proof.checks.drafting import drafts_of
+from quarterturn.measure import Length, Units, inches, mm
+from quarterturn.proof.checks.drafting import Draft, drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutOut, TraceRings
@@ -24,26 +24,29 @@ CLOSE = 1e-3
 
 def template_size(pattern: Pattern) -> Iterator[Fault]:
     """Hold the outline that is traced and cut out against the draft: true size, and no seam added."""
-    units, reach = pattern.design.units, {r.name: d.reach for r, d in drafts_of(pattern.design)}
+    units, drafts = pattern.design.units, {r.name: d for r, d in drafts_of(pattern.design)}
     for step in pattern.steps.steps:
         if not isinstance(step.action, TraceRings | CutOut):
             continue
-        bounds, want = path_bounds(step.action.traced), 2 * reach[step.action.recipe]
-        if max(abs(bounds.width - want), abs(bounds.height - want)) > CLOSE:
+        bounds, draft = path_bounds(step.action.traced), drafts[step.action.recipe]
+        if max(abs(bounds.width - draft.width), abs(bounds.height - draft.height)) > CLOSE:
             sentence = (
                 f"The outline of {step.action.recipe} in step {step.number} measures {tell(bounds.width, units)} × "
-                f"{tell(bounds.height, units)}; drafted it is {tell(want, units)} across."
+                f"{tell(bounds.height, units)}; drafted it is {_size(draft, units)}."
             )
             yield Fault(dotted("recipes", step.action.recipe), sentence, REBUILD, f"step {step.number}")
 
 
 def mirrored(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that the steps call a circle the same both ways."""
+    """Ask that the steps say rightly whether a shape is the same both ways."""
+    same = {recipe.name: draft.same_mirrored for recipe, draft in drafts_of(pattern.design)}
     for step in pattern.steps.steps:
-        if isinstance(step.action, TraceRings) and not step.action.same_mirrored:
+        if isinstance(step.action, TraceRings) and step.action.same_mirrored != same[step.action.recipe]:
+            said, true = (
+                ("the same both ways", "not") if step.action.same_mirrored else ("mirrored", "the same")
+            )
             sentence = (
-                f"Step {step.number} has {step.action.recipe} traced in mirror image, but a circle is the same "
-                "both ways."
+                f"Step {step.number} has {step.action.recipe} traced as {said}; both ways it is {true}."
             )
             yield Fault(dotted("recipes", step.action.recipe), sentence, REBUILD, f"step {step.number}")
 
@@ -64,13 +67,19 @@ def over_other_page(pattern: Pattern) -> Iterator[Fault]:
 def _too_large(pattern: Pattern, paper: Paper) -> Iterator[Fault]:
     units, room = pattern.design.units, PRINTABLE[paper]
     for recipe, draft in drafts_of(pattern.design):
-        if 2 * draft.reach > min(room):
+        if draft.width > room[0] or draft.height > room[1]:
             sentence = (
-                f"The template of {recipe.name} is {tell(2 * draft.reach, units)} across; {_NAMES[paper]} paper has "
+                f"The template of {recipe.name} is {_size(draft, units)}; {_NAMES[paper]} paper has "
                 f"{tell(float(room[0]), units)} × {tell(float(room[1]), units)} to print on."
             )
             remedy = "Print it in parts with join marks, or print a quarter of it to be placed on folds."
             yield Fault(dotted("recipes", recipe.name, "shape"), sentence, remedy)
+
+
+def _size(draft: Draft, units: Units) -> str:
+    if draft.width == draft.height:
+        return f"{tell(draft.width, units)} across"
+    return f"{tell(draft.width, units)} × {tell(draft.height, units)}"
 
 
 TEMPLATES = (

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from quarterturn.design import Curve, Severity, dotted
 from quarterturn.geometry import StraightLine
@@ -81,7 +81,8 @@ def clearance(pattern: Pattern) -> Iterator[Fault]:
                 f"The curve of {recipe.name} comes within {near(edge - draft.reach, units)} of its unit's outer "
                 "cut edge; where that seam is sewn a little too wide it cuts into the curve."
             )
-            widest = show_length(2 * (edge - LEAST_CLEARANCE), units, sixteenths=True)
+            share = (edge - LEAST_CLEARANCE) / draft.reach
+            widest = show_length(share * draft.width, units, sixteenths=True)
             remedy = f"Trace the shape {widest} across or less, or make finished larger."
             yield Fault(dotted("recipes", recipe.name, "shape"), sentence, remedy)
 
@@ -105,7 +106,7 @@ def area_left(pattern: Pattern) -> Iterator[Fault]:
     for recipe, draft in drafts_of(design):
         if draft.area_left < LEAST_AREA and recipe.curve is Curve.AS_DRAWN:
             sentence = (
-                f"The seams leave {draft.area_left:.0%} of the circle of {recipe.name}: traced "
+                f"The seams leave {draft.area_left:.0%} of the shape of {recipe.name}: traced "
                 f"{show_length(2 * draft.reach, units, sixteenths=True)} across, it finishes "
                 f"{show_length(2 * draft.crossing, units, sixteenths=True)} across where four units meet."
             )
@@ -128,14 +129,22 @@ def tight_curves(pattern: Pattern) -> Iterator[Fault]:
 
 
 def units_per_master(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that the cuts leave four equal units of every square with a circle in its middle."""
-    for recipe in pattern.design.recipes:
-        found = pattern.blocks.master(recipe.name).per_master()
-        if found != 4:
+    """Ask that the cuts leave the kinds of unit that the outline has: four equal ones of a circle."""
+    for recipe, draft in drafts_of(pattern.design):
+        master = pattern.blocks.master(recipe.name)
+        found = {unit.quarter: master.per_master(number) for number, unit in enumerate(master.units)}
+        if found != draft.kinds:
             sentence = (
-                f"A square of {recipe.name} cut both ways gives four equal units; here it gives {found}."
+                f"A square of {recipe.name} cut both ways gives {_told(draft.kinds)}; here it "
+                f"gives {_told(found)}."
             )
             yield Fault(dotted("recipes", recipe.name), sentence, REBUILD)
+
+
+def _told(kinds: Mapping[str, int]) -> str:
+    if len(kinds) == 1:
+        return f"{next(iter(kinds.values()))} equal units"
+    return ", ".join(f"{count} {quarter}" for quarter, count in kinds.items())
 
 
 def cuts_through_middle(pattern: Pattern) -> Iterator[Fault]:
@@ -169,7 +178,13 @@ UNIT_GEOMETRY = (
     check("crossing-wrong", Severity.STOPS, (5,), "Drawings show where the curve meets the seam.", crossings),
     check("shape-shrinks", Severity.CONFUSES, (12,), "The seams leave most of the shape.", area_left),
     check("curve-too-tight", Severity.STOPS, (13,), "The edge stitch can follow the curve.", tight_curves),
-    check("units-unequal", Severity.STOPS, (8, 17), "A square gives four equal units.", units_per_master),
+    check(
+        "units-unequal",
+        Severity.STOPS,
+        (8, 17),
+        "A square gives the kinds of unit that it should.",
+        units_per_master,
+    ),
     check(
         "cut-off-centre",
         Severity.STOPS,

@@ -56,11 +56,13 @@ def sew_line(table: Table, step: Step, action: SewLine) -> None:
 
 
 def add_border(table: Table, step: Step, action: AddBorder) -> None:
-    """Sew a strip to one side of the top, raw edges together."""
+    """Sew a strip to one side of the top, raw edges together: its end where only that is as long."""
     (product,) = step.makes
     top, strip = (table.take_patch(pile) for pile in step.uses)
     upright = action.side in (Side.LEFT, Side.RIGHT)
-    table.put(product, sew(top, strip.turned(1) if upright else strip, WAYS[action.side], action.seam))
+    edge = top.box.height if upright else top.box.width
+    by_end = abs(strip.box.height - edge) < EQUAL < abs(strip.box.width - edge)
+    table.put(product, sew(top, strip.turned(int(upright != by_end)), WAYS[action.side], action.seam))
 
 
 def join_panels(table: Table, step: Step, action: JoinPanels) -> None:

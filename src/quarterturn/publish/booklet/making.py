@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from quarterturn.design import code_of_unit
 from quarterturn.materials import ClothPlan
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
@@ -77,7 +78,7 @@ def _by_fabric(pattern: Pattern) -> Iterator[tuple[ClothPlan, list[Step]]]:
 def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return the preparing of the shapes."""
     yield Section("Preparing the shapes")
-    code = next(iter(pattern.setting.tally))
+    code = pattern.setting.codes[0]
     blank = Figure("A ring fused to the wrong side", (Cell(blank_figure(pattern, code)),))
     for entry in gather(pattern.steps.of(Chapter.SHAPES), pattern, first):
         action = _step(pattern, entry).action
@@ -108,7 +109,7 @@ def fusing(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return creasing, fusing and stitching."""
     yield Section("Fusing and stitching")
     stitching = pattern.steps.of(Chapter.STITCHING)
-    code = next(iter(pattern.setting.tally))
+    code = pattern.setting.codes[0]
     figures = {
         Crease: Figure(
             "Crease the square; centre the shape on the creases", (Cell(fusing_figure(pattern, code)),)
@@ -154,12 +155,12 @@ def _colourways(pattern: Pattern) -> Figure:
 
 
 def _make_line(pattern: Pattern, code: str) -> str:
-    """Return what a colourway's last making step says: so many of its units."""
+    """Return what the last making step of a unit says: so many of it."""
     made = [
         product
         for step in pattern.steps.of(Chapter.UNITS)
         for product in step.makes
         if product.label == f"unit {code}"
     ]
-    way = pattern.design.colourway(code)
+    way = pattern.design.colourway(code_of_unit(code))
     return f"Make ({made[-1].count}) unit {code}, {way.shape} on {way.ground}"

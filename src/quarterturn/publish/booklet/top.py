@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from quarterturn.design import code_of_unit
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import gather
 from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Plate, Remainder, Section, Table
@@ -17,6 +18,7 @@ from quarterturn.publish.figures import (
     least_share,
     map_figure,
     map_parts,
+    name_letters,
     overview_figure,
     pair_figure,
     row_figure,
@@ -56,7 +58,7 @@ def _repeated_map(pattern: Pattern, layout: LayOut, width: float, height: float)
     """Return the repeat, large, and how it is laid."""
     setting = pattern.design.setting
     rows, columns = len(setting.cells), len(setting.cells[0])
-    for part in map_parts(rows, columns, width, height):
+    for part in map_parts(rows, columns, width, height, name_letters(layout)):
         sheet = map_figure(pattern, layout, part, width, height)
         what = f"The repeat: {part.title}"
         yield _plate(what, sheet, 0.4)
@@ -72,7 +74,7 @@ def _repeated_map(pattern: Pattern, layout: LayOut, width: float, height: float)
 
 def _whole_map(pattern: Pattern, layout: LayOut, width: float, height: float) -> Iterator[Block]:
     """Return the map of all units: one drawing, or as many as keep the lettering legible."""
-    parts = map_parts(pattern.setting.rows, pattern.setting.columns, width, height)
+    parts = map_parts(pattern.setting.rows, pattern.setting.columns, width, height, name_letters(layout))
     if not parts[0].whole:
         overview = overview_figure(pattern, layout, parts, width)
         yield _plate("How the parts of the unit map lie", overview, 0.4)
@@ -86,12 +88,13 @@ def _counts(pattern: Pattern) -> Table:
     design = pattern.design
     rows = tuple(
         (
-            f"unit {code}",
-            fabric_name(design.fabric(design.colourway(code).shape)),
-            fabric_name(design.fabric(design.colourway(code).ground)),
+            f"unit {name}",
+            fabric_name(design.fabric(way.shape)),
+            fabric_name(design.fabric(way.ground)),
             f"({count})",
         )
-        for code, count in pattern.setting.tally.items()
+        for name, count in pattern.setting.tally.items()
+        for way in (design.colourway(code_of_unit(name)),)
     )
     return Table(("Unit", "Shape", "Ground", "In the quilt"), rows, (1, 3, 3, 1.2))
 

@@ -11,7 +11,7 @@ from quarterturn.publish.figures.cloth import cloth_figure
 from quarterturn.publish.figures.finishing import backing_figure, binding_figure
 from quarterturn.publish.figures.frames import least_share
 from quarterturn.publish.figures.lines import pair_figure, row_figure
-from quarterturn.publish.figures.maps import MapPart, map_figure, map_parts, overview_figure
+from quarterturn.publish.figures.maps import MapPart, map_figure, map_parts, name_letters, overview_figure
 from quarterturn.publish.figures.masters import apart_figure, fusing_figure, stitching_figure
 from quarterturn.publish.figures.shapes import blank_figure, ring_figure
 from quarterturn.publish.figures.units import colourway_figure, trim_figure, turns_figure
@@ -30,6 +30,7 @@ __all__ = [
     "least_share",
     "map_figure",
     "map_parts",
+    "name_letters",
     "overview_figure",
     "pair_figure",
     "ring_figure",

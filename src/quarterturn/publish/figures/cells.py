@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from quarterturn.blocks import GROUND, Layer, Unit
+from quarterturn.blocks import GROUND, SHAPE, Layer, Master, Unit
+from quarterturn.design import code_of_unit
 from quarterturn.design.colour import text_colour_on
-from quarterturn.geometry import Point, Region
+from quarterturn.geometry import Point, Region, rectangle, roomiest_point
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.inks import EDGE, caption, cloth, moved_to
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Text, Use
@@ -15,15 +16,20 @@ from quarterturn.steps import Placed
 UNIT = "unit "
 
 
-def layer_colour(pattern: Pattern, code: str, part: str) -> str:
-    """Return the colour of the ground or the shape of a colourway."""
-    way = pattern.design.colourway(code)
+def layer_colour(pattern: Pattern, name: str, part: str) -> str:
+    """Return the colour of the ground or the shape of a unit or a colourway."""
+    way = pattern.design.colourway(code_of_unit(name))
     return pattern.design.fabric(way.ground if part == GROUND else way.shape).colour
 
 
-def unit_of(pattern: Pattern, code: str) -> Unit:
-    """Return the kind of unit that a colourway has."""
-    return pattern.blocks.master(pattern.design.colourway(code).recipe).units[0]
+def unit_of(pattern: Pattern, name: str) -> Unit:
+    """Return the kind of unit that a name means."""
+    return pattern.blocks.unit(pattern.design, name)
+
+
+def master_of(pattern: Pattern, name: str) -> Master:
+    """Return the master from which a unit is cut."""
+    return pattern.blocks.master(pattern.design.colourway(code_of_unit(name)).recipe)
 
 
 def layered(
@@ -37,7 +43,7 @@ def layered(
 
 
 def sewn_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
-    """Return a symbol for each colourway: the sewn unit, `cell` millimetres wide."""
+    """Return a symbol for each name of a unit: the sewn unit, `cell` millimetres wide."""
     return {
         code: layered(pattern, code, unit_of(pattern, code).sewn_layers, _cell_scale(pattern, cell))
         for code in codes
@@ -45,7 +51,7 @@ def sewn_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping
 
 
 def cut_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
-    """Return a symbol for each colourway: the unit as trimmed, its whole side `cell` millimetres."""
+    """Return a symbol for each name of a unit: the unit as trimmed, its whole side `cell` millimetres."""
     unit = unit_of(pattern, next(iter(pattern.setting.tally)))
     factor = cell / float(unit.cut_side)
     scale = Scale(factor, complex(float(unit.seam), float(unit.seam)) * factor)
@@ -71,16 +77,31 @@ def lettered(pattern: Pattern, code: str, turn: int, at: Point, cell: float, siz
 
 
 def roomiest(pattern: Pattern, code: str) -> tuple[str, Point]:
-    """Return the part with most room along a unit's diagonal, and the middle of that room as shares of its side."""
+    """Return the part of a unit with most room, and the middle of that room as shares of its side."""
+    if unit_of(pattern, code).quarter:
+        part, (place, _) = max(rooms(pattern, code).items(), key=lambda item: item[1][1])
+        return part, place
     reach = diagonal_share(pattern, code)
     if reach > 0.5:
         return "shape", complex(reach / 2, reach / 2)
     return GROUND, complex((1 + reach) / 2, (1 + reach) / 2)
 
 
+def rooms(pattern: Pattern, name: str) -> dict[str, tuple[Point, float]]:
+    """Return for each part of a sewn unit the middle and the radius of its largest disc, as shares of the side."""
+    unit, side = unit_of(pattern, name), float(pattern.setting.side)
+    shapes = tuple(p for layer in unit.sewn_layers if layer.part == SHAPE for p in layer.region.paths)
+    ground = Region((rectangle(0, 0, side, side), *(p.reversed() for p in shapes)))
+    found = {}
+    for part, region in ((SHAPE, Region(shapes)), (GROUND, ground)):
+        middle, radius = roomiest_point(region)
+        found[part] = middle / side, radius / side
+    return found
+
+
 def diagonal_share(pattern: Pattern, code: str) -> float:
     """Return how far the shape reaches along the diagonal of the sewn unit, as a share of the diagonal."""
-    master = pattern.blocks.master(pattern.design.colourway(code).recipe)
+    master = master_of(pattern, code)
     return min(1.0, master.facts.diagonal / (float(pattern.setting.side) * 2**0.5))
 
 
@@ -92,7 +113,7 @@ def unit_parts(parts: Sequence[Placed], lines: Mapping[str, Sequence[Placed]]) -
 
 
 def code_of(part: Placed) -> str:
-    """Return the colourway code of a placed unit."""
+    """Return the name of a placed unit."""
     return part.label.removeprefix(UNIT)
 
 

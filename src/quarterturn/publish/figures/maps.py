@@ -21,6 +21,8 @@ from quarterturn.steps import LayOut, Placed
 SMALLEST_CELL = 4.0
 """Millimetres: a name of three letters in the smallest lettering fits."""
 LARGEST_CELL = 17.0
+SHORT_NAME = 3
+"""Letters of a name that is never longer than its cell."""
 ROOM = 6.0
 """For the numbers of rows and columns."""
 
@@ -41,10 +43,13 @@ class MapPart:
         return f"rows {self.top + 1} to {self.top + self.rows}, columns {self.left + 1} to {self.left + self.columns}"
 
 
-def map_parts(rows: int, columns: int, width: float, height: float) -> tuple[MapPart, ...]:
-    """Return the parts, nearly equal, whose cells can be lettered in a room of width × height."""
-    most_columns = max(1, int((width - ROOM) / SMALLEST_CELL))
-    most_rows = max(1, int((height - ROOM) / SMALLEST_CELL))
+def map_parts(
+    rows: int, columns: int, width: float, height: float, letters: int = SHORT_NAME
+) -> tuple[MapPart, ...]:
+    """Return the parts, nearly equal, whose cells can take names of so many letters in a room of width × height."""
+    least = SMALLEST_CELL * max(1.0, letters / SHORT_NAME)
+    most_columns = max(1, int((width - ROOM) / least))
+    most_rows = max(1, int((height - ROOM) / least))
     down, across = _runs(rows, most_rows), _runs(columns, most_columns)
     whole = len(down) == len(across) == 1
     return tuple(MapPart(top, left, r, c, whole) for top, r in down for left, c in across)
@@ -60,7 +65,7 @@ def _runs(count: int, most: int) -> list[tuple[int, int]]:
 def map_figure(pattern: Pattern, layout: LayOut, part: MapPart, width: float, height: float) -> Sheet:
     """Return the map of a part, as large as the room allows."""
     cell = min(LARGEST_CELL, (width - ROOM - 2) / part.columns, (height - ROOM - 2) / part.rows)
-    size = max(SMALLEST, min(4.2, cell * 0.36))
+    size = max(SMALLEST, min(4.2, cell * 0.36 * min(1.0, SHORT_NAME / name_letters(layout))))
     marks: list[Mark] = [*_numbers(part, cell)]
     named: list[Mark] = []
     shown = [
@@ -75,6 +80,11 @@ def map_figure(pattern: Pattern, layout: LayOut, part: MapPart, width: float, he
     title = "Unit map" if part.whole else f"Unit map, {part.title}"
     drawing = Drawing(ROOM + cell * part.columns, ROOM + cell * part.rows, (*marks, *named), symbols)
     return drawing.sheet(title, f"{title}. {_read_out(shown, part)}")
+
+
+def name_letters(layout: LayOut) -> int:
+    """Return the letters of the longest name of a unit with its turn."""
+    return 1 + max(len(code_of(unit)) for row in layout.rows for unit in row)
 
 
 def _numbers(part: MapPart, cell: float) -> list[Mark]:

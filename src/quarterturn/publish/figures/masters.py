@@ -5,10 +5,11 @@ from __future__ import annotations
 import math
 
 from quarterturn.blocks import GROUND, SHAPE, Master
+from quarterturn.design import unit_name
 from quarterturn.design.colour import text_colour_on
 from quarterturn.geometry import Point, Region, StraightLine
 from quarterturn.proof import Pattern
-from quarterturn.publish.figures.cells import layer_colour
+from quarterturn.publish.figures.cells import layer_colour, rooms
 from quarterturn.publish.figures.frames import Drawing, beside
 from quarterturn.publish.figures.inks import (
     ACCENT,
@@ -207,7 +208,19 @@ def _parted(pattern: Pattern, code: str, side: float) -> Drawing:
         marks.append(box(left, top, side / 2, side / 2, ground))
         layers = (layer for layer in unit.cut_layers if layer.part == SHAPE)
         marks += [Area(scale.region(back.region(layer.region)), shape) for layer in layers]
-        marks.append(caption(middle + way * reach, code, LABEL, colour=ink))
-    note = f"({len(master.parts)}) unit {code}"
+        name = unit_name(code, unit.quarter)
+        place = scale.point(back(_label_place(pattern, name))) if unit.quarter else middle + way * reach
+        marks.append(caption(place, name, LABEL, colour=ink))
+    note = (
+        f"({len(master.parts)}) unit {code}"
+        if len(master.units) == 1
+        else f"({len(master.parts)}) units of {code}"
+    )
     marks.append(caption(complex(middle.real, side + 10.5), note, SMALL))
     return Drawing(side + 2 * away, side + 12.5, tuple(marks))
+
+
+def _label_place(pattern: Pattern, name: str) -> Point:
+    """Return where in a unit's frame its shape has most room."""
+    place, _ = rooms(pattern, name)[SHAPE]
+    return place * float(pattern.setting.side)

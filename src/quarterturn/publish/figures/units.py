@@ -2,15 +2,29 @@
 
 from __future__ import annotations
 
-from quarterturn.blocks import GROUND, SHAPE, Master
+from quarterturn.blocks import GROUND, SHAPE
+from quarterturn.design import code_of_unit, quarter_of_unit
 from quarterturn.design.colour import text_colour_on
-from quarterturn.geometry import Region, Segment, StraightLine, keep_left, offset_path, rectangle
+from quarterturn.geometry import (
+    Point,
+    Region,
+    Segment,
+    StraightLine,
+    keep_left,
+    mirror_across_vertical,
+    offset_path,
+    rectangle,
+    shift,
+)
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.cells import (
     diagonal_share,
     laid,
     layer_colour,
     layered,
+    master_of,
+    roomiest,
+    rooms,
     sewn_symbols,
     unit_of,
 )
@@ -42,28 +56,36 @@ from quarterturn.steps import CutAway, Step, Trim
 
 def colourway_figure(pattern: Pattern, code: str, width: float = 24.0) -> Sheet:
     """Return a unit as trimmed, with the letters of its fabrics and its seam lines."""
-    unit, way = unit_of(pattern, code), pattern.design.colourway(code)
+    unit, way = unit_of(pattern, code), pattern.design.colourway(code_of_unit(code))
     factor = width / float(unit.cut_side)
     seam, side = float(unit.seam) * factor, float(unit.side) * factor
-    reach = diagonal_share(pattern, code)
     marks: list[Mark] = [
         *layered(pattern, code, unit.cut_layers, Scale(factor, complex(seam, seam)), OUTLINE)
     ]
     marks.append(outline(rectangle(seam, seam, seam + side, seam + side), CREASE))
-    for part, letter, at in ((SHAPE, way.shape, reach / 2), (GROUND, way.ground, (1 + reach) / 2)):
+    for part, letter in ((SHAPE, way.shape), (GROUND, way.ground)):
+        at, room = _lettering_place(pattern, code, part)
         ink = text_colour_on(layer_colour(pattern, code, part))
-        place = complex(seam + at * side, seam + at * side)
-        size = min(3.4, side * 1.2 * min(at, 1 - at) / len(letter))
+        size = min(3.4, side * 1.2 * room / len(letter))
         if size >= SMALLEST:
-            marks.append(caption(place, letter, size, bold=True, colour=ink))
+            marks.append(caption(complex(seam, seam) + at * side, letter, size, bold=True, colour=ink))
     alt = (
         f"Unit {code} as trimmed: {named(pattern.design, way.shape)} on {named(pattern.design, way.ground)}."
     )
     return Drawing(width, width, tuple(marks)).sheet(f"Unit {code}", alt)
 
 
+def _lettering_place(pattern: Pattern, name: str, part: str) -> tuple[Point, float]:
+    """Return where a fabric's letter stands, and how much room it has there, as shares of the side."""
+    if unit_of(pattern, name).quarter:
+        return rooms(pattern, name)[part]
+    reach = diagonal_share(pattern, name)
+    at = reach / 2 if part == SHAPE else (1 + reach) / 2
+    return complex(at, at), min(at, 1 - at)
+
+
 def turns_figure(pattern: Pattern, cell: float = 14.0) -> Sheet:
-    """Return the four turns of the first colourway, with the names that the map uses."""
+    """Return the four turns of the first unit, with the names that the map uses."""
     code = next(iter(pattern.setting.tally))
     pitch = cell + 9
     marks: list[Mark] = []
@@ -81,80 +103,119 @@ def turns_figure(pattern: Pattern, cell: float = 14.0) -> Sheet:
 def trim_figure(pattern: Pattern, code: str, away: Step, trim: Step | None, side: float = 32.0) -> Sheet:
     """Return the unit from its wrong side with the cut-away, and from its right side with the edges to trim."""
     assert isinstance(away.action, CutAway)
-    master = pattern.blocks.master(pattern.design.colourway(code).recipe)
     inside = length(pattern.design, away.action.inside)
     alt = f"Unit {code} from the wrong side, with the cut-away line {inside} inside the stitching."
-    drawings = [_cut_away(pattern, code, master, away.action, side)]
+    drawings = [_cut_away(pattern, code, away.action, side)]
     if trim:
-        drawings.append(_trimming(pattern, code, master, trim, side))
+        drawings.append(_trimming(pattern, code, trim, side))
         alt += " Beside it the unit from the right side: its two outer edges are trimmed."
     return beside(drawings, 12).sheet("Cutting away and trimming", alt)
 
 
-def _cut_away(pattern: Pattern, code: str, master: Master, action: CutAway, side: float) -> Drawing:
-    scale = Scale(side / float(master.side / 2), 5j)
-    stitched = _quarter(Region((master.shape.traced,)))
-    opened = _quarter(offset_path(master.shape.traced, -float(action.inside)))
+def _as_cut(pattern: Pattern, name: str, region: Region) -> Region:
+    """Return what of a region of the master lies in a unit as cut, the unit's top left corner at 0.
+
+    Where a master has one kind of unit, its middle is that corner.
+    """
+    master, unit = master_of(pattern, name), unit_of(pattern, name)
+    half = float(master.side) / 2
+    corner = _middle_corner(name)
+    placed = master.part(unit.quarter).motion.region(region)
+    middle = master.part(unit.quarter).motion(0j)
+    placed = shift(corner * half - middle).region(placed)
+    for way in (StraightLine(corner * half, 1 + 0j), StraightLine(corner * half, -1j)):
+        x, y = way.direction.real, way.direction.imag
+        inward = corner.imag == 0 if x else corner.real == 0
+        placed = keep_left(placed, way if inward else StraightLine(way.through, complex(-x, -y)))
+    return placed
+
+
+def _middle_corner(name: str) -> Point:
+    """Return the corner of a unit that was the middle of its master: 0 is the top left, 1 + 1j the bottom right."""
+    quarter = quarter_of_unit(name) or "br"
+    return complex(quarter[1] == "l", quarter[0] == "t")
+
+
+def _cut_away(pattern: Pattern, code: str, action: CutAway, side: float) -> Drawing:
+    master = master_of(pattern, code)
+    half = float(master.side / 2)
+    scale, corner = Scale(side / half, 5j), _middle_corner(code) * half
+    stitched = _as_cut(pattern, code, Region((master.shape.traced,)))
+    opened = _as_cut(pattern, code, offset_path(master.shape.traced, -float(action.inside)))
+    if unit_of(pattern, code).quarter:  # seen from behind; a circle's quarter looks the same
+        behind = mirror_across_vertical(half / 2)
+        stitched, opened, corner = behind.region(stitched), behind.region(opened), behind(corner)
     ground, shape = (wrong_side(layer_colour(pattern, code, part)) for part in (GROUND, SHAPE))
-    at = scale.point(_along_top(stitched)), scale.point(_along_top(opened))
+    at = scale.point(_along_level(stitched, corner)), scale.point(_along_level(opened, corner))
     marks: list[Mark] = [
         box(0, 5, side, side, cloth(ground, OUTLINE)),
         Area(scale.region(opened), cloth(shape)),
-        *_run(_curve(stitched), scale, STITCH),
-        *_run(_curve(opened), scale, CUT),
+        *_run(_curve(stitched, corner), scale, STITCH),
+        *_run(_curve(opened, corner), scale, CUT),
         *measured(at[1], at[0], length(pattern.design, action.inside), -1.6j),
         caption(complex(side / 2, side + 8), "wrong side: cut on the dashes", SMALL),
     ]
     return Drawing(side, side + 10, tuple(marks))
 
 
-def _run(segments: list[Segment], scale: Scale, ink: Ink) -> tuple[Mark, ...]:
-    """Return segments as one line; nothing where a small shape leaves none."""
-    return (Stroke(tuple(scale.segment(s) for s in segments), ink),) if segments else ()
+def _run(runs: list[list[Segment]], scale: Scale, ink: Ink) -> tuple[Mark, ...]:
+    """Return each run of segments as one line; nothing where a small shape leaves none."""
+    return tuple(Stroke(tuple(scale.segment(s) for s in run), ink) for run in runs)
 
 
-def _quarter(region: Region) -> Region:
-    """Return what of a region about the middle of a master lies to the lower right: the unit's own frame."""
-    for way in (StraightLine(0j, 1 + 0j), StraightLine(0j, -1j)):
-        region = keep_left(region, way)
-    return region
+def _curve(region: Region, corner: Point) -> list[list[Segment]]:
+    """Return the runs of segments of a unit's shape that do not lie on the two cuts through a corner."""
+    runs: list[list[Segment]] = []
+    for segment in region.segments():
+        if _on_cut(segment, corner):
+            continue
+        if runs and abs(runs[-1][-1].end - segment.start) < 1e-6:
+            runs[-1].append(segment)
+        else:
+            runs.append([segment])
+    return runs
 
 
-def _curve(region: Region) -> list[Segment]:
-    """Return the segments of a quarter that do not lie on the two cuts."""
-    return [s for s in region.segments() if not _on_cut(s)]
-
-
-def _on_cut(segment: Segment) -> bool:
-    ends = segment.start, segment.end
+def _on_cut(segment: Segment, corner: Point) -> bool:
+    ends = segment.start - corner, segment.end - corner
     return max(abs(p.real) for p in ends) < 1e-6 or max(abs(p.imag) for p in ends) < 1e-6
 
 
-def _along_top(region: Region) -> complex:
-    """Return where a quarter's curve meets the level cut."""
-    ends = (p for s in region.segments() for p in (s.start, s.end) if abs(p.imag) < 1e-6)
-    return max(ends, key=lambda p: p.real, default=0j)
+def _along_level(region: Region, corner: Point) -> Point:
+    """Return where a shape's edge meets the level cut, farthest from the corner."""
+    ends = (p for s in region.segments() for p in (s.start, s.end) if abs(p.imag - corner.imag) < 1e-6)
+    return max(ends, key=lambda p: abs(p - corner), default=corner)
 
 
-def _trimming(pattern: Pattern, code: str, master: Master, trim: Step, side: float) -> Drawing:
+def _trimming(pattern: Pattern, code: str, trim: Step, side: float) -> Drawing:
+    """Return a unit with its two outer edges hatched, seen about the corner that was its master's middle."""
     assert isinstance(trim.action, Trim)
+    master, unit = master_of(pattern, code), unit_of(pattern, code)
     factor = side / float(master.side / 2)
-    scale = Scale(factor, 5j)
-    seam = complex(float(master.seam), float(master.seam))
-    kept = float(trim.action.side) * factor
+    kept, corner = float(trim.action.side) * factor, _middle_corner(code)
     off = side - kept
+    left, top = corner.real * off, 5 + corner.imag * off
+    seam = complex(float(master.seam), float(master.seam)) * factor
+    upright = off if corner.real else kept
+    level = 5 + (off if corner.imag else kept)
+    meeting = complex(corner.real * side, 5 + corner.imag * side)
+    across, down = complex(side - meeting.real, meeting.imag), complex(meeting.real, 10 + side - meeting.imag)
     marks: list[Mark] = [
-        *layered(pattern, code, master.units[0].cut_layers, Scale(factor, 5j + seam * factor), OUTLINE),
-        *hatched(kept, 5, off, side),
-        *hatched(0, 5 + kept, kept, off),
-        line(complex(kept, 5), complex(kept, 5 + kept), TRIM),
-        line(complex(0, 5 + kept), complex(kept, 5 + kept), TRIM),
-        line(scale.point(0j), complex(side, 5), Ink(stroke=ACCENT, width=0.25)),
-        line(scale.point(0j), complex(0, 5 + side), Ink(stroke=ACCENT, width=0.25)),
-        *measured(complex(0, 5), complex(kept, 5), length(pattern.design, trim.action.side), -1.6j),
-        *measured(complex(side, 5), complex(side, 5 + kept), length(pattern.design, trim.action.side), 1.6),
+        *layered(pattern, code, unit.cut_layers, Scale(factor, complex(left, top) + seam), OUTLINE),
+        *hatched(0 if corner.real else kept, 5, off, side),
+        *hatched(left, 5 if corner.imag else 5 + kept, kept, off),
+        line(complex(upright, top), complex(upright, top + kept), TRIM),
+        line(complex(left, level), complex(left + kept, level), TRIM),
+        line(meeting, across, Ink(stroke=ACCENT, width=0.25)),
+        line(meeting, down, Ink(stroke=ACCENT, width=0.25)),
+        *measured(complex(left, 5), complex(left + kept, 5), length(pattern.design, trim.action.side), -1.6j),
+        *measured(
+            complex(side, top), complex(side, top + kept), length(pattern.design, trim.action.side), 1.6
+        ),
         caption(complex(side / 2, side + 8), "right side: trim two edges", SMALL),
     ]
-    ink = text_colour_on(layer_colour(pattern, code, GROUND))
-    marks.append(caption(complex(kept * 0.72, 5 + kept * 0.9), "keep", LABEL, colour=ink))
+    part, place = roomiest(pattern, code)
+    ink = text_colour_on(layer_colour(pattern, code, part if unit.quarter else GROUND))
+    spot = complex(left, top) + place * kept if unit.quarter else complex(kept * 0.72, 5 + kept * 0.9)
+    marks.append(caption(spot, "keep", LABEL, colour=ink))
     return Drawing(side + 9, side + 10, tuple(marks))

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from quarterturn.design import EdgeStitch, EdgeStitchKind
+from quarterturn.design import DrawnOutline, EdgeStitch, EdgeStitchKind, Recipe, quarter_of_unit
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import (
     length,
+    listed,
     machine_length,
     named,
     plural,
@@ -20,6 +21,7 @@ from quarterturn.steps import (
     CutAway,
     FuseToGround,
     LabelStacks,
+    Product,
     SetAside,
     Step,
     StitchEdge,
@@ -57,6 +59,7 @@ def tell_fuse(step: Step, action: FuseToGround, pattern: Pattern) -> Wording:
     sentences = (
         "Fold each shape in quarters and finger-press the folds; a hot iron would glue them.",
         "Lay the square right side up, and the shape on it right side up, fold on crease, centre on centre.",
+        *_way_up(pattern.design.recipe(action.recipe)),
         "Fuse from the middle outwards, then press the whole square flat. Let it cool.",
     )
     line = (
@@ -64,6 +67,12 @@ def tell_fuse(step: Step, action: FuseToGround, pattern: Pattern) -> Wording:
         f"{named(pattern.design, way.shape)} to ({ground.count}) squares of {named(pattern.design, way.ground)}."
     )
     return Wording("Fuse the shapes to the squares", sentences, line)
+
+
+def _way_up(recipe: Recipe) -> tuple[str, ...]:
+    if not isinstance(recipe.size, DrawnOutline):
+        return ()
+    return (f"Turn the {recipe.size.outline} on every square as the template shows it.",)
 
 
 def tell_stitch(step: Step, action: StitchEdge, pattern: Pattern) -> Wording:
@@ -103,18 +112,23 @@ def _handling(stitch: EdgeStitch) -> tuple[str, ...]:
 
 def tell_cut_apart(step: Step, action: CutApart, pattern: Pattern) -> Wording:
     """Tell cutting the square apart."""
-    (used,), (made,) = step.uses, step.makes
-    side = length(pattern.design, made.width)
+    (used,), made = step.uses, step.makes
+    side = length(pattern.design, made[0].width)
     sentences = (
         "Lay the master right side up on the mat.",
         f"Lay the ruler along one crease and check that {side} of the square lies on each side of it. Cut.",
         "Do not move the parts. Turn the mat, lay the ruler along the other crease, and cut again.",
     )
     line = (
-        f"Colourway {action.code}: cut ({used.count}) {plural(used.count, 'master')} to make ({made.count}) "
-        f"unit {action.code}, {sized(pattern.design, made.width, made.height)} as cut."
+        f"Colourway {action.code}: cut ({used.count}) {plural(used.count, 'master')} to make "
+        f"{listed([_units(product) for product in made])}, "
+        f"{sized(pattern.design, made[0].width, made[0].height)} as cut."
     )
     return Wording("Cut the masters apart", sentences, line)
+
+
+def _units(made: Product) -> str:
+    return f"({made.count}) {made.label.removesuffix(', as cut')}"
 
 
 def tell_cut_away(step: Step, action: CutAway, pattern: Pattern) -> Wording:
@@ -148,15 +162,15 @@ def tell_surplus(step: Step, action: SetAside, pattern: Pattern) -> Wording:
     return Wording(
         "Set the surplus aside",
         ("What the last masters give beyond the need is not used in this quilt; keep it for a label.",),
-        f"({used.count}) {used.label}: {typeset_words(action.reason)}.",
+        f"({used.count}) {used.label.removesuffix(', as cut')}: {typeset_words(action.reason)}.",
     )
 
 
 def tell_stacks(step: Step, action: LabelStacks, pattern: Pattern) -> Wording:
     """Tell stacking and labelling the units."""
-    sentences = (
-        "Stack the units by kind, the shape’s corner at the top left, and pin a label to each stack.",
-    )
+    several = any(quarter_of_unit(pile.label.removeprefix("unit ")) for pile in action.stacks)
+    lie = "each as it is drawn among the units" if several else "the shape’s corner at the top left"
+    sentences = (f"Stack the units by kind, {lie}, and pin a label to each stack.",)
     return Wording(
         "Label the stacks", sentences, "; ".join(f"({p.count}) {p.label}" for p in action.stacks) + "."
     )

@@ -6,9 +6,19 @@ import re
 from collections.abc import Sequence
 from itertools import chain
 
-from quarterturn.blocks import Master
-from quarterturn.design import ClothKind, Curve, Design, Direction, EdgeStitchKind, Fabric
-from quarterturn.measure import Units
+from quarterturn.blocks import CurveFacts, Master
+from quarterturn.design import (
+    ClothKind,
+    Curve,
+    Design,
+    Direction,
+    DrawnOutline,
+    EdgeStitchKind,
+    Fabric,
+    code_of_unit,
+    quarter_of_unit,
+)
+from quarterturn.measure import Units, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
@@ -61,9 +71,29 @@ def sizes_said(pattern: Pattern) -> tuple[str, ...]:
         f"Sizes that are only quoted are rounded to {nearest}.",
         "A count stands in brackets before the size.",
         "A master is the square that is fused, stitched and then cut into units.",
-        "A unit is named by its letter; the figure behind it counts its quarter turns clockwise: a0, a1, a2, a3.",
+        *_names_said(pattern),
         "Pictures of the sewn quilt show what the seams leave of the curves, not what was traced.",
     )
+
+
+def _names_said(pattern: Pattern) -> tuple[str, ...]:
+    """Return how units are named; where quarters differ, by their place in the master as well."""
+    quartered = next((name for name in pattern.setting.tally if quarter_of_unit(name)), None)
+    plain = next((name for name in pattern.setting.tally if not quarter_of_unit(name)), None)
+    said = []
+    if plain:
+        names = ", ".join(f"{plain if quartered else 'a'}{turn}" for turn in range(4))
+        said.append(
+            f"A unit is named by its letter; the figure behind it counts its quarter turns clockwise: {names}."
+        )
+    if quartered:
+        code = code_of_unit(quartered)
+        said.append(
+            f"Where the quarters of a master differ, a unit is named by its letter and its quarter: {code}-tl is top "
+            f"left in the master, {code}-tr top right, {code}-br bottom right, {code}-bl bottom left. The figure "
+            f"behind counts its quarter turns clockwise; {quartered}0 lies as in the master."
+        )
+    return tuple(said)
 
 
 def cautions(pattern: Pattern) -> tuple[str, ...]:
@@ -114,6 +144,8 @@ def notions(pattern: Pattern) -> tuple[str, ...]:
 
 def curve_facts(pattern: Pattern, master: Master) -> tuple[str, ...]:
     """Return what the seams make of a curve, for the sewer to check by."""
+    if isinstance(size := pattern.design.recipe(master.recipe).size, DrawnOutline):
+        return _outline_facts(pattern, master, size)
     design, facts = pattern.design, master.facts
     across = (
         f"In a sewn unit the curve meets each seam {length(design, facts.crossing)} from the finished corner"
@@ -127,3 +159,27 @@ def curve_facts(pattern: Pattern, master: Master) -> tuple[str, ...]:
         how = "is traced as drawn: the seams take their share of it."
         joint = f"Where quarters are rejoined there is a soft peak of about {facts.peak:.0f}° at the seam."
     return f"{shape} {how}", f"{across} {diagonal}", joint
+
+
+def _outline_facts(pattern: Pattern, master: Master, size: DrawnOutline) -> tuple[str, ...]:
+    design, facts = pattern.design, master.facts
+    named = master.recipe if master.recipe == size.outline else f"{master.recipe} ({size.outline})"
+    shape = f"The {named}"
+    farthest = (
+        f"Its edge meets the seams {length(design, facts.crossing)} from the finished corner at the farthest."
+    )
+    if design.recipe(master.recipe).curve is Curve.SEWN_TRUE:
+        how = "is sewn true: it has been spread for the seams, so its template has short flats on the cut lines."
+        return f"{shape} {how}", farthest, "Where its quarters are rejoined the edge runs on as it was drawn."
+    how = "is traced as drawn: the seams take their share of it."
+    return f"{shape} {how}", farthest, *_rejoined(design, facts)
+
+
+def _rejoined(design: Design, facts: CurveFacts) -> tuple[str, ...]:
+    """Return what is seen where quarters that are traced as drawn are rejoined."""
+    said = []
+    if facts.step > 1 / 64:
+        said.append(f"miss one another by up to {show_length(facts.step, design.units, sixteenths=True)}")
+    if facts.peak >= 1:
+        said.append(f"make a corner of up to {facts.peak:.0f}° that the outline has not")
+    return (f"Where its quarters are rejoined the edges {' and '.join(said)}.",) if said else ()

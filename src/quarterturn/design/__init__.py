@@ -33,8 +33,10 @@ from quarterturn.design.model import (
     Recipe,
     ShapeSize,
     StraightSet,
+    Symmetry,
 )
 from quarterturn.design.reading import Reading, read_design
+from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
 from quarterturn.design.starting import starter
 from quarterturn.design.writing import WriteError, write_design
@@ -65,17 +67,22 @@ __all__ = [
     "Severity",
     "ShapeSize",
     "StraightSet",
+    "Symmetry",
     "WriteError",
     "default_house",
     "default_making",
     "default_trim",
     "dotted",
     "format_design",
+    "laid",
     "line_of",
     "locate",
+    "mirrored",
     "parts_of",
     "read_design",
     "schema",
     "starter",
+    "turned",
+    "upended",
     "write_design",
 ]

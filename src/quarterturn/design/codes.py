@@ -37,6 +37,7 @@ _STOPS = {
     "unknown-turn": "a turn in the map that is not 0, 1, 2 or 3",
     "ragged-map": "rows of the map that differ in length",
     "empty-map": "a map without a unit",
+    "map-not-square": "a map to be turned about its corner that has not as many rows as columns",
     "map-too-large": "more rows or columns than can be",
     "quilt-too-large": "a quilt that is larger than any room",
     "units-differ": "units of different finished sizes in one straight setting",
@@ -52,6 +53,7 @@ _STOPS = {
 _CONFUSES = {
     "name-twice": "two fabrics of the same name",
     "price-without-currency": "prices, and no currency",
+    "symmetry-unused": "a symmetry that has nothing to do, since the map is laid once",
 }
 
 CODES: Mapping[str, tuple[Severity, str]] = MappingProxyType(

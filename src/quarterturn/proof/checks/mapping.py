@@ -14,7 +14,10 @@ def map_of(design: Design) -> list[list[Turned]]:
     """Return the rows of the map."""
     setting = design.setting
     rows, columns = setting.size
-    return [[_unit(setting, i, j) for j in range(columns)] for i in range(rows)]
+    height, width = 2 * len(setting.cells), 2 * len(setting.cells[0])
+    # Copies two apart lie alike, so that four of them are worked out, and laid as often as needed.
+    four = [[_unit(setting, i, j) for j in range(min(columns, width))] for i in range(min(rows, height))]
+    return [(four[i % height] * (columns // width + 1))[:columns] for i in range(rows)]
 
 
 def _unit(setting: StraightSet, i: int, j: int) -> Turned:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tests.design.outline_cases import OUTLINE_CASES
+from tests.design.outline_cases import OUTLINE_CASES, QUARTER_CASES
 
 GOOD = '''\
 format = 1
@@ -272,8 +272,7 @@ BROKEN: tuple[Broken, ...] = (
     # The map
     broken("an unknown code", "a2 a3 a2", "a2 b3 a2", "unknown-code setting.map.0"),
     broken("an unknown turn", "a1 a0 a1", "a1 a4 a1", "unknown-turn setting.map.1"),
-    broken("an unknown quarter", "a1 a0 a1", "a1 a-xl0 a1", "unknown-quarter setting.map.1"),
-    broken("an unknown turn of a quarter", "a1 a0 a1", "a1 a-tl7 a1", "unknown-turn setting.map.1"),
+    *(broken(*case, line=line) for line, *case in QUARTER_CASES),
     broken("a turn too many", "a1 a0 a1", "a1 a10 a1", "unknown-turn setting.map.1"),
     broken("not a unit", "a1 a0 a1", "a1 ?? a1", "bad-cell setting.map.1"),
     broken(
@@ -296,6 +295,25 @@ BROKEN: tuple[Broken, ...] = (
         "a2 a3 a2\na1 a0 a1\na1 a0 a1 a0\n",
         "ragged-map setting.map.2",
         line="a1 a0 a1 a0",
+    ),
+    broken(
+        "an oblong to be turned",
+        "across = 2",
+        'symmetry = "turn"\nacross = 2',
+        "map-not-square setting.map",
+        line="map =",
+    ),
+    broken(
+        "a symmetry of no kind",
+        "across = 2",
+        'symmetry = "spin"\nacross = 2',
+        "unknown-word setting.symmetry",
+    ),
+    broken(
+        "a mirror with nothing before it",
+        "across = 2\ndown = 3",
+        'symmetry = "mirror"',
+        "symmetry-unused setting.symmetry",
     ),
     broken("a map of nothing", "a2 a3 a2\na1 a0 a1\n", "\n", "empty-map setting.map", line="map ="),
     broken("a map as wide as a street", "a2 a3 a2", WIDE_LINE, "map-too-large setting.map", line="map ="),

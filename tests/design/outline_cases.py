@@ -37,3 +37,16 @@ OUTLINE_CASES: tuple[tuple[str, ...], ...] = (
         "unknown-word recipes.round.shape.outline",
     ),
 )
+
+QUARTER_CASES: tuple[tuple[str, ...], ...] = (
+    ("a1 a-xl0", "an unknown quarter", "a1 a0 a1", "a1 a-xl0 a1", "unknown-quarter setting.map.1"),
+    ("a1 a-tl7", "an unknown turn of a quarter", "a1 a0 a1", "a1 a-tl7 a1", "unknown-turn setting.map.1"),
+    (
+        "a1 a-tl0",
+        "a quarter to be mirrored",
+        'a1 a0 a1\n"""',
+        'a1 a-tl0 a1\n"""\nsymmetry = "mirror"',
+        "quarter-mirrored setting.map.1",
+    ),
+)
+"""The line on which the finding is, what is wrong, what is exchanged, and what must be found."""

@@ -35,12 +35,14 @@ from quarterturn.design.model import (
     Recipe,
     ShapeSize,
     StraightSet,
+    Symmetry,
     code_of_unit,
     quarter_of_unit,
     unit_name,
 )
 from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
+from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
 from quarterturn.design.starting import starter
 from quarterturn.design.writing import WriteError, write_design
@@ -73,6 +75,7 @@ __all__ = [
     "Severity",
     "ShapeSize",
     "StraightSet",
+    "Symmetry",
     "WriteError",
     "code_of_unit",
     "default_house",
@@ -80,14 +83,18 @@ __all__ = [
     "default_trim",
     "dotted",
     "format_design",
+    "laid",
     "line_of",
     "locate",
+    "mirrored",
     "parts_of",
     "quarter_of_unit",
     "read_design",
     "schema",
     "starter",
+    "turned",
     "unit_name",
+    "upended",
     "wanted_outline",
     "write_design",
 ]

@@ -36,8 +36,10 @@ _STOPS = {
     "bad-cell": "something in the map that is not a code and a turn",
     "unknown-turn": "a turn that is not 0, 1, 2 or 3",
     "unknown-quarter": "a quarter in the map that is not tl, tr, br or bl",
+    "quarter-mirrored": "a unit named by its quarter in a map whose copies are mirrored",
     "ragged-map": "rows of the map that differ in length",
     "empty-map": "a map without a unit",
+    "map-not-square": "a map to be turned about its corner that has not as many rows as columns",
     "map-too-large": "more rows or columns than can be",
     "quilt-too-large": "a quilt that is larger than any room",
     "units-differ": "units of different finished sizes in one straight setting",
@@ -53,6 +55,7 @@ _STOPS = {
 _CONFUSES = {
     "name-twice": "two fabrics of the same name",
     "price-without-currency": "prices, and no currency",
+    "symmetry-unused": "a symmetry that has nothing to do, since the map is laid once",
 }
 
 CODES: Mapping[str, tuple[Severity, str]] = MappingProxyType(

@@ -10,8 +10,8 @@ from quarterturn.design.cloth import check_count, read_colourways, read_fabrics,
 from quarterturn.design.defaults import BINDING_WIDTH
 from quarterturn.design.habits import read_count, read_house, read_making
 from quarterturn.design.keys import dotted
-from quarterturn.design.maps import MAP, read_map
-from quarterturn.design.model import Border, Colourway, Design, Recipe, StraightSet
+from quarterturn.design.maps import MAP, check_symmetry, read_map
+from quarterturn.design.model import Border, Colourway, Design, Recipe, StraightSet, Symmetry
 from quarterturn.design.notes import Notes
 from quarterturn.design.words import LONGEST_TEXT, read_name, read_text, refer
 from quarterturn.measure import Length
@@ -91,11 +91,14 @@ def _read_setting(table: SettingTable | None, codes: list[str], notes: Notes) ->
         notes.missing("setting.kind", 'Write kind = "straight".')
     if table.map is None:
         notes.missing(MAP, 'Write map = """, then a line for each row, then """.')
-    return StraightSet(
+    setting = StraightSet(
         cells=() if table.map is None or not codes else read_map(table.map, codes, notes),
         across=read_count(table.across, "setting.across", 1, limits.MOST_ROWS, notes),
         down=read_count(table.down, "setting.down", 1, limits.MOST_ROWS, notes),
+        symmetry=Symmetry(table.symmetry) if table.symmetry else Symmetry.SLIDE,
     )
+    check_symmetry(setting, notes)
+    return setting
 
 
 def _read_borders(tables: list[BorderTable] | None, letters: list[str], notes: Notes) -> tuple[Border, ...]:
@@ -126,8 +129,7 @@ def _read_finish(file: DesignFile, letters: list[str], notes: Notes) -> tuple[st
 
 def _check_whole(design: Design, notes: Notes) -> None:
     """Check what can be seen only once every part is there."""
-    setting = design.setting
-    down, across = len(setting.cells) * setting.down, len(setting.cells[0]) * setting.across
+    down, across = design.setting.size
     if max(down, across) > limits.MOST_ROWS:
         notes.add(
             "map-too-large",

@@ -94,6 +94,12 @@ class SettingTable(BaseModel):
         None,
         description="A line for each row; for each unit its code, its quarter if it needs one, and its turns.",
     )
+    symmetry: Literal["slide", "mirror", "turn", "half turn"] | None = Field(
+        None,
+        description="How copies of the map are laid: slide (all alike), mirror (each second one mirrored), turn "
+        "(the map is a quarter; four turned about its lower right corner make a copy) or half turn (each second "
+        "one upside down).",
+    )
     across: int | None = Field(None, description="How many times the map is laid side by side.")
     down: int | None = Field(None, description="How many times the map is laid one below the other.")
 

@@ -136,6 +136,7 @@ def _setting(setting: StraightSet) -> str:
         "[setting]",
         ("kind", '"straight"'),
         ("map", quote_lines("\n".join(rows))),
+        ("symmetry", quote_text(setting.symmetry.value)),
         ("across", str(setting.across)),
         ("down", str(setting.down)),
     )

@@ -8,8 +8,9 @@ from collections.abc import Iterable, Mapping
 
 from quarterturn.design.keys import dotted
 from quarterturn.design.limits import MOST_ROWS
-from quarterturn.design.model import Cell
+from quarterturn.design.model import Cell, StraightSet, Symmetry
 from quarterturn.design.notes import Notes, did_you_mean, quoted
+from quarterturn.measure import show_count
 
 _CELL = re.compile(r"([a-z]{1,2})(?:-([a-z]+))?([0-9]*)")
 QUARTERS = ("tl", "tr", "br", "bl")
@@ -34,6 +35,43 @@ def read_map(text: str, codes: Iterable[str], notes: Notes) -> tuple[tuple[Cell,
         _note_words(rows, cells, words, known, notes)
         return ()
     return tuple(tuple(cell for word in row if (cell := cells[word])) for row in rows)
+
+
+def check_symmetry(setting: StraightSet, notes: Notes) -> None:
+    """Note a map that cannot be laid as its symmetry says, or a symmetry that says nothing since it is laid once."""
+    rows, columns = len(setting.cells), len(setting.cells[0]) if setting.cells else 0
+    if setting.symmetry is Symmetry.MIRROR:
+        _check_mirrored(setting, notes)
+    if setting.symmetry is Symmetry.TURN:
+        if rows != columns:
+            notes.add(
+                "map-not-square",
+                MAP,
+                f"The map has {show_count(rows, 'row')} of {show_count(columns, 'unit')}, and is to be turned.",
+                "A map that is turned about its corner has as many rows as columns.",
+            )
+    elif setting.symmetry is not Symmetry.SLIDE and setting.across * setting.down == 1 and setting.cells:
+        word = setting.symmetry.value
+        notes.add(
+            "symmetry-unused",
+            "setting.symmetry",
+            f"The symmetry is {word}, but the map is laid only once.",
+            "Say with across and down how often it is laid.",
+        )
+
+
+def _check_mirrored(setting: StraightSet, notes: Notes) -> None:
+    """Note a quarter in a map that is laid mirrored: its mirror image is another kind of unit."""
+    for r, row in enumerate(setting.cells):
+        named = next((cell.name for cell in row if cell.quarter), None)
+        if named:
+            notes.add(
+                "quarter-mirrored",
+                dotted("setting", "map", r),
+                f"The copies of the map are mirrored, and the mirror image of `{named}` is another unit.",
+                'Write the whole map, or set symmetry to "slide", "turn" or "half turn".',
+            )
+            return
 
 
 def _cell(word: str, codes: list[str]) -> Cell | None:

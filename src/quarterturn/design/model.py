@@ -141,17 +141,37 @@ def quarter_of_unit(name: str) -> str:
     return name.partition("-")[2]
 
 
+class Symmetry(enum.Enum):
+    """How each copy of the map is laid beside the one before it."""
+
+    SLIDE = "slide"
+    MIRROR = "mirror"
+    TURN = "turn"
+    HALF_TURN = "half turn"
+
+
 @dataclass(frozen=True, slots=True)
 class StraightSet:
     """Units in rows and columns: a rectangle of cells, laid `across` times side by side and `down` times below."""
 
     cells: tuple[tuple[Cell, ...], ...]
+    """As written: under `Symmetry.TURN` a square, the upper left quarter of what is laid."""
     across: int
     down: int
+    symmetry: Symmetry = Symmetry.SLIDE
+
+    @property
+    def size(self) -> tuple[int, int]:
+        """Return how many rows and columns the whole map has."""
+        parts = 2 if self.symmetry is Symmetry.TURN else 1
+        columns = len(self.cells[0]) if self.cells else 0
+        return parts * len(self.cells) * self.down, parts * columns * self.across
 
     def rows(self) -> tuple[tuple[Cell, ...], ...]:
         """Return the whole map, with its repeats laid out."""
-        return tuple(row * self.across for row in self.cells) * self.down
+        from quarterturn.design.repeats import laid
+
+        return laid(self.cells, self.symmetry, self.across, self.down)
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,6 +8,7 @@ division, never one by one, so that the time does not depend on how many there a
 from __future__ import annotations
 
 import itertools
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
@@ -55,10 +56,10 @@ def shelve(kinds: Sequence[Kind], usable: Length) -> tuple[Shelf, ...]:
         _shelved(kinds, turning, usable, preference, spread)
         for turning in _turnings(kinds, usable)
         for preference in (_least_room, _least_height)
-        for spread in (SPREADS if len(kinds) > 1 else (None,))
+        for spread in (SPREADS if len(kinds) > 1 else SPREADS[:2])
     ]
     best = min(plans, key=_cost)
-    return tuple(sorted(best, key=_cutting_order))
+    return tuple(sorted(_merged(best), key=_cutting_order))
 
 
 def length_of(shelves: Iterable[Shelf]) -> Length:
@@ -113,17 +114,26 @@ def _shelved(
 ) -> list[Shelf]:
     """Place the kinds, tallest first, so that every strip there is high enough for all that follow.
 
-    Strips of the last, lowest kind are filled one after another: nothing comes to use what more of them would leave.
+    Of the last, lowest kind no strips are opened beyond need: nothing comes to use what they would leave.
     """
     shelves: list[Shelf] = []
     order = sorted(
         zip(kinds, turning, strict=True), key=lambda one: (-one[1].across, -one[1].along, one[0].label)
     )
-    for kind, lying in order:
+    for number, (kind, lying) in enumerate(order, 1):
+        beyond = None if spread is None else spread if number < len(order) else 0
         cut = Crosscut(kind.label, lying.along, lying.across, kind.count)
         shelves, left = _fill(sorted(shelves, key=preference), cut)
-        shelves += _opened(cut, left, usable, None if kind is order[-1][0] else spread)
+        shelves += _opened(cut, left, usable, beyond)
     return shelves
+
+
+def _merged(shelves: Iterable[Shelf]) -> list[Shelf]:
+    """Make equal strips one shelf."""
+    strips: Counter[tuple[Length, tuple[Crosscut, ...], Length]] = Counter()
+    for shelf in shelves:
+        strips[shelf.height, shelf.crosscuts, shelf.room] += shelf.strips
+    return [Shelf(height, count, cuts, room) for (height, cuts, room), count in strips.items()]
 
 
 def _opened(cut: Crosscut, count: int, usable: Length, spread: int | None) -> Iterator[Shelf]:

@@ -8,8 +8,8 @@ from quarterturn.measure import Length
 
 def centre_size(design: Design) -> tuple[Length, Length]:
     """Return width and height of the sewn units: their number times the finished side."""
-    setting, side = design.setting, _side(design)
-    return len(setting.cells[0]) * setting.across * side, len(setting.cells) * setting.down * side
+    (rows, columns), side = design.setting.size, _side(design)
+    return columns * side, rows * side
 
 
 def finished_size(design: Design) -> tuple[Length, Length]:

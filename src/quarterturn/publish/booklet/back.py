@@ -7,17 +7,27 @@ from collections.abc import Iterator, Sequence
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.front import LONGEST_ON_COVER
 from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Pairs, Plate, Section
+from quarterturn.publish.figures import colourway_figure
 from quarterturn.publish.picture import LINES, top_sheet
 from quarterturn.publish.wording import defaults, imprint
 
+MOST_IN_COLOUR = 6
+"""So many units stand in a row under the colouring page; they show how one is coloured, not all that there are."""
+
+UNITS_ROOM = 42.0
+"""Room for that row and its caption, in millimetres."""
+
 
 def colouring(pattern: Pattern, width: float, height: float) -> Iterator[Block]:
-    """Return the line drawing of the top, to be coloured."""
+    """Return the line drawing of the top, to be coloured, over a row of its units in their colours."""
     yield Section("Colouring page", opens=True)
     setting = pattern.setting
-    broad = min(width, height * float(setting.width) / float(setting.height))
+    codes = tuple(setting.tally)[:MOST_IN_COLOUR]
+    broad = min(width, (height - UNITS_ROOM) * float(setting.width) / float(setting.height))
     sheet = top_sheet(pattern.design, pattern.blocks, setting, broad, LINES)
     yield Plate(Figure("The setting in outline; copy it and try your own colours", (Cell(sheet),), least=0.9))
+    cells = tuple(Cell(colourway_figure(pattern, code), f"unit {code}") for code in codes)
+    yield Plate(Figure("Units in the colours of this quilt, enlarged", cells, columns=MOST_IN_COLOUR))
 
 
 def colophon(pattern: Pattern, rehearsed: Sequence[str]) -> Iterator[Block]:

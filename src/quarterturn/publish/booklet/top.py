@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from quarterturn.design import code_of_unit
+from quarterturn.design import Symmetry, code_of_unit
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import gather
 from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Plate, Remainder, Section, Table
@@ -43,7 +43,8 @@ def unit_map(pattern: Pattern, width: float, height: float, first: int) -> Itera
     yield replace(entry, figures=(turns,))
     yield _counts(pattern)
     repeat = pattern.design.setting
-    if len(pattern.setting.units) > MANY_UNITS and repeat.across * repeat.down > 1:
+    alike = repeat.symmetry is Symmetry.SLIDE and repeat.across * repeat.down > 1
+    if alike and len(pattern.setting.units) > MANY_UNITS:
         yield from _repeated_map(pattern, step.action, width, height)
     else:
         yield from _whole_map(pattern, step.action, width, height)

@@ -1,0 +1,74 @@
+"""How the copies of a map are laid: slid, mirrored, or turned.
+
+A quarter of a disc is its own mirror image about the diagonal through its corner, so a mirrored unit is the same unit
+in another turn. The turn follows from the corner in which the middle of the disc lies. A unit that is not its own
+mirror image in this way, which is named by its quarter, cannot be laid mirrored: `maps.check_symmetry` refuses it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import replace
+from typing import TypeAlias
+
+from quarterturn.design.model import Cell, Symmetry
+
+Rows: TypeAlias = tuple[tuple[Cell, ...], ...]
+Move: TypeAlias = Callable[[complex], complex]
+
+_TOP_LEFT = -1 - 1j
+"""The corner of the disc at turn 0, seen from the middle of the unit: x to the right, y down."""
+
+
+def moved_turn(turn: int, move: Move) -> int:
+    """Return the turn of a unit after a rotation or a reflection of the plane about its middle."""
+    corners = [_TOP_LEFT * 1j**each for each in range(4)]
+    return corners.index(move(corners[turn]))
+
+
+def turned(block: Rows, times: int = 1) -> Rows:
+    """Return a block turned so many quarters clockwise, its units with it."""
+    for _ in range(times % 4):
+        columns = zip(*reversed(block), strict=True)
+        block = _each(columns, lambda corner: corner * 1j)
+    return block
+
+
+def mirrored(block: Rows) -> Rows:
+    """Return a block reflected in an upright line: left becomes right."""
+    return _each((tuple(reversed(row)) for row in block), lambda corner: complex(-corner.real, corner.imag))
+
+
+def upended(block: Rows) -> Rows:
+    """Return a block reflected in a level line: top becomes bottom."""
+    return _each(reversed(block), lambda corner: corner.conjugate())
+
+
+def laid(block: Rows, symmetry: Symmetry, across: int, down: int) -> Rows:
+    """Return so many copies of a block side by side and one below the other, each laid as the symmetry says.
+
+    Under `TURN` a copy is a round: the block, a square, and three more of it turned about its lower right corner.
+    """
+    if symmetry is Symmetry.TURN:
+        quarters = [turned(block, times) for times in range(4)]
+        block = _beside(quarters[0], quarters[1]) + _beside(quarters[3], quarters[2])
+    return tuple(row for i in range(down) for row in _beside(*_copies(block, symmetry, i, across)))
+
+
+def _copies(block: Rows, symmetry: Symmetry, level: int, across: int) -> list[Rows]:
+    """Return the copies of one level, from left to right."""
+    if symmetry is Symmetry.HALF_TURN:
+        return [turned(block, 2 * ((level + j) % 2)) for j in range(across)]
+    if symmetry is Symmetry.MIRROR:
+        here = upended(block) if level % 2 else block
+        return [mirrored(here) if j % 2 else here for j in range(across)]
+    return [block] * across
+
+
+def _each(rows: Iterable[tuple[Cell, ...]], move: Move) -> Rows:
+    turns = [moved_turn(turn, move) for turn in range(4)]
+    return tuple(tuple(replace(cell, turn=turns[cell.turn]) for cell in row) for row in rows)
+
+
+def _beside(*blocks: Rows) -> Rows:
+    return tuple(sum(parts, ()) for parts in zip(*blocks, strict=True))

@@ -1,0 +1,117 @@
+"""Rings in rows across the web."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from quarterturn.materials import WebPlan
+from quarterturn.materials.web import plan_web, rolled_length, web_rows
+from quarterturn.measure import Units, inches
+from tests.samples import ROUNDS, Changed, design_of, pattern_of
+
+
+def web_of(text: str) -> WebPlan:
+    """Return the web of a design."""
+    return pattern_of(text).materials.web
+
+
+def rounds(shape: str, making: str = "", finished: str = '4 1/4"') -> str:
+    """Return the sample design with another shape and other habits."""
+    text = (
+        Changed(ROUNDS).with_("{ flow = true }", shape).with_("finished = '2\"'", f"finished = '{finished}'")
+    )
+    return text.text + (f"\n[making]\n{making}\n" if making else "")
+
+
+def test_rings_touch_where_lines_are_half_an_inch_apart() -> None:
+    """Tracings ½″ apart, cut out ¼″ outside the line (Spin and two more patterns of allpeoplequilt.com)."""
+    (rows,) = web_of(rounds("{ diameter = '7\"' }")).rows
+    assert (rows.width, rows.height, rows.gap, rows.per_row) == (inches(7, 1, 2), inches(7, 1, 2), 0, 2)
+
+
+def test_lines_further_apart_leave_a_gap_between_the_rings() -> None:
+    web = web_of(rounds("{ diameter = '7\"' }", "tracing_gap = '3/4\"'"))
+    (rows,) = web.rows
+    assert rows.gap == inches(0, 1, 4)
+    assert web.used_length == rows.rows * inches(7, 3, 4) - inches(0, 1, 4)
+
+
+def test_rings_wider_than_the_gap_between_lines_still_touch_only() -> None:
+    """Another habit: rings about 1″ wide (thepatchsmith.blogspot.com, 2022)."""
+    (rows,) = web_of(rounds("{ diameter = '7\"' }", "ring_out = '1/2\"'\nring_in = '1/2\"'")).rows
+    assert (rows.gap, rows.width) == (0, 8)
+
+
+def test_every_master_has_its_tracing_spares_included() -> None:
+    pattern = pattern_of(rounds("{ diameter = '7\"' }", "spare_masters = 2"))
+    (rows,) = pattern.materials.web.rows
+    assert rows.count == sum(masters.count for masters in pattern.bill.masters)
+    assert sum(masters.spare for masters in pattern.bill.masters) == 4
+    assert rows.rows == -(-rows.count // rows.per_row)
+
+
+def test_a_given_size_has_exactly_its_room() -> None:
+    """Two rooms of 8½″ fill 17″: a hair more and each would need a row."""
+    (rows,) = web_of(rounds("{ diameter = '8\"' }")).rows
+    assert (rows.width, rows.per_row) == (Fraction(17, 2), 2)
+
+
+def test_web_is_bought_as_a_shop_cuts_it() -> None:
+    web = web_of(rounds("{ diameter = '7\"' }"))
+    assert web.used_length <= web.bought < web.used_length + inches(4, 1, 2)
+
+
+def test_a_ring_wider_than_the_web_is_named() -> None:
+    design = design_of(rounds("{ diameter = '7\"' }"))
+    pattern = pattern_of(rounds("{ diameter = '7\"' }"))
+    narrow = replace(design.making, web_width=inches(7))
+    web = plan_web(narrow, pattern.blocks, pattern.bill.masters, Units.INCH)
+    assert (web.unplaced, web.rows, web.used_length, web.bought) == (("round",), (), 0, 0)
+
+
+TWO_RECIPES = (
+    Changed(ROUNDS)
+    .with_(
+        "[colourways.a]",
+        "[recipes.small]\nkind = \"circle cut both ways\"\nfinished = '2\"'\nshape = { diameter = '1 1/2\"' }\n"
+        'curve = "as drawn"\n[colourways.a]',
+    )
+    .with_('recipe = "round"', 'recipe = "small"')
+    .text
+)
+
+
+def test_tall_shapes_come_before_low_ones_with_the_gap_between() -> None:
+    text = TWO_RECIPES + "\n[making]\ntracing_gap = '1\"'\n"
+    web = web_of(text)
+    assert [rows.shape for rows in web.rows] == ["round", "small"]
+    first, second = web.rows
+    apart = first.rows + second.rows - 1
+    heights = first.rows * first.height + second.rows * second.height
+    assert web.used_length == heights + apart * inches(0, 1, 2)
+
+
+SIZES = st.integers(1, 128).map(lambda n: inches(0, n, 8))
+
+
+@given(SIZES, SIZES, st.integers(1, 300), st.integers(0, 8))
+def test_rows_hold_all_tracings_and_no_row_could_hold_one_more(
+    width: Fraction, height: Fraction, count: int, gap: int
+) -> None:
+    apart = inches(0, gap, 8)
+    rows = web_rows("round", width, height, count, inches(17), apart)
+    across = rows.per_row * width + (rows.per_row - 1) * apart
+    assert across <= 17 < across + apart + width
+    assert (rows.rows - 1) * rows.per_row < count <= rows.rows * rows.per_row
+    assert rolled_length([rows]) == rows.rows * height + (rows.rows - 1) * apart
+
+
+@pytest.mark.parametrize("diameter", ["3 7/8", "6", "5 3/4"])
+def test_no_room_is_rounded(diameter: str) -> None:
+    (rows,) = web_of(rounds(f"{{ diameter = '{diameter}\"' }}")).rows
+    assert rows.width == sum(map(Fraction, diameter.split())) + inches(0, 1, 2)

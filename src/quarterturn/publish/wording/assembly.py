@@ -76,7 +76,7 @@ def tell_sew(step: Step, action: SewLine, pattern: Pattern) -> Wording:
     )
     places = row_places(centre_sewing(pattern))[made.label]
     where = f"{plural(len(places), 'row')} {listed([str(place) for place in places])} from the top"
-    line = f"{made.label.capitalize()}: {_run_of(action.parts)}. Make ({made.count}): {where}."
+    line = f"{made.label[0].upper()}{made.label[1:]}: {_run_of(action.parts)}. Make ({made.count}): {where}."
     return Wording("Sew the pairs in rows", sentences, line)
 
 

@@ -16,6 +16,7 @@ from quarterturn.cli.new import new
 from quarterturn.cli.publish import publish
 from quarterturn.cli.rehearse import rehearse
 from quarterturn.cli.schema import schema
+from quarterturn.cli.settings import settings
 from quarterturn.cli.show import show
 
 SHOW_FAULTS = "QUARTERTURN_FAULTS"
@@ -24,7 +25,7 @@ SHOW_FAULTS = "QUARTERTURN_FAULTS"
 
 @click.group(
     "quarterturn",
-    commands=[new, check, rehearse, publish, show, schema],
+    commands=[new, settings, check, rehearse, publish, show, schema],
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
 )
 @click.version_option(package_name="quarterturn", message="%(prog)s %(version)s")

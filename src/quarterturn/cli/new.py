@@ -20,18 +20,30 @@ from quarterturn.cli.writing import write_file
     show_default=True,
     help="In what the pattern is drafted and printed.",
 )
+@click.option("--setting", metavar="NAME", help="Begin with a known setting; `settings` lists them.")
 @click.option("--replace", is_flag=True, help="Write over a file that is there.")
-def new(file: Path, title: str | None, units: str, replace: bool) -> None:
-    """Write a small design that works, with a comment on each thing to change."""
-    from quarterturn.design import starter
-    from quarterturn.measure import Units
-
+def new(file: Path, title: str | None, units: str, setting: str | None, replace: bool) -> None:
+    """Write a small design that works, with a comment on each thing to change, or one with a known setting."""
     if file.is_dir():
         raise RefusedError(f"{file}: is a folder; name a file in it")
     if file.exists() and not replace:
         raise RefusedError(f"{file}: is there already; --replace writes over it")
-    write_file(file, starter(title or titled(file), Units(units)).encode())
+    write_file(file, beginning(title or titled(file), units, setting).encode())
     click.echo(f"Wrote {file}. Next: quarterturn check {file}")
+
+
+def beginning(title: str, units: str, setting: str | None) -> str:
+    """Return the text that a new design begins with."""
+    from quarterturn.design import starter
+    from quarterturn.measure import Units
+
+    if setting is None:
+        return starter(title, Units(units))
+    from quarterturn.setting.known import begin_with, known_names
+
+    if setting not in known_names():
+        raise RefusedError(f"there is no known setting {setting!r}; quarterturn settings lists them")
+    return begin_with(setting, title, Units(units))
 
 
 def titled(file: Path) -> str:

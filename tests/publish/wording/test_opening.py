@@ -51,7 +51,7 @@ def test_the_amounts_to_buy_are_those_of_the_plans() -> None:
     pattern = pattern_of(ROUNDS)
     amounts = [need.amount for need in cloth_needs(pattern)]
     assert amounts == [show_cloth(plan.bought, Units.INCH) for plan in pattern.materials.cloth]
-    assert all(need.note.startswith("includes ") for need in cloth_needs(pattern))
+    assert all(need.note.startswith("usable width ") for need in cloth_needs(pattern))
 
 
 def test_thread_is_an_estimate_and_says_so() -> None:

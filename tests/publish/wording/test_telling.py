@@ -121,7 +121,8 @@ def test_the_ground_is_cut_away_inside_the_stitching() -> None:
 
 def test_units_are_named_with_their_turns() -> None:
     pairs = [s for s in steps_of(SewLine) if s.makes[0].label.startswith("pair")]
-    assert tell(pairs[0], rounds()).line == f"Pair 1: a2 and a3. Make ({pairs[0].makes[0].count})."
+    made = pairs[0].makes[0].count
+    assert tell(pairs[0], rounds()).line == f"Pair 1: a2 and a3. Make ({made}), pressed to the right."
 
 
 def test_a_row_says_where_it_stands() -> None:

@@ -40,11 +40,18 @@ def lost_when_narrow(pattern: Pattern) -> Iterator[Fault]:
                 f"The cutting counts on {tell(plan.usable_width, units)} of fabric {plan.fabric}. On cloth "
                 f"{tell(narrow, units)} wide, the same cuts lose {' and '.join(lost)}."
             )
-            remedy = (
-                f"Set fabrics.{plan.fabric}.width to {tell(narrow, units)}, or say on the back cover that the "
-                "pattern needs wider cloth."
-            )
+            remedy = _remedy(pattern, plan, narrow)
             yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
+
+
+def _remedy(pattern: Pattern, plan: ClothPlan, narrow: Length) -> str:
+    """Advise narrow cloth only where every piece fits it."""
+    units = pattern.design.units
+    tell_buyers = f"say in `about` that fabric {plan.fabric} must be {tell(plan.usable_width, units)} wide"
+    pieces = (p for p in pattern.bill.of_fabric(plan.fabric) if p.purpose in (Purpose.GROUND, Purpose.SHAPE))
+    if any(min(piece.length, piece.width) > narrow for piece in pieces):
+        return f"{tell_buyers[0].upper()}{tell_buyers[1:]}."
+    return f"Set fabrics.{plan.fabric}.width to {tell(narrow, units)}, or {tell_buyers}."
 
 
 def _lost_pieces(plan: ClothPlan, narrow: Length) -> Counter[str]:

@@ -67,7 +67,9 @@ def tell_sew(step: Step, action: SewLine, pattern: Pattern) -> Wording:
         )
         parts = listed([placed_name(part) for part in action.parts])
         return Wording(
-            "Sew the units in pairs", sentences, f"{made.label.capitalize()}: {parts}. Make ({made.count})."
+            "Sew the units in pairs",
+            sentences,
+            f"{made.label.capitalize()}: {parts}. Make ({made.count}){_pressed(action)}.",
         )
     sentences = (
         f"Sew the pairs of each row together in their order with {seam} seams.",
@@ -76,7 +78,7 @@ def tell_sew(step: Step, action: SewLine, pattern: Pattern) -> Wording:
     )
     places = row_places(centre_sewing(pattern))[made.label]
     where = f"{plural(len(places), 'row')} {listed([str(place) for place in places])} from the top"
-    line = f"{made.label.capitalize()}: {_run_of(action.parts)}. Make ({made.count}): {where}."
+    line = f"{made.label[0].upper()}{made.label[1:]}: {_run_of(action.parts)}. Make ({made.count}): {where}."
     return Wording("Sew the pairs in rows", sentences, line)
 
 
@@ -90,6 +92,15 @@ def _pressing(action: SewLine) -> str:
     if action.press is None:
         return "Press all seams open."
     return "Press the seams as the arrows show: those of neighbouring rows lie opposite ways, and nest."
+
+
+def _at_crossings(action: SewLine) -> str:
+    return "" if action.press is None else "the seams nest, and "
+
+
+def _pressed(action: SewLine) -> str:
+    """Tell the way of pressing, which is all that tells some pairs apart."""
+    return "" if action.press is None else f", pressed to the {action.press.value}"
 
 
 def placed_name(part: Placed) -> str:
@@ -122,7 +133,7 @@ def _rows_together(pattern: Pattern, action: SewLine, size: str, seam: str) -> W
         press = "open" if action.press is None else "down, towards the bottom edge"
         sentences = (
             f"Sew the rows together in their order, from the top down, with {seam} seams.",
-            "Pin at every crossing: the seams nest, and the stitched edges should meet.",
+            f"Pin at every crossing: {_at_crossings(action)}the stitched edges should meet.",
             f"Press these seams {press}.",
         )
     return Wording("Sew the rows together", sentences, f"The quilt centre should measure {size}, unfinished.")

@@ -35,7 +35,7 @@ def assumptions(pattern: Pattern) -> tuple[str, ...]:
         f"Every seam is {length(design, making.seam)} wide unless a step says otherwise.",
         f"Cloth is reckoned with a usable width of {_widths(design)}, selvages off. Measure yours; if it is "
         "narrower, buy more.",
-        f"The cloth is {_kinds(design)}. Treat all fabrics alike: wash all of them first, or none.",
+        f"The cloth is {_kinds(design)}. {_washing(design)}",
         "Press, do not iron: lift the iron and set it down.",
         "Web means lightweight paper-backed fusible web. Follow its maker’s instructions for heat and time.",
         *(
@@ -59,6 +59,16 @@ def _widths(design: Design) -> str:
 def _kinds(design: Design) -> str:
     words = {ClothKind.COTTON: "quilting cotton", ClothKind.FLANNEL: "flannel", ClothKind.WOOL: "felted wool"}
     return listed([word for kind, word in words.items() if any(f.kind is kind for f in design.fabrics)])
+
+
+def _washing(design: Design) -> str:
+    """Tell how the cloth is washed before cutting; felted wool would go on felting."""
+    if any(fabric.kind is ClothKind.WOOL for fabric in design.fabrics):
+        return (
+            "Use felted wool unwashed, press it under a cloth, and follow its seller’s advice on heat and needle. "
+            "Treat all other fabrics alike: wash all of them first, or none."
+        )
+    return "Treat all fabrics alike: wash all of them first, or none."
 
 
 def sizes_said(pattern: Pattern) -> tuple[str, ...]:

@@ -38,7 +38,8 @@ def _cloth(pattern: Pattern, plan: ClothPlan) -> Need:
     design = pattern.design
     has = {piece.purpose for piece in pattern.bill.of_fabric(plan.fabric)}
     uses = ", ".join(word for purpose, word in PURPOSES.items() if purpose in has)
-    note = f"includes {length(design, plan.slack)} beyond the cuts"
+    wide, slack = length(design, plan.usable_width), length(design, plan.slack)
+    note = f"usable width {wide}; includes {slack} beyond the cuts"
     return Need(fabric_name(design.fabric(plan.fabric)), uses, show_cloth(plan.bought, design.units), note)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
+from benchmarks.finding import finding_rows
 from benchmarks.stages import edit_rows, publish_rows, stage_rows
 from benchmarks.starting import starting_rows
 from benchmarks.timing import Row, table
@@ -20,6 +21,7 @@ def main(arguments: list[str]) -> int:
     for file in files:
         say(f"The stages of {file.stem}", stage_rows(file))
     say("The booklet (aim: 3 s) and the whole publish, rehearsal included", publish_rows(files))
+    say("Finding settings", finding_rows())
     return 0
 
 

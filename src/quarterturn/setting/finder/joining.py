@@ -1,0 +1,109 @@
+"""What each two neighbouring units make of their seam, worked out once for all pairs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from quarterturn.blocks import Blocks, Span, side_spans
+from quarterturn.design import Colourway, Design
+from quarterturn.setting.finder.moves import TURNS
+from quarterturn.setting.joins import find_joins
+from quarterturn.setting.model import Join, Meeting, PlacedUnit, Side
+
+ACROSS, DOWN = 0, 1
+"""A seam between a unit and its right neighbour, and one between a unit and the one below it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Seam:
+    """What lies at a seam: edges that meet, edges in all, and the share of it with one cloth on both sides."""
+
+    met: int
+    edges: int
+    same: float
+
+
+@dataclass(frozen=True, slots=True)
+class Joining:
+    """Seams by direction, state and neighbour's state; for each state the two sides that its curve runs between.
+
+    A state is 4·(number of the colourway) + turn. The sides are numbered clockwise from the top; a unit whose edges
+    do not make one curve between two sides has no ends.
+    """
+
+    seams: tuple[tuple[tuple[Seam, ...], ...], tuple[tuple[Seam, ...], ...]]
+    ends: tuple[tuple[int, int] | None, ...]
+
+
+def join_all(design: Design, blocks: Blocks, codes: tuple[str, ...]) -> Joining:
+    """Return what all units in these colourways make of one another."""
+    states = [(code, turn) for code in codes for turn in range(TURNS)]
+    sides = [_sides(design.colourway(code), blocks, turn) for code, turn in states]
+    marked = _marked(design, blocks, states)
+    seams = tuple(
+        tuple(
+            tuple(
+                _seam(join, sides[i][first], sides[j][second])
+                for j, join in enumerate(marked[direction][i * len(states) : (i + 1) * len(states)])
+            )
+            for i in range(len(states))
+        )
+        for direction, (first, second) in enumerate((("right", "left"), ("bottom", "top")))
+    )
+    return Joining((seams[ACROSS], seams[DOWN]), tuple(_ends(each) for each in sides))
+
+
+Cloths = tuple[tuple[str, float, float], ...]
+"""Stretches of a side: fabric, start and end."""
+
+
+def _sides(colourway: Colourway, blocks: Blocks, turn: int) -> dict[str, Cloths]:
+    unit = blocks.master(colourway.recipe).units[0]
+    return {name: _cloths(spans, colourway) for name, spans in side_spans(unit, turn).items()}
+
+
+def _cloths(spans: tuple[Span, ...], colourway: Colourway) -> Cloths:
+    cloth = {"ground": colourway.ground, "shape": colourway.shape}
+    return tuple((cloth[span.part], span.start, span.end) for span in spans)
+
+
+def _marked(design: Design, blocks: Blocks, states: list[tuple[str, int]]) -> tuple[list[Join], list[Join]]:
+    """Lay every unit beside and above every other, and return the seams between the two."""
+    pairs = [(first, second) for first in states for second in states]
+    beside = tuple(_placed(pairs, across=True))
+    above = tuple(_placed(pairs, across=False))
+    across = [join for join in find_joins(design, blocks, beside, 2) if join.side is Side.RIGHT]
+    down = [join for join in find_joins(design, blocks, above, len(pairs)) if join.side is Side.BOTTOM]
+    return across, down
+
+
+def _placed(pairs: list[tuple[tuple[str, int], tuple[str, int]]], *, across: bool) -> Iterator[PlacedUnit]:
+    if across:
+        for row, pair in enumerate(pairs):
+            yield from (PlacedUnit(row, column, *state) for column, state in enumerate(pair))
+    else:
+        for row in (0, 1):
+            yield from (PlacedUnit(row, column, *pair[row]) for column, pair in enumerate(pairs))
+
+
+def _seam(join: Join, first: Cloths, second: Cloths) -> Seam:
+    length = max(end for _, _, end in first)
+    met = sum(mark.meeting is Meeting.MATCH for mark in join.marks)
+    # Edges that meet are one mark of two edges.
+    edges = sum(1 if mark.meeting is Meeting.END else 2 for mark in join.marks)
+    shared = sum(
+        max(0.0, min(end, other_end) - max(start, other_start))
+        for cloth, start, end in first
+        for other, other_start, other_end in second
+        if cloth == other
+    )
+    return Seam(2 * met, edges, shared / length)
+
+
+def _ends(sides: dict[str, Cloths]) -> tuple[int, int] | None:
+    changes = [len(sides[name]) - 1 for name in ("top", "right", "bottom", "left")]
+    if sorted(changes) != [0, 0, 1, 1]:
+        return None
+    first, second = (side for side, count in enumerate(changes) if count)
+    return first, second

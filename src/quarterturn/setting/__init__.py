@@ -1,7 +1,8 @@
 """3. Blocks -> Setting.
 
 In:  a `Design` and its `Blocks`.
-Out: every unit at its place with its turn, the borders in order of sewing, and what meets at each seam.
+Out: every unit at its place with its turn, the borders in order of sewing, what meets at each seam, and where the
+     curves run.
 Promise: the picture is drawn from sewn outlines only; it shows what the seams leave, not what was traced.
 """
 
@@ -9,12 +10,16 @@ from quarterturn.setting.arrange import arrange
 from quarterturn.setting.model import (
     BorderStrip,
     Face,
+    Flow,
     Join,
     JoinMark,
     Meeting,
     PlacedUnit,
     Setting,
     Side,
+    Stop,
+    Trail,
+    WidestStep,
 )
 from quarterturn.setting.picture import picture
 from quarterturn.setting.quarters import MAP_CODES, map_findings
@@ -24,12 +29,16 @@ __all__ = [
     "MAP_CODES",
     "BorderStrip",
     "Face",
+    "Flow",
     "Join",
     "JoinMark",
     "Meeting",
     "PlacedUnit",
     "Setting",
     "Side",
+    "Stop",
+    "Trail",
+    "WidestStep",
     "arrange",
     "map_findings",
     "picture",

@@ -7,6 +7,7 @@ from collections import Counter
 from quarterturn.blocks import Blocks
 from quarterturn.design import Design, unit_name
 from quarterturn.measure import Length
+from quarterturn.setting.flow import follow_curves
 from quarterturn.setting.joins import find_joins
 from quarterturn.setting.model import BorderStrip, PlacedUnit, Setting, Side
 
@@ -31,6 +32,7 @@ def arrange(design: Design, blocks: Blocks) -> Setting:
         width=width + 2 * margin,
         height=height + 2 * margin,
         joins=find_joins(design, blocks, units, columns),
+        flow=follow_curves(design, blocks, units, columns),
         tally=_tally(design, blocks, units),
     )
 

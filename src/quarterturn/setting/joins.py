@@ -7,6 +7,7 @@ match; where they change a little apart there is a step; where one side changes 
 from __future__ import annotations
 
 import itertools
+from collections.abc import Sequence
 from functools import cache
 
 from quarterturn.blocks import Blocks, Span, side_spans
@@ -60,19 +61,37 @@ def _changes(spans: tuple[Span, ...], colourway: Colourway) -> tuple[Change, ...
 
 
 def _meet(first: tuple[Change, ...], second: tuple[Change, ...], length: float) -> tuple[JoinMark, ...]:
-    """Pair the changes of two sides, the nearest first; what stays alone ends at the seam."""
-    pairs = sorted((abs(a[0] - b[0]), i, j) for i, a in enumerate(first) for j, b in enumerate(second))
+    """Mark what the changes of two sides meet; what stays alone ends at the seam."""
+    near, far = [c[0] for c in first], [c[0] for c in second]
+    pairs = pair_up(near, far, length)
+    marks = [JoinMark((near[i] + far[j]) / 2, meeting_at(distance), distance) for i, j, distance in pairs]
+    paired_near, paired_far = {i for i, _, _ in pairs}, {j for _, j, _ in pairs}
+    alone = [at for i, at in enumerate(near) if i not in paired_near]
+    alone += [at for j, at in enumerate(far) if j not in paired_far]
+    marks += [JoinMark(at, Meeting.END, 0.0) for at in alone]
+    return tuple(sorted(marks, key=lambda mark: mark.at))
+
+
+def meeting_at(distance: float) -> Meeting:
+    """Return what two edges make that are paired at this distance."""
+    return Meeting.MATCH if distance <= MATCH_WITHIN else Meeting.STEP
+
+
+def pair_up(
+    first: Sequence[float], second: Sequence[float], length: float
+) -> tuple[tuple[int, int, float], ...]:
+    """Pair places on either side of a seam of this length, the nearest first, each once.
+
+    Returns the number of each of the two, and how far apart they are.
+    """
+    pairs = sorted((abs(a - b), i, j) for i, a in enumerate(first) for j, b in enumerate(second))
     taken_first: set[int] = set()
     taken_second: set[int] = set()
-    marks = []
+    found = []
     for distance, i, j in pairs:
         if distance > STEP_WITHIN * length or i in taken_first or j in taken_second:
             continue
         taken_first.add(i)
         taken_second.add(j)
-        meeting = Meeting.MATCH if distance <= MATCH_WITHIN else Meeting.STEP
-        marks.append(JoinMark((first[i][0] + second[j][0]) / 2, meeting, distance))
-    alone = [c[0] for i, c in enumerate(first) if i not in taken_first]
-    alone += [c[0] for j, c in enumerate(second) if j not in taken_second]
-    marks += [JoinMark(at, Meeting.END, 0.0) for at in alone]
-    return tuple(sorted(marks, key=lambda mark: mark.at))
+        found.append((i, j, distance))
+    return tuple(found)

@@ -90,6 +90,75 @@ class Join:
     marks: tuple[JoinMark, ...]
 
 
+class Stop(enum.Enum):
+    """Where a curve that does not close comes to its end."""
+
+    EDGE = "edge"
+    """At the edge of the quilt centre, by the border."""
+    SEAM = "seam"
+    """At a seam, where the neighbour has nothing to go on with."""
+    STEP = "step"
+    """At a seam, where the neighbour's curve begins a little apart."""
+    CORNER = "corner"
+    """In the corner of a unit, where as many as four curves may meet, so that none goes on as another."""
+
+
+@dataclass(frozen=True, slots=True)
+class Trail:
+    """A curve followed through the top: a round that closes, or a path with two stops."""
+
+    units: tuple[int, ...]
+    """Places in `Setting.units`, one for each piece, in the order in which they are passed."""
+    length: float
+    """As sewn, in inches."""
+    stops: tuple[Stop, ...]
+    """Those of its first and of its last piece; none where it closes."""
+    circle: bool
+    """Whether it is four quarter circles about one corner."""
+
+    @property
+    def pieces(self) -> int:
+        """Return through how many pieces it runs."""
+        return len(self.units)
+
+
+@dataclass(frozen=True, slots=True)
+class WidestStep:
+    """The seam at the RIGHT or BOTTOM of the unit at row, column, where two curves miss one another the most."""
+
+    row: int
+    column: int
+    side: Side
+    distance: float
+
+
+@dataclass(frozen=True, slots=True)
+class Flow:
+    """The curves of all units, followed wherever the ends of two match at a seam.
+
+    An end lies on one side of one unit, and every side has one neighbour at most; so an end has one end at most that
+    it goes on into, and every piece belongs to one round or to one path.
+    """
+
+    rounds: tuple[Trail, ...]
+    """In the order of their first units."""
+    paths: tuple[Trail, ...]
+    """In the order of the first of their stops."""
+    steps: int
+    widest: WidestStep | None
+    """The first of the widest steps; None where there is none."""
+
+    @property
+    def circles(self) -> int:
+        """Return how many of the rounds are circles."""
+        return sum(trail.circle for trail in self.rounds)
+
+    @property
+    def pieces(self) -> int:
+        """Return how many pieces of curve all units have."""
+        return sum(trail.pieces for trail in (*self.rounds, *self.paths))
+
+
 @dataclass(frozen=True, slots=True)
 class Setting:
     """Units in place, borders in order of sewing, finished sizes, and every join between neighbours."""
@@ -108,6 +177,7 @@ class Setting:
     width: Length
     height: Length
     joins: tuple[Join, ...]
+    flow: Flow
     tally: Mapping[str, int]
     """Units needed of each name (`a`, or `a-tl`), in the design's order; every name used at least once."""
 

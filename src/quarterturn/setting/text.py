@@ -1,18 +1,26 @@
-"""The text form of the setting: the map, the borders in order of sewing, and what meets at the seams."""
+"""The text form of the setting: map, borders in order of sewing, what meets at the seams, where the curves run."""
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
+from typing import TypeAlias
 
 from quarterturn.measure import Units, aligned, show_count, show_length, show_plain, show_rectangle
-from quarterturn.setting.model import BorderStrip, Join, JoinMark, Meeting, Setting
+from quarterturn.setting.model import BorderStrip, Join, JoinMark, Meeting, Setting, Trail
 
 
 def setting_text(setting: Setting, units: Units) -> str:
-    """Return the map of the quilt, its sizes (finished), its tally, its borders, and its joins, equal ones together."""
+    """Return map, finished sizes, tally and borders of the quilt; its joins and its curves, equal ones together."""
     return "\n".join(
-        (*_sizes(setting, units), *_map(setting), *_borders(setting, units), *_joins(setting, units), "")
+        (
+            *_sizes(setting, units),
+            *_map(setting),
+            *_borders(setting, units),
+            *_joins(setting, units),
+            *_flow(setting, units),
+            "",
+        )
     )
 
 
@@ -66,3 +74,42 @@ def _meeting_text(join: Join, units: Units) -> str:
 def _mark_text(mark: JoinMark, units: Units) -> str:
     off = f" by {show_plain(round(mark.distance, 9), units)}" if mark.meeting is Meeting.STEP else ""
     return f"{mark.meeting.value} at {show_plain(round(mark.at, 9), units)}{off}"
+
+
+def _flow(setting: Setting, units: Units) -> Iterator[str]:
+    flow = setting.flow
+    circles = f" ({show_count(flow.circles, 'circle')})" if flow.circles else ""
+    said = [
+        f"{show_count(len(flow.rounds), 'closed round')}{circles}",
+        show_count(len(flow.paths), "open path"),
+    ]
+    if flow.paths:
+        said.append(f"longest {_tenths(max(trail.length for trail in flow.paths), units)}")
+    yield f"flow: {', '.join((*said, show_count(flow.steps, 'step')))}"
+    if flow.widest:
+        at = f"row {flow.widest.row + 1}, unit {flow.widest.column + 1}, {flow.widest.side.value}"
+        yield f"  widest step {show_plain(round(flow.widest.distance, 9), units)}: {at}"
+    alike = Counter(_trail_key(trail) for trail in (*flow.rounds, *flow.paths))
+    kinds = sorted(alike.items(), key=lambda kind: (bool(kind[0][2]), kind))
+    yield from aligned([(f"{count} ×", *_trail_text(key, units)) for key, count in kinds], right=[0, 3])
+
+
+TrailKey: TypeAlias = tuple[int, float, tuple[str, ...], bool]
+
+
+def _trail_key(trail: Trail) -> TrailKey:
+    """Return what makes two curves one kind, whichever way they are followed."""
+    stops = tuple(sorted(stop.value for stop in trail.stops))
+    return trail.pieces, round(trail.length, 6), stops, trail.circle
+
+
+def _trail_text(key: TrailKey, units: Units) -> tuple[str, str, str]:
+    pieces, length, stops, circle = key
+    what = "path" if stops else "circle" if circle else "round"
+    where = f", {stops[0]} to {stops[1]}" if stops else ""
+    return what, f"of {show_count(pieces, 'piece')}{where}", _tenths(length, units)
+
+
+def _tenths(length: float, units: Units) -> str:
+    """Print the length of a curve as closely as a tape shows it."""
+    return show_plain(round(length, 1), units) if units is Units.INCH else show_length(length, units)

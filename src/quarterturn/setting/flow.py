@@ -1,0 +1,165 @@
+"""Curves that flow: every piece of curve followed from unit to unit through the whole top."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from quarterturn.blocks import Blocks
+from quarterturn.design import Design
+from quarterturn.setting.curves import CurvePiece, Curves, Turned
+from quarterturn.setting.joins import meeting_at
+from quarterturn.setting.model import Flow, Meeting, PlacedUnit, Side, Stop, Trail, WidestStep
+
+NONE = -1
+
+JUST_AS_WIDE = 1e-9
+"""Steps that differ by less than this, in inches, are equally wide."""
+
+
+def follow_curves(design: Design, blocks: Blocks, units: Sequence[PlacedUnit], columns: int) -> Flow:
+    """Return the rounds and paths that the curves of all units make."""
+    network = Network(Curves(design, blocks), [(unit.name, unit.turn) for unit in units], columns)
+    count, widest = network.steps()
+    return Flow(tuple(network.rounds()), tuple(network.paths()), count, widest)
+
+
+class Network:
+    """The ends of all pieces, and which of them go on into one another.
+
+    Ends are numbered unit by unit, piece by piece; the two ends of a piece are 2k and 2k + 1. Turning a unit changes
+    where its ends lie, never their numbers.
+    """
+
+    def __init__(self, curves: Curves, units: Sequence[Turned], columns: int) -> None:
+        self.curves, self.columns = curves, columns
+        self.units = list(units)
+        self.first: list[int] = []
+        """The first end of each unit."""
+        self.home: list[int] = []
+        """The unit of each piece that has ends."""
+        self.drawn: list[CurvePiece] = []
+        for index, (name, _) in enumerate(units):
+            pieces = [piece for piece in curves.pieces(name) if piece.ends]
+            self.first.append(2 * len(self.home))
+            self.home += [index] * len(pieces)
+            self.drawn += pieces
+        self.partner = [NONE] * (2 * len(self.home))
+        """The end into which each end goes on."""
+        self.stepping: set[int] = set()
+        for unit in range(len(units)):
+            self.link(unit, Side.RIGHT)
+            self.link(unit, Side.BOTTOM)
+
+    def neighbour(self, unit: int, side: Side) -> int:
+        """Return the unit at a side of another; NONE at the edge of the centre."""
+        column = unit % self.columns
+        match side:
+            case Side.RIGHT:
+                return unit + 1 if column + 1 < self.columns else NONE
+            case Side.LEFT:
+                return unit - 1 if column else NONE
+            case Side.BOTTOM:
+                return unit + self.columns if unit + self.columns < len(self.units) else NONE
+            case Side.TOP:
+                return max(unit - self.columns, NONE)
+
+    def link(self, unit: int, side: Side) -> None:
+        """Let the ends at the right or lower side of a unit go on into those of its neighbour that they match."""
+        beside = self.neighbour(unit, side)
+        if beside == NONE:
+            return
+        for i, j, distance in self.curves.links(self.units[unit], self.units[beside], side):
+            here, there = self.first[unit] + i, self.first[beside] + j
+            if meeting_at(distance) is Meeting.MATCH:
+                assert self.partner[here] == self.partner[there] == NONE, "an end goes on into one end only"
+                self.partner[here], self.partner[there] = there, here
+            else:
+                self.stepping |= {here, there}
+
+    def walk(self, start: int) -> tuple[list[int], int]:
+        """Go on from an end through its piece, and further: return the pieces, and the last end.
+
+        The last end is NONE where the walk comes back to its start.
+        """
+        pieces, end = [], start
+        while True:
+            pieces.append(end >> 1)
+            out = end ^ 1
+            end = self.partner[out]
+            if end == NONE:
+                return pieces, out
+            if end == start:
+                return pieces, NONE
+
+    def paths(self) -> Iterator[Trail]:
+        """Follow every curve that does not close, from the first of its stops."""
+        told = [False] * len(self.partner)
+        for start, partner in enumerate(self.partner):
+            if partner == NONE and not told[start]:
+                pieces, last = self.walk(start)
+                told[last] = True
+                yield self._trail(pieces, (self._stop(start), self._stop(last)))
+
+    def rounds(self) -> Iterator[Trail]:
+        """Follow every curve that closes: through several units, or inside one."""
+        alone = [
+            (index, Trail((index,), piece.length, (), circle=False))
+            for index, (name, _) in enumerate(self.units)
+            for piece in self.curves.pieces(name)
+            if not piece.ends
+        ]
+        found = [*alone, *((trail.units[0], trail) for trail in self._rounds_of_several())]
+        yield from (trail for _, trail in sorted(found, key=lambda round_: round_[0]))
+
+    def _rounds_of_several(self) -> Iterator[Trail]:
+        told = self._on_paths()
+        for piece in range(len(told)):
+            if not told[piece]:
+                pieces, _ = self.walk(2 * piece)
+                for passed in pieces:
+                    told[passed] = True
+                yield self._trail(pieces, ())
+
+    def _on_paths(self) -> list[bool]:
+        told = [False] * len(self.home)
+        for start, partner in enumerate(self.partner):
+            if partner == NONE and not told[start >> 1]:
+                for piece in self.walk(start)[0]:
+                    told[piece] = True
+        return told
+
+    def _trail(self, pieces: Sequence[int], stops: tuple[Stop, ...]) -> Trail:
+        units = tuple(self.home[piece] for piece in pieces)
+        length = sum(self.drawn[piece].length for piece in pieces)
+        circle = not stops and len(pieces) == 4 and all(self.drawn[piece].circular for piece in pieces)
+        return Trail(units, length, stops, circle)
+
+    def side_of(self, end: int) -> Side | None:
+        """Return the side of its unit on which an end lies; None in a corner."""
+        unit = self.home[end >> 1]
+        return self.curves.ends(self.units[unit])[end - self.first[unit]].side
+
+    def _stop(self, end: int) -> Stop:
+        if end in self.stepping:
+            return Stop.STEP
+        side = self.side_of(end)
+        if side is None:
+            return Stop.CORNER
+        return Stop.EDGE if self.neighbour(self.home[end >> 1], side) == NONE else Stop.SEAM
+
+    def steps(self) -> tuple[int, WidestStep | None]:
+        """Count the steps, and return the first of the widest."""
+        widest: WidestStep | None = None
+        for unit in sorted({self.home[end >> 1] for end in self.stepping}):
+            for side in (Side.RIGHT, Side.BOTTOM):
+                distance = self._widest_at(unit, side)
+                if distance > (widest.distance + JUST_AS_WIDE if widest else 0.0):
+                    widest = WidestStep(*divmod(unit, self.columns), side, distance)
+        return len(self.stepping) // 2, widest
+
+    def _widest_at(self, unit: int, side: Side) -> float:
+        beside = self.neighbour(unit, side)
+        if beside == NONE:
+            return 0.0
+        links = self.curves.links(self.units[unit], self.units[beside], side)
+        return max((d for _, _, d in links if meeting_at(d) is Meeting.STEP), default=0.0)

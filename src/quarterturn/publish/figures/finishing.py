@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from quarterturn.design.colour import text_colour_on
 from quarterturn.geometry import Region, polygon, rectangle
 from quarterturn.proof import Pattern
@@ -71,30 +73,33 @@ def _inside_first(step: Step, width: float, height: float, over: float) -> compl
 
 
 def binding_figure(pattern: Pattern) -> Sheet:
-    """Return two binding strips laid across each other, with the diagonal seam and what is trimmed off."""
-    colour = pattern.design.fabric(pattern.design.binding_fabric).colour
+    """Return two binding strips laid across each other: sewn corner to corner, trimmed an allowance beyond."""
+    design = pattern.design
+    colour = design.fabric(design.binding_fabric).colour
     wide, long = 13.0, 34.0
     level = Area(Region((rectangle(0, 0, long, wide),)), cloth(colour, OUTLINE))
     upright = Area(Region((rectangle(long - wide, 0, long, long - 2),)), cloth(wrong_side(colour), OUTLINE))
-    triangle = polygon((complex(long - wide, 0), complex(long, 0), complex(long, wide)))
-    corner = Area(Region((triangle,)), Ink(fill="#ededea"))
-    seam = line(complex(long - wide - 0.8, -0.0), complex(long, wide), CUT)
+    ink = text_colour_on(wrong_side(colour))
     marks: tuple[Mark, ...] = (
         level,
         upright,
-        corner,
-        seam,
-        caption(complex(long - wide / 3.2, wide / 4), "trim", SMALL),
+        *_trimmed_corner(long, wide, wide * float(design.making.seam / design.binding_width)),
+        line(complex(long - wide, 0), complex(long, wide), Ink(stroke=ink, width=0.45, dash=(0.9, 0.6))),
         caption(complex((long - wide) / 2, wide / 2), "right side", SMALL, colour=text_colour_on(colour)),
-        caption(
-            complex(long - wide / 2, wide + 8), "wrong", SMALL, colour=text_colour_on(wrong_side(colour))
-        ),
-        caption(
-            complex(long - wide / 2, wide + 11), "side", SMALL, colour=text_colour_on(wrong_side(colour))
-        ),
+        caption(complex(long - wide * 0.72, wide * 0.78), "sew", SMALL, colour=ink),
+        caption(complex(long - wide / 2, wide + 8), "wrong", SMALL, colour=ink),
+        caption(complex(long - wide / 2, wide + 11), "side", SMALL, colour=ink),
     )
     alt = (
         "Two binding strips at right angles, right sides together; the seam runs across the corner from edge to edge, "
-        "and the corner beyond it is trimmed off."
+        f"and the corner is trimmed off {length(design, design.making.seam)} beyond it."
     )
     return Drawing(long, long - 2, marks).sheet("Diagonal join", alt)
+
+
+def _trimmed_corner(long: float, wide: float, allowance: float) -> tuple[Mark, ...]:
+    """Return the corner that is trimmed off beyond the seam, and the line to trim along."""
+    reach = allowance * math.sqrt(2)
+    start, end = complex(long - wide + reach, 0), complex(long, wide - reach)
+    corner = Area(Region((polygon((start, complex(long, 0), end)),)), Ink(fill="#ededea"))
+    return corner, line(start, end, CUT), caption(complex(long - wide / 4, wide / 6), "trim", SMALL)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 
+from quarterturn.design import Direction
 from quarterturn.measure import Length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
@@ -144,7 +145,8 @@ def tell_border(step: Step, action: AddBorder, pattern: Pattern) -> Wording:
     piece = pattern.bill.piece(step.uses[1].label)
     (made,) = step.makes
     sentences = (
-        "The lengths given are calculated. Measure your own top through its centre before you cut the strips.",
+        "The lengths given are calculated. Measure your own top through its centre: ease it to the strips, or, where "
+        "you left them uncut, cut them to your measure.",
         "Match ends, centres and quarter points of strip and top; pin, and ease the top to the strip.",
         f"Sew with a {length(pattern.design, action.seam)} seam, and press the seam towards the border.",
     )
@@ -167,9 +169,17 @@ def tell_panels(step: Step, action: JoinPanels, pattern: Pattern) -> Wording:
         sentences = (
             f"Sew the ({used.count}) lengths together along their long edges with "
             f"{length(pattern.design, action.seam)} seams, and press the seams open.",
-            "Trim the sheet so that the seams lie evenly.",
+            *_same_way_up(pattern),
+            f"Trim the sheet so that {'the seam lies in the middle' if used.count == 2 else 'the seams lie evenly'}.",
         )
     return Wording("Make the backing", sentences, f"The backing should measure {size}.")
+
+
+def _same_way_up(pattern: Pattern) -> tuple[str, ...]:
+    """Tell a backing with a print that has a way up to be joined accordingly."""
+    if pattern.design.fabric(pattern.design.backing_fabric).direction is Direction.NONE:
+        return ()
+    return ("Lay all lengths with the print the same way up.",)
 
 
 def tell_layer(step: Step, action: LayerQuilt, pattern: Pattern) -> Wording:

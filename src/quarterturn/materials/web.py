@@ -32,7 +32,8 @@ def plan_web(making: Making, blocks: Blocks, masters: Iterable[MasterCount], uni
     )
     used = rolled_length(rows)
     unplaced = tuple(recipe for recipe in rooms if recipe not in fitting)
-    return WebPlan(making.web_width, rows, used, buy_up(used, units), unplaced)
+    bought = buy_up(used + making.slack, units) if used else used
+    return WebPlan(making.web_width, rows, used, bought, unplaced)
 
 
 def room_of(shape: FusedShape, ring_out: Length) -> tuple[Length, Length]:

@@ -26,8 +26,9 @@ def round_up(value: Length | float, step: Length, ignoring: Length = Fraction(0)
 
 
 def round_nearest(value: Length | float, step: Length) -> Length:
-    """Return the nearest multiple of `step`; a tie goes up."""
-    return math.floor(Fraction(value) / step + Fraction(1, 2)) * step
+    """Return the nearest multiple of `step`; a tie goes up, also one that a float misses by its own noise."""
+    exact = Fraction(value).limit_denominator(10**9) if isinstance(value, float) else value
+    return math.floor(exact / step + Fraction(1, 2)) * step
 
 
 def cut_step(units: Units) -> Length:

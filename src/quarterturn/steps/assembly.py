@@ -34,7 +34,7 @@ def assembly_steps(design: Design, setting: Setting) -> Iterator[Draft]:
         yield _sewn(design, setting, parts, way, label, count)
 
     lines = [(_in_pairs(row, way, pairs), way) for row, way in zip(rows, press, strict=True)]
-    kinds = _letter(lines, "row kind")
+    kinds = _number(lines, "row kind")
     for (parts, way), (label, count) in kinds.items():
         if len(parts) > 1:
             yield _sewn(design, setting, parts, way, label, count, columns=setting.columns)
@@ -60,20 +60,6 @@ def _number(lines: list[Line], word: str) -> dict[Line, tuple[str, int]]:
     """Name equal lines once, in order of first use, and count them."""
     counts = Counter(lines)
     return {line: (f"{word} {number}", count) for number, (line, count) in enumerate(counts.items(), start=1)}
-
-
-def _letter(lines: list[Line], word: str) -> dict[Line, tuple[str, int]]:
-    """Name equal lines once by letters, since their numbers say where they lie from the top."""
-    return {
-        line: (f"{word} {_letters(number)}", count)
-        for number, (line, count) in enumerate(Counter(lines).items())
-    }
-
-
-def _letters(number: int) -> str:
-    """Return A to Z, then AA, AB and so on, for a number from 0."""
-    more, last = divmod(number, 26)
-    return (_letters(more - 1) if more else "") + "ABCDEFGHIJKLMNOPQRSTUVWXYZ"[last]
 
 
 def _in_pairs(

@@ -187,8 +187,8 @@ def tell_layer(step: Step, action: LayerQuilt, pattern: Pattern) -> Wording:
     (made,) = step.makes
     sentences = (
         "Lay the backing wrong side up and smooth it. Lay the batting on it, and the top right side up.",
-        f"Centre the top: batting and backing reach at least {length(pattern.design, action.overage)} beyond "
-        "it on each side. Baste.",
+        f"Centre the top. Batting and backing are {length(pattern.design, action.overage)} larger on each side than "
+        "the finished quilt, so that they reach beyond the raw edge of the top by one seam allowance less. Baste.",
     )
     line = f"Cut the batting {sized(pattern.design, made.width, made.height)}."
     return Wording("Layer the quilt", sentences, line)

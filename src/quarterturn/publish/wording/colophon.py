@@ -26,7 +26,7 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         *((f"Trimmed off each master, {r.name}", size(r.trim)) for r in design.recipes),
         ("Binding strip, folded double", size(design.binding_width)),
         ("Binding beyond the perimeter", size(making.binding_extra)),
-        ("Backing and batting beyond the top, each side", size(making.overage)),
+        ("Backing and batting beyond the finished quilt, each side", size(making.overage)),
         ("Seam allowance of the backing", size(making.backing_seam)),
         ("Lost in straightening a cut end", size(making.squaring)),
         ("Cloth bought beyond the cuts, at least", size(making.slack)),

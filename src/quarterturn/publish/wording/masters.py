@@ -85,13 +85,29 @@ def tell_stitch(step: Step, action: StitchEdge, pattern: Pattern) -> Wording:
         "Start between two creases, away from the cuts to come.",
         *_handling(action.stitch),
         "Stitch all round, overlap the first few stitches, and fasten off. Press from the back.",
+        *_untrimmed(pattern, made.label),
     )
-    code = made.label.removeprefix("master ").removesuffix(", stitched")
+    code = _code(made.label)
     line = (
         f"Colourway {code}: stitch ({made.count}) {plural(made.count, 'master')}, thread to match "
         f"{named(pattern.design, action.thread_fabric)}; {length(pattern.design, action.edge)} of edge on each."
     )
     return Wording("Stitch round the edge", sentences, line)
+
+
+def _untrimmed(pattern: Pattern, label: str) -> tuple[str, ...]:
+    """Warn where stitching may draw up a square that leaves nothing to trim."""
+    recipe = pattern.design.colourway(_code(label)).recipe
+    if pattern.blocks.master(recipe).trim:
+        return ()
+    return (
+        "This square leaves nothing to be trimmed: starch it before stitching, or lay stabiliser under it, and check "
+        "that it has not drawn up.",
+    )
+
+
+def _code(label: str) -> str:
+    return label.removeprefix("master ").removesuffix(", stitched")
 
 
 def stitch_values(stitch: EdgeStitch) -> str:

@@ -62,13 +62,15 @@ def _kinds(design: Design) -> str:
 
 
 def _washing(design: Design) -> str:
-    """Tell how the cloth is washed before cutting; felted wool would go on felting."""
-    if any(fabric.kind is ClothKind.WOOL for fabric in design.fabrics):
-        return (
-            "Use felted wool unwashed, press it under a cloth, and follow its seller’s advice on heat and needle. "
-            "Treat all other fabrics alike: wash all of them first, or none."
-        )
-    return "Treat all fabrics alike: wash all of them first, or none."
+    """Tell how the cloth is washed before cutting; the amounts allow nothing for shrinking."""
+    wool = any(fabric.kind is ClothKind.WOOL for fabric in design.fabrics)
+    felted = (
+        " Never wash felted wool; press it under a cloth, and follow its seller’s advice on heat and needle."
+    )
+    return (
+        "The amounts allow nothing for shrinking: use cloth unwashed, or buy more, wash all of it alike, and "
+        f"measure again before you cut.{felted if wool else ''}"
+    )
 
 
 def sizes_said(pattern: Pattern) -> tuple[str, ...]:
@@ -127,7 +129,10 @@ def abbreviations(printed: Sequence[str], units: Units) -> tuple[tuple[str, str]
 
 def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
     """Return what goes before the cutting lists."""
-    advice = ("Cut in the order given, large pieces before small ones.", "Label each stack.")
+    advice = (
+        "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
+        "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
+    )
     if not pattern.setting.borders:
         return advice
     return (
@@ -149,6 +154,7 @@ def notions(pattern: Pattern) -> tuple[str, ...]:
         "Iron, and a non-stick pressing sheet to save its sole and the board from glue",
         "Fine pencil or fine permanent marker for tracing on the web paper",
         "Small sharp scissors, pins, row labels",
+        "Neutral thread for the seams, and thread for the quilting",
     )
 
 

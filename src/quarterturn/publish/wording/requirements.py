@@ -5,10 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from quarterturn.materials import ClothPlan, StitchSum
-from quarterturn.measure import MM, Units, show_cloth
+from quarterturn.measure import MM, Units, inches, show_cloth
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording.names import fabric_name, length, named, rectangle
+from quarterturn.publish.wording.names import fabric_name, length, listed, named, rectangle
+
+TIGHT = inches(0, 1, 2)
+"""A strip with less than this left is told to the sewer (trade check 29)."""
 
 PURPOSES = {
     Purpose.BORDER: "borders",
@@ -50,7 +53,7 @@ def other_needs(pattern: Pattern) -> tuple[Need, ...]:
     size = rectangle(design, materials.batting_width, materials.batting_height)
     web = materials.web
     return (
-        Need("Batting", "", size, f"{over} beyond the top on each side"),
+        Need("Batting", "", size, f"{over} beyond the finished quilt on each side"),
         Need(
             f"Paper-backed fusible web, {length(design, web.web_width)} wide",
             "rings",
@@ -94,6 +97,16 @@ def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
     lengths = (plan.cut_length, plan.bought, plan.slack, plan.lower_bound, plan.hand_rule)
     cuts, bought, slack, least, plain = (length(pattern.design, value) for value in lengths)
     return (
-        f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. No strip plan "
-        f"can need less than {least}; the plain rule, each kind of piece in strips of its own, would need {plain}."
+        f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. With long pieces "
+        f"joined and lengths cut as here, no plan of strips can need less than {least}; each kind of piece in strips "
+        f"of its own would need {plain}.{_tight(pattern, plan)}"
     )
+
+
+def _tight(pattern: Pattern, plan: ClothPlan) -> str:
+    """Warn of strips that are filled to their end."""
+    strips = [g for g in plan.strips if g.crosscuts and plan.usable_width - g.used < TIGHT]
+    if not strips:
+        return ""
+    names = listed([f"{g.label} ({length(pattern.design, plan.usable_width - g.used)} left)" for g in strips])
+    return f" Cut exactly: strips {names} are filled almost to their end."

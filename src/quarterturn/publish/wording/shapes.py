@@ -51,7 +51,7 @@ def tell_fuse_rings(step: Step, action: FuseRings, pattern: Pattern) -> Wording:
     _, cloth = step.uses
     fabric = named(pattern.design, pattern.bill.piece(cloth.label).fabric)
     sentences = (
-        "Lay a square of cloth wrong side up, and centre a ring on it, paper side up.",
+        "Lay a square of cloth wrong side up on the non-stick sheet, and centre a ring on it, paper side up.",
         "Press with a dry iron for as long as the web maker says. Lift and press; do not slide.",
         "Let it cool flat before you touch the paper.",
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 ABBREVIATIONS: Mapping[str, str] = {
-    "WOF": "width of fabric, selvage to selvage",
+    "WOF": "width of fabric, selvages trimmed off",
     "RST": "right sides together",
     "WST": "wrong sides together",
 }

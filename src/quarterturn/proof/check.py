@@ -10,6 +10,7 @@ from quarterturn.proof.checks.cloth import CLOTH
 from quarterturn.proof.checks.colours import COLOURS
 from quarterturn.proof.checks.counts import COUNTS
 from quarterturn.proof.checks.cutting import CUTTING
+from quarterturn.proof.checks.flow import FLOW
 from quarterturn.proof.checks.imprint import IMPRINT
 from quarterturn.proof.checks.joins import JOINS
 from quarterturn.proof.checks.metric import METRIC
@@ -25,6 +26,7 @@ CHECKS: tuple[Check, ...] = (
     *UNIT_GEOMETRY,
     *RINGS,
     *JOINS,
+    *FLOW,
     *COUNTS,
     *CUTTING,
     *NARROW,

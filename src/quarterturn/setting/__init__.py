@@ -7,6 +7,7 @@ Promise: the picture is drawn from sewn outlines only; it shows what the seams l
 """
 
 from quarterturn.setting.arrange import arrange
+from quarterturn.setting.closing import Closing, closing_turns
 from quarterturn.setting.model import (
     BorderStrip,
     Face,
@@ -28,6 +29,7 @@ from quarterturn.setting.text import setting_text
 __all__ = [
     "MAP_CODES",
     "BorderStrip",
+    "Closing",
     "Face",
     "Flow",
     "Join",
@@ -40,6 +42,7 @@ __all__ = [
     "Trail",
     "WidestStep",
     "arrange",
+    "closing_turns",
     "map_findings",
     "picture",
     "setting_text",

@@ -45,7 +45,8 @@ class Network:
             self.drawn += pieces
         self.partner = [NONE] * (2 * len(self.home))
         """The end into which each end goes on."""
-        self.stepping: set[int] = set()
+        self.stepping: dict[int, int] = {}
+        """The end that each of two ends that step nearly meets."""
         for unit in range(len(units)):
             self.link(unit, Side.RIGHT)
             self.link(unit, Side.BOTTOM)
@@ -74,22 +75,45 @@ class Network:
                 assert self.partner[here] == self.partner[there] == NONE, "an end goes on into one end only"
                 self.partner[here], self.partner[there] = there, here
             else:
-                self.stepping |= {here, there}
+                self.stepping[here], self.stepping[there] = there, here
 
-    def walk(self, start: int) -> tuple[list[int], int]:
+    def ends_of(self, unit: int) -> range:
+        """Return the ends of a unit."""
+        last = unit + 1 == len(self.first)
+        return range(self.first[unit], len(self.partner) if last else self.first[unit + 1])
+
+    def matched(self, unit: int) -> int:
+        """Return how many ends of a unit go on."""
+        return sum(self.partner[end] != NONE for end in self.ends_of(unit))
+
+    def turn(self, unit: int, turn: int) -> None:
+        """Turn one unit, and let the curves about it go on as they then do."""
+        for end in self.ends_of(unit):
+            if (met := self.partner[end]) != NONE:
+                self.partner[end] = self.partner[met] = NONE
+            if end in self.stepping:
+                del self.stepping[self.stepping.pop(end)]
+        self.units[unit] = (self.units[unit][0], turn)
+        self.link(unit, Side.RIGHT)
+        self.link(unit, Side.BOTTOM)
+        for side, facing in ((Side.LEFT, Side.RIGHT), (Side.TOP, Side.BOTTOM)):
+            if (beside := self.neighbour(unit, side)) != NONE:
+                self.link(beside, facing)
+
+    def walk(self, start: int, most: int = 0) -> tuple[list[int], int]:
         """Go on from an end through its piece, and further: return the pieces, and the last end.
 
-        The last end is NONE where the walk comes back to its start.
+        The last end is NONE where the walk comes back to its start. `most` pieces are passed, or any number if it is 0.
         """
         pieces, end = [], start
         while True:
             pieces.append(end >> 1)
             out = end ^ 1
             end = self.partner[out]
-            if end == NONE:
-                return pieces, out
             if end == start:
                 return pieces, NONE
+            if end == NONE or len(pieces) == most:
+                return pieces, out
 
     def paths(self) -> Iterator[Trail]:
         """Follow every curve that does not close, from the first of its stops."""
@@ -118,6 +142,13 @@ class Network:
                 pieces, _ = self.walk(2 * piece)
                 for passed in pieces:
                     told[passed] = True
+                yield self._trail(pieces, ())
+
+    def rounds_through(self, unit: int, most: int) -> Iterator[Trail]:
+        """Follow the curves of one unit that close within so many pieces."""
+        for start in self.ends_of(unit)[::2]:
+            pieces, last = self.walk(start, most)
+            if last == NONE:
                 yield self._trail(pieces, ())
 
     def _on_paths(self) -> list[bool]:

@@ -157,9 +157,20 @@ def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
     recipe = design.recipe(design.colourway(code_of_unit(worst[0][0])).recipe)
     sentence = (
         f"At {show_count(sum(count for _, count, _ in stepping), 'seam')} the curves of neighbours nearly meet: "
-        f"they step by up to {near(distance, units)}."
+        f"they step by up to {near(distance, units)}.{_where_met(design, worst)}"
     )
     yield Fault(key_of_row(design, row), sentence, _mended(recipe, units), place_of(row, column))
+
+
+def _where_met(design: Design, pair: Pair) -> str:
+    """Say how the step comes about where a circle meets its own turned neighbour: at a, and at u − a."""
+    recipes = {design.colourway(code_of_unit(name)).recipe for name, _ in pair[:2]}
+    recipe = design.recipe(min(recipes))
+    if len(recipes) > 1 or isinstance(recipe.size, DrawnOutline):
+        return ""
+    along = draft_of(design, recipe).crossing
+    there, here = near(float(recipe.finished) - along, design.units), near(along, design.units)
+    return f" The curve of {recipe.name} meets the side {here} from one end, and so {there} from the other."
 
 
 def _mended(recipe: Recipe, units: Units) -> str:

@@ -25,7 +25,7 @@ from quarterturn.publish.figures import (
     turns_figure,
 )
 from quarterturn.publish.sheet import Sheet
-from quarterturn.publish.wording import LABEL, centre_sewing, fabric_name, tell
+from quarterturn.publish.wording import LABEL, centre_sewing, fabric_name, flow_facts, tell
 from quarterturn.setting import Side
 from quarterturn.steps import Bind, Chapter, JoinPanels, LayOut, SewLine, Step
 
@@ -42,6 +42,8 @@ def unit_map(pattern: Pattern, width: float, height: float, first: int) -> Itera
     (entry,) = gather((step,), pattern, first)
     yield replace(entry, figures=(turns,))
     yield _counts(pattern)
+    if facts := flow_facts(pattern):
+        yield Notes("Where the curves run", facts)
     repeat = pattern.design.setting
     alike = repeat.symmetry is Symmetry.SLIDE and repeat.across * repeat.down > 1
     if alike and len(pattern.setting.units) > MANY_UNITS:

@@ -7,6 +7,7 @@ Promise: pure functions; a number is formatted here, never calculated.
 
 from quarterturn.publish.wording.assembly import centre_sewing, placed_name, row_places
 from quarterturn.publish.wording.colophon import defaults, imprint
+from quarterturn.publish.wording.flow import flow_facts
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import fabric_name, fabric_words, length, named, rectangle, sized
 from quarterturn.publish.wording.opening import (
@@ -39,6 +40,7 @@ __all__ = [
     "defaults",
     "fabric_name",
     "fabric_words",
+    "flow_facts",
     "imprint",
     "length",
     "named",

@@ -29,7 +29,7 @@ def new(file: Path, title: str | None, units: str, setting: str | None, replace:
     if file.exists() and not replace:
         raise RefusedError(f"{file}: is there already; --replace writes over it")
     write_file(file, beginning(title or titled(file), units, setting).encode())
-    click.echo(f"Wrote {file}. Next: quarterturn check {file}")
+    click.echo(f"Wrote {file}. Next: change it, then check it: quarterturn check {file}")
 
 
 def beginning(title: str, units: str, setting: str | None) -> str:

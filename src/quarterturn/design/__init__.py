@@ -44,10 +44,11 @@ from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
-from quarterturn.design.starting import starter
+from quarterturn.design.starting import PLACEHOLDERS, starter
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
+    "PLACEHOLDERS",
     "CODES",
     "QUARTERS",
     "Border",

@@ -6,6 +6,13 @@ from quarterturn.design.migrations import newest
 from quarterturn.design.text import quote_text
 from quarterturn.measure import Units
 
+PLACEHOLDERS = {
+    "maker": "Your name",
+    "contact": "Where to write about mistakes",
+    "about": "A sentence about the quilt for the cover.",
+}
+"""What a new file says until its designer does; none of it may be printed."""
+
 
 def starter(title: str, units: Units) -> str:
     """Return the text of a small design that works, with a comment on each thing to change."""
@@ -19,6 +26,7 @@ def starter(title: str, units: Units) -> str:
         diameter=quote_text("160 mm" if metric else '6 1/2"'),
         border=quote_text("6 cm" if metric else '2 1/2"'),
         bare="millimetres" if metric else "inches",
+        **PLACEHOLDERS,
     )
 
 
@@ -26,12 +34,12 @@ _TEXT = """\
 # A quilt design. Lines that begin with # are notes to yourself.
 format = {format}
 title = {title}
-maker = "Your name"
+maker = "{maker}"
 number = "1" # shops order by it
 version = "0.1"
 date = "2026-01-01" # of this version
-contact = "Where to write about mistakes"
-about = "A sentence about the quilt for the cover."
+contact = "{contact}"
+about = "{about}"
 units = "{units}" # a bare number is in {bare}; '4 1/4"' and "11 cm" can be written anywhere
 
 # Fabrics, by the letter that the booklet prints.

@@ -105,6 +105,8 @@ def _expected(fault: ErrorDetails, path: Path) -> str:
 
 
 def _how_to_write(name: str, wanted: str, value: Any) -> str:
+    if name == "shape" and isinstance(value, str | int | float):
+        return "Write shape = { diameter = '7\"' }, or { radius = … }, or { flow = true }."
     holder = name.rpartition(".")[0]
     if holder:
         return f"Begin each with a line [[{holder}]], its keys below."

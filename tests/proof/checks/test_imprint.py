@@ -9,6 +9,9 @@ from tests.proof.checks.sound import Spoil, found, text
 FIRES: dict[str, Spoil] = {
     "imprint-missing": text(('contact = "corrections@marram.example"\n', ""), ('version = "1.0"\n', "")),
     "about-missing": text(('about = "Pools on the sand, and sand in the pools."\n', "")),
+    "placeholder-left": text(
+        ('contact = "corrections@marram.example"', 'contact = "Where to write about mistakes"')
+    ),
     "skill-word": text(("[binding]", '[house]\nskill = "ninja"\n\n[binding]')),
     "role-missing": text(('role = "pools"\n', "")),
     "name-unclear": text(('name = "ink"', 'name = "No. 30150-17"')),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from quarterturn.design import Severity, dotted
+from quarterturn.design import PLACEHOLDERS, Severity, dotted
 from quarterturn.proof.checks.fault import Fault, check
 from quarterturn.proof.model import Pattern
 
@@ -32,6 +32,16 @@ def about(pattern: Pattern) -> Iterator[Fault]:
     if not pattern.design.about.strip():
         sentence = "Nothing is said about the quilt, so the cover has only its title."
         yield Fault("about", sentence, "Write two or three sentences as `about`.")
+
+
+def placeholders(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for the designer's own words where the words that a new file begins with still stand."""
+    design = pattern.design
+    given = {"maker": design.maker, "contact": design.contact, "about": design.about}
+    for key, text in given.items():
+        if text == PLACEHOLDERS[key]:
+            sentence = f"`{key}` still says what a new file begins with, and would be printed so."
+            yield Fault(key, sentence, f"Write your own {key} at the top of the file.")
 
 
 def skill(pattern: Pattern) -> Iterator[Fault]:
@@ -67,6 +77,7 @@ def names(pattern: Pattern) -> Iterator[Fault]:
 IMPRINT = (
     check("imprint-missing", Severity.CONFUSES, (105,), "Maker, contact, version and date stand.", imprint),
     check("about-missing", Severity.STYLE, (), "The cover says what the quilt is.", about),
+    check("placeholder-left", Severity.CONFUSES, (70,), "No words of a new file are left.", placeholders),
     check("skill-word", Severity.STYLE, (), "The skill is one of the trade's words.", skill),
     check("role-missing", Severity.STYLE, (61,), "Each fabric has a role.", roles),
     check("name-unclear", Severity.CONFUSES, (61,), "Fabrics are named by words.", names),

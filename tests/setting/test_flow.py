@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import time
 from collections import Counter
 from dataclasses import replace
 
@@ -218,16 +217,3 @@ def test_the_text_tells_the_curves_of_each_kind(golden: Golden) -> None:
         setting_text(laid(SHORT, of_words("a0 a0 a0/a0 a1 a3")), Units.METRIC),
     ]
     golden.check("kinds.txt", "\n".join(text[text.index("flow:") :] for text in texts))
-
-
-def test_a_large_quilt_is_followed_in_no_time() -> None:
-    cells = of_words("/".join(["a2 b3 " * 20, "a1 b0 " * 20] * 20))
-    design = replace(FLOWING, setting=StraightSet(cells, 1, 1))
-    units = arrange(design, BLOCKS[id(FLOWING)]).units
-    taken = []
-    for _ in range(5):
-        start = time.perf_counter()
-        follow_curves(design, BLOCKS[id(FLOWING)], units, 40)
-        taken.append(time.perf_counter() - start)
-    assert len(units) == 1600
-    assert min(taken) < 0.015

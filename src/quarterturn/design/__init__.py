@@ -48,8 +48,8 @@ from quarterturn.design.starting import PLACEHOLDERS, starter
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
-    "PLACEHOLDERS",
     "CODES",
+    "PLACEHOLDERS",
     "QUARTERS",
     "Border",
     "Cell",

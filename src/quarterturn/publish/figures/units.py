@@ -23,7 +23,6 @@ from quarterturn.publish.figures.cells import (
     layer_colour,
     layered,
     master_of,
-    roomiest,
     rooms,
     sewn_symbols,
     unit_of,
@@ -199,23 +198,20 @@ def _trimming(pattern: Pattern, code: str, trim: Step, side: float) -> Drawing:
     upright = off if corner.real else kept
     level = 5 + (off if corner.imag else kept)
     meeting = complex(corner.real * side, 5 + corner.imag * side)
-    across, down = complex(side - meeting.real, meeting.imag), complex(meeting.real, 10 + side - meeting.imag)
+    inwards = complex(1 - 2 * corner.real, 1 - 2 * corner.imag)
     marks: list[Mark] = [
         *layered(pattern, code, unit.cut_layers, Scale(factor, complex(left, top) + seam), OUTLINE),
         *hatched(0 if corner.real else kept, 5, off, side),
         *hatched(left, 5 if corner.imag else 5 + kept, kept, off),
         line(complex(upright, top), complex(upright, top + kept), TRIM),
         line(complex(left, level), complex(left + kept, level), TRIM),
-        line(meeting, across, Ink(stroke=ACCENT, width=0.25)),
-        line(meeting, down, Ink(stroke=ACCENT, width=0.25)),
         *measured(complex(left, 5), complex(left + kept, 5), length(pattern.design, trim.action.side), -1.6j),
         *measured(
             complex(side, top), complex(side, top + kept), length(pattern.design, trim.action.side), 1.6
         ),
-        caption(complex(side / 2, side + 8), "right side: trim two edges", SMALL),
+        caption(complex(side / 2, side + 8), "right side: trim two outer edges", SMALL),
     ]
-    part, place = roomiest(pattern, code)
-    ink = text_colour_on(layer_colour(pattern, code, part if unit.quarter else GROUND))
-    spot = complex(left, top) + place * kept if unit.quarter else complex(kept * 0.72, 5 + kept * 0.9)
-    marks.append(caption(spot, "keep", LABEL, colour=ink))
-    return Drawing(side + 9, side + 10, tuple(marks))
+    # The shape covers the master's middle, and the edges to keep meet there.
+    ink = text_colour_on(layer_colour(pattern, code, SHAPE))
+    marks.append(caption(meeting + inwards * side * 0.16, "keep", LABEL, colour=ink))
+    return Drawing(side + 12, side + 10, tuple(marks))

@@ -167,7 +167,7 @@ def curve_facts(pattern: Pattern, master: Master) -> tuple[str, ...]:
         f"In a sewn unit the curve meets each seam {length(design, facts.crossing)} from the finished corner"
     )
     diagonal = f"and reaches {length(design, facts.diagonal)} along the diagonal."
-    shape = shape_word(master.recipe).capitalize()
+    shape = f"The {shape_word(master.recipe)}"
     if design.recipe(master.recipe).curve is Curve.SEWN_TRUE:
         how = "is sewn true: it has been spread for the seams, so its template has four short flats."
         joint = "Where quarters are rejoined the curve runs smoothly over the seam."

@@ -89,14 +89,14 @@ def whole() -> ClothPlan:
     )
 
 
-def test_joined_strips_come_first_then_high_before_low() -> None:
+def test_joined_strips_come_first_then_those_with_long_pieces() -> None:
     found = whole()
     assert [(g.label, g.height, g.strips) for g in found.strips][:2] == [
         ("As1", inches(5, 1, 2), 4),
         ("As2", inches(2, 1, 2), 8),
     ]
-    heights = [group.height for group in found.strips if group.crosscuts]
-    assert heights == sorted(heights, reverse=True)
+    longest = [max(max(c.along, c.across) for c in g.crosscuts) for g in found.strips if g.crosscuts]
+    assert longest == sorted(longest, reverse=True)
     assert [group.label for group in found.strips] == [f"As{n}" for n in range(1, len(found.strips) + 1)]
 
 

@@ -34,6 +34,6 @@ def test_a_rehearsal_is_told_with_what_it_leaves() -> None:
         first
         == f"{steps} of {steps} steps can be carried out as written, with the cloth and web of the list."
     )
-    assert second == "The top that they make is the one in the picture: 0.00 sq in differ, 0.000000% of it."
+    assert second == "The top that they make is the one in the picture, to the last seam: no area differs."
     assert third == "Left over:"
     assert len(left) == len(proof.rehearsal.cloth_left) + 1

@@ -86,8 +86,10 @@ def _cost(plan: Sequence[Shelf]) -> tuple[Length, int, int, int]:
     return length_of(plan), len(heights), tight, len(plan)
 
 
-def _cutting_order(shelf: Shelf) -> tuple[Length, int, list[str]]:
-    return -shelf.height, -shelf.strips, [cut.piece for cut in shelf.crosscuts]
+def _cutting_order(shelf: Shelf) -> tuple[Length, Length, int, list[str]]:
+    """Put the strip with the longest piece first: borders before squares, large squares before small ones."""
+    longest = max(max(cut.along, cut.across) for cut in shelf.crosscuts)
+    return -longest, -shelf.height, -shelf.strips, [cut.piece for cut in shelf.crosscuts]
 
 
 def _turnings(kinds: Sequence[Kind], usable: Length) -> Iterable[_Turning]:

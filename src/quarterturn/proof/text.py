@@ -57,6 +57,11 @@ def rehearsal_sentences(pattern: Pattern, proof: Proof) -> tuple[str, ...]:
     steps = f"{rehearsal.steps_done} of {len(pattern.steps.steps)} steps can be carried out as written"
     if rehearsal.failures:
         return (f"{steps}.", *(finding.sentence for finding in proof.findings))
+    if proof.difference == 0:
+        return (
+            f"{steps}, with the cloth and web of the list.",
+            "The top that they make is the one in the picture, to the last seam: no area differs.",
+        )
     area = show_area(proof.difference, pattern.design.units)
     verdict = "is the one in the picture" if proof.holds else "is another than the one in the picture"
     return (

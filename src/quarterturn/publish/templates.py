@@ -231,7 +231,7 @@ def _middle_named(quarter: str, outline: str, low: Point, high: Point) -> Text:
     """Return the note at the corner of a unit that was the middle of its master."""
     at_left, at_top = quarter.endswith("r"), quarter.startswith("b")
     at = complex(low.real if at_left else high.real, low.imag - 2 if at_top else high.imag + 10)
-    return Text(at, f"middle of the {outline} at this corner", NOTE, "start" if at_left else "end")
+    return Text(at, f"middle of the traced {outline} at this corner", NOTE, "start" if at_left else "end")
 
 
 def _inner_edges(path: Path, unit: Unit, scale: Scale) -> Iterator[tuple[Segment, ...]]:

@@ -49,9 +49,10 @@ def short_run(whole: ClothPlan) -> ClothPlan:
 
 
 def small_first(whole: ClothPlan) -> ClothPlan:
-    """Cut a low strip before a high one."""
+    """Cut a strip with small pieces before one with large."""
     group = next(group for group in whole.strips if group.crosscuts)
-    return replace(whole, strips=(replace(group, height=inches(1)), group))
+    small = tuple(replace(c, along=inches(1), across=inches(1)) for c in group.crosscuts)
+    return replace(whole, strips=(replace(group, crosscuts=small), group))
 
 
 FIRES: dict[str, Spoil] = {

@@ -209,18 +209,23 @@ def too_large_to_square(pattern: Pattern) -> Iterator[Fault]:
 
 
 def large_first(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that of each fabric joined strips come first, then high strips before low ones."""
+    """Ask that of each fabric joined strips come first, then those with long pieces before those with short ones."""
     units = pattern.design.units
     for plan in pattern.materials.cloth:
         cut = [group for group in plan.strips if group.crosscuts]
         for first, second in pairwise(cut):
-            if second.height > first.height:
+            before, after = _longest(first), _longest(second)
+            if after > before:
                 sentence = (
-                    f"Strip {second.label}, {tell(second.height, units)} high, is cut after {first.label}, "
-                    f"{tell(first.height, units)}: large pieces come first."
+                    f"Strip {second.label}, with pieces {tell(after, units)} long, is cut after {first.label}, whose "
+                    f"longest are {tell(before, units)}: large pieces come first."
                 )
                 yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, second.label)
                 break
+
+
+def _longest(group: StripGroup) -> Length:
+    return max(max(cut.along, cut.across) for cut in group.crosscuts)
 
 
 def near_equal_strips(pattern: Pattern) -> Iterator[Fault]:

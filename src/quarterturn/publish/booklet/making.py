@@ -151,7 +151,9 @@ def _colourways(pattern: Pattern) -> Figure:
     cells = tuple(
         Cell(colourway_figure(pattern, code), _make_line(pattern, code)) for code in pattern.setting.tally
     )
-    return Figure("The units, trimmed; seam lines dashed", cells, columns=min(6, len(cells)))
+    trimmed = any(isinstance(step.action, Trim) for step in pattern.steps.of(Chapter.UNITS))
+    what = "The units, trimmed; seam lines dashed" if trimmed else "The units; seam lines dashed"
+    return Figure(what, cells, columns=min(6, len(cells)))
 
 
 def _make_line(pattern: Pattern, code: str) -> str:

@@ -64,7 +64,7 @@ def _repeated_map(pattern: Pattern, layout: LayOut, width: float, height: float)
     for part in map_parts(rows, columns, width, height, name_letters(layout)):
         sheet = map_figure(pattern, layout, part, width, height)
         what = f"The repeat: {part.title}"
-        yield _plate(what, sheet, 0.4)
+        yield _plate(what, sheet, 0.75)
     tiles = tuple(
         MapPart(top * rows, left * columns, rows, columns, whole=False)
         for top in range(setting.down)

@@ -12,7 +12,6 @@ from quarterturn.proof import Pattern
 from quarterturn.publish.figures.cells import layer_colour, rooms
 from quarterturn.publish.figures.frames import Drawing, beside
 from quarterturn.publish.figures.inks import (
-    ACCENT,
     CREASE,
     CUT,
     DARK,
@@ -99,15 +98,17 @@ def stitching_figure(pattern: Pattern, step: Step, side: float = 42.0) -> Sheet:
     scale, ground = _square(pattern, code, side)
     creases = tuple(line(*_across(cut, scale, side / 2), CREASE) for cut in master.cuts)
     start, ink = step.action.start, text_colour_on(layer_colour(pattern, code, GROUND))
-    foot = scale.point(start) + start / abs(start) * 9
+    # The arrow comes from inside, where there is room whatever the square leaves round the shape.
+    inner = text_colour_on(layer_colour(pattern, code, SHAPE))
+    foot = scale.point(start) - start / abs(start) * 6
     marks = (
         *ground,
         *creases,
         *_shape(pattern, code, scale),
         *_folds(pattern, code, scale, master),
         outline(scale.path(master.shape.traced), Ink(stroke=ink, width=STITCH.width, dash=STITCH.dash)),
-        *arrow(foot, scale.point(start), ACCENT, 0.45, 2.0),
-        caption(foot + 1.8j * math.copysign(1, start.imag), "start", SMALL, colour=ink),
+        *arrow(foot, scale.point(start), inner, 0.45, 2.0),
+        caption(foot - 1.6j * math.copysign(1, start.imag), "start", SMALL, colour=inner),
     )
     alt = (
         "A square with its shape stitched all round; the stitching starts midway between two creases, away from "

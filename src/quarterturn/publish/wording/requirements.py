@@ -97,9 +97,9 @@ def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
     lengths = (plan.cut_length, plan.bought, plan.slack, plan.lower_bound, plan.hand_rule)
     cuts, bought, slack, least, plain = (length(pattern.design, value) for value in lengths)
     return (
-        f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. With long pieces "
-        f"joined and lengths cut as here, no plan of strips can need less than {least}; each kind of piece in strips "
-        f"of its own would need {plain}.{_tight(pattern, plan)}"
+        f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. With the same "
+        f"strips joined and the same lengths cut off, no plan of strips can need less than {least}; each kind of "
+        f"piece in strips of its own would need {plain}.{_tight(pattern, plan)}"
     )
 
 

@@ -45,7 +45,7 @@ _Preference: TypeAlias = Callable[[Shelf], tuple[Length, Length]]
 
 
 def shelve(kinds: Sequence[Kind], usable: Length) -> tuple[Shelf, ...]:
-    """Return strips that hold all pieces, tallest first: the shortest plan found.
+    """Return strips that hold all pieces, the longest pieces first: the shortest plan found.
 
     Every kind must have a position. The result does not depend on the order of the kinds. Among plans of one
     length the one with fewer different heights is taken, then the one with fewer strips filled to their end,

@@ -72,6 +72,16 @@ class Unit:
         """Return the side as trimmed, seam allowances included."""
         return self.side + 2 * self.seam
 
+    @property
+    def width(self) -> Length:
+        """Return the finished width."""
+        return self.side
+
+    @property
+    def height(self) -> Length:
+        """Return the finished height."""
+        return self.side
+
 
 @dataclass(frozen=True, slots=True)
 class Part:

@@ -108,6 +108,10 @@ class Colourway:
     ground: str
     shape: str
 
+    def cloth(self, part: str) -> str:
+        """Return the letter of the fabric of a part of the recipe: ground or shape."""
+        return self.ground if part == "ground" else self.shape
+
 
 @dataclass(frozen=True, slots=True)
 class Cell:
@@ -295,3 +299,7 @@ class Design:
     def colourway(self, code: str) -> Colourway:
         """Return the colourway with a code that the design has."""
         return next(c for c in self.colourways if c.code == code)
+
+    def cloth(self, name: str, part: str) -> str:
+        """Return the letter of the fabric that a part of a unit (`a`, or `a-tl`) is made of."""
+        return self.colourway(code_of_unit(name)).cloth(part)

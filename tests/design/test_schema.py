@@ -75,6 +75,7 @@ HEADERS = {
     "[making]": "MakingTable",
     "[making.stitch]": "StitchTable",
     "[house]": "HouseTable",
+    "[sizes.queen]": "SizeTable",
 }
 
 

@@ -5,6 +5,16 @@ Out: a `Design`, every default filled in, and the findings made on the way, each
 Promise: bad text gives findings and never an exception; writing back keeps the designer's comments.
 """
 
+from quarterturn.design.beds import (
+    BEDS,
+    BORDER_STEP,
+    DROP,
+    WITHIN,
+    Fit,
+    Growth,
+    fit_over,
+    nearest_fit,
+)
 from quarterturn.design.codes import CODES
 from quarterturn.design.defaults import default_making, default_trim
 from quarterturn.design.findings import Finding, Place, Severity
@@ -14,6 +24,7 @@ from quarterturn.design.keys import dotted, parts_of
 from quarterturn.design.locating import line_of, locate
 from quarterturn.design.maps import QUARTERS
 from quarterturn.design.model import (
+    Bed,
     Border,
     Cell,
     ClothKind,
@@ -44,13 +55,19 @@ from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
+from quarterturn.design.sizes import told_of_size
 from quarterturn.design.starting import PLACEHOLDERS, starter
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
+    "BEDS",
+    "BORDER_STEP",
     "CODES",
+    "DROP",
     "PLACEHOLDERS",
     "QUARTERS",
+    "WITHIN",
+    "Bed",
     "Border",
     "Cell",
     "ClothKind",
@@ -65,6 +82,8 @@ __all__ = [
     "Fabric",
     "Finding",
     "FinishedRadius",
+    "Fit",
+    "Growth",
     "House",
     "Making",
     "Paper",
@@ -83,16 +102,19 @@ __all__ = [
     "default_making",
     "default_trim",
     "dotted",
+    "fit_over",
     "format_design",
     "laid",
     "line_of",
     "locate",
     "mirrored",
+    "nearest_fit",
     "parts_of",
     "quarter_of_unit",
     "read_design",
     "schema",
     "starter",
+    "told_of_size",
     "turned",
     "unit_name",
     "upended",

@@ -49,6 +49,9 @@ _STOPS = {
     "shape-unclear": "a shape without a size, with two sizes, or with a size of another outline",
     "shape-too-large": "a shape that the outer seams would cut off",
     "shape-vanishes": "a shape that disappears in the seams",
+    "unknown-place": "a change of a size that names no place in the file",
+    "change-forbidden": "a change of what must be alike in all sizes",
+    "bed-unclear": "a bed that is stated twice, in part, or not at all",
     "many-more": "more mistakes than anybody wants to read at once",
     "no-web": "a ring without any web",
 }

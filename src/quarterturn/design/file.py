@@ -178,6 +178,31 @@ class HouseTable(BaseModel):
     skill: str | None = Field(None, description="Who can sew it, such as confident beginner.")
 
 
+class SizeTable(BaseModel):
+    """The design in another size: what differs, and the bed that it is meant for. The key is the size's name."""
+
+    model_config = _table()
+    changes: dict[str, Any] | None = Field(
+        None, description="Dotted keys of this file, each with the value that it has in this size."
+    )
+    bed: (
+        Literal[
+            "crib", "twin", "twin XL", "full", "queen", "king", "California king",
+            "UK small single", "UK single", "UK small double", "UK double", "UK king", "UK super king",
+            "UK emperor", "continental 90", "continental 140", "continental 160", "continental 180",
+        ]
+        | None
+    ) = Field(None, description="The known mattress that this size is meant for.")  # fmt: skip
+    mattress: list[Measure] | None = Field(
+        None, description="Width and length of a mattress that is not known."
+    )
+    drop: Measure | None = Field(None, description="How far the quilt hangs down on both sides and the foot.")
+    tuck: Measure | None = Field(None, description="Added at the head, to be tucked behind the pillows.")
+    within: Measure | None = Field(
+        None, description="How far the quilt may be from the wanted size, either way."
+    )
+
+
 class DesignFile(BaseModel):
     """A quilt design."""
 
@@ -204,3 +229,5 @@ class DesignFile(BaseModel):
     backing: BackingTable | None = Field(None, description="The backing.")
     making: MakingTable | None = Field(None, description="Allowances and habits.")
     house: HouseTable | None = Field(None, description="House style.")
+    size: str | None = Field(None, description="What the size of this file is called, if it has others.")
+    sizes: dict[str, SizeTable] | None = Field(None, description="The design in other sizes, by name.")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from quarterturn.design.differing import size_name, size_tables
 from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
 from quarterturn.design.model import (
@@ -44,6 +45,7 @@ def format_design(design: Design) -> str:
         _making(design.making, units),
         _stitch(design.making.stitch, units),
         _house(design.house),
+        *size_tables(design, format_design),
     ]
     return "\n\n".join(tables) + "\n"
 
@@ -69,6 +71,8 @@ def _head(design: Design) -> str:
         for key in ("maker", "number", "version", "date", "contact")
         if (text := getattr(design, key))
     ]
+    if size := size_name(design):
+        texts.append(("size", quote_text(size)))
     pairs = [
         ("format", str(newest())),
         ("title", quote_text(design.title)),

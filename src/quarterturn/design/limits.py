@@ -65,6 +65,12 @@ STITCH: dict[str, Range] = {
     "width": Range(_NOTHING, inches(0, 1, 2), "the width of a stitch"),
     "length": Range(_HAIR, inches(0, 1, 2), "the length of a stitch"),
 }
+MATTRESS = Range(inches(10), inches(120), "a side of a mattress")
+DROP = Range(_NOTHING, inches(48), "a drop")
+TUCK = Range(_NOTHING, inches(36), "a tuck")
+WITHIN = Range(_NOTHING, inches(24), "what a quilt may differ from the wanted size")
+MOST_SIZES = 8
+"""With the file's own; so many columns fit on a page."""
 LEAST_LOBES, MOST_LOBES = 3, 24
 MOST_SPARES = 1000
 HIGHEST_PRICE = 100_000

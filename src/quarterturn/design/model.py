@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import TypeAlias
 
+from quarterturn.geometry import Path
 from quarterturn.measure import Length, Units
 
 
@@ -79,6 +80,7 @@ class DrawnOutline:
     width: Length
     turn: int
     lobes: int
+    own: Path | None = None
 
 
 ShapeSize: TypeAlias = DrawnDiameter | FinishedRadius | PathsFlow | DrawnOutline
@@ -265,6 +267,28 @@ class House:
 
 
 @dataclass(frozen=True, slots=True)
+class Bed:
+    """What a size is meant to cover: a mattress, how far the quilt hangs down, and a tuck behind the pillows.
+
+    `name` is that of a known mattress, or empty. The drop hangs on both sides and at the foot.
+    """
+
+    name: str
+    width: Length
+    length: Length
+    drop: Length
+    tuck: Length
+    within: Length
+    """How far the quilt may be from the size that is wanted, either way."""
+
+    @property
+    def wanted(self) -> tuple[Length, Length]:
+        """Return the wanted width and length: width + 2 · drop, length + drop + tuck (common practice; the charts
+        of drops published at ciaspalette.com and quiltersreview.com follow it)."""
+        return self.width + 2 * self.drop, self.length + self.drop + self.tuck
+
+
+@dataclass(frozen=True, slots=True)
 class Design:
     """Everything the designer decided, complete: defaults filled in, repeats kept as written."""
 
@@ -287,6 +311,19 @@ class Design:
     backing_fabric: str
     making: Making
     house: House
+    size: str = "original"
+    """What this size of the quilt is called."""
+    bed: Bed | None = None
+    sizes: tuple[Design, ...] = ()
+    """The design in its other sizes, each complete and without sizes of its own."""
+
+    def in_size(self, name: str) -> Design:
+        """Return the design in the size of a name, itself included. Raises LookupError where there is none."""
+        for design in (self, *self.sizes):
+            if design.size == name:
+                return design
+        names = ", ".join(design.size for design in (self, *self.sizes))
+        raise LookupError(f"there is no size {name!r}; the design has {names}")
 
     def fabric(self, letter: str) -> Fabric:
         """Return the fabric with a letter that the design has."""

@@ -8,6 +8,7 @@ Promise: the picture is drawn from sewn outlines only; it shows what the seams l
 
 from quarterturn.setting.arrange import arrange
 from quarterturn.setting.closing import Closing, closing_turns
+from quarterturn.setting.fitting import fit_to, growth, nearest_to
 from quarterturn.setting.model import (
     BorderStrip,
     Face,
@@ -43,7 +44,10 @@ __all__ = [
     "WidestStep",
     "arrange",
     "closing_turns",
+    "fit_to",
+    "growth",
     "map_findings",
+    "nearest_to",
     "picture",
     "setting_text",
 ]

@@ -14,6 +14,7 @@ from quarterturn.cli.check import check
 from quarterturn.cli.ending import Ending
 from quarterturn.cli.find import find
 from quarterturn.cli.new import new
+from quarterturn.cli.outline import outline
 from quarterturn.cli.publish import publish
 from quarterturn.cli.rehearse import rehearse
 from quarterturn.cli.schema import schema
@@ -26,7 +27,7 @@ SHOW_FAULTS = "QUARTERTURN_FAULTS"
 
 @click.group(
     "quarterturn",
-    commands=[new, settings, find, check, rehearse, publish, show, schema],
+    commands=[new, settings, outline, find, check, rehearse, publish, show, schema],
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
 )
 @click.version_option(package_name="quarterturn", message="%(prog)s %(version)s")

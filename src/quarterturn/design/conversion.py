@@ -13,6 +13,7 @@ from quarterturn.design.keys import dotted
 from quarterturn.design.maps import MAP, check_symmetry, read_map
 from quarterturn.design.model import Border, Colourway, Design, Recipe, StraightSet, Symmetry
 from quarterturn.design.notes import Notes
+from quarterturn.design.own_outlines import read_outlines
 from quarterturn.design.words import LONGEST_TEXT, read_name, read_text, refer
 from quarterturn.measure import Length
 
@@ -46,7 +47,8 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
     )
     making = read_making(file.making, notes)
     fabrics = read_fabrics(file.fabrics, making.usable_width, notes)
-    recipes = read_recipes(file.recipes, making.seam, notes)
+    outlines = read_outlines(file.outlines, _keys(written.get("outlines")), notes)
+    recipes = read_recipes(file.recipes, outlines, making.seam, notes)
     colourways = read_colourways(file.colourways, letters, names, notes)
     setting = _read_setting(file.setting, codes, notes)
     borders = _read_borders(file.borders, letters, notes)
@@ -61,6 +63,7 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
         contact=contact,
         about=read_text(file.about, "about", notes, LONGEST_TEXT),
         fabrics=fabrics,
+        outlines=tuple(outline for outline in outlines.values() if outline),
         recipes=recipes,
         colourways=colourways,
         setting=setting,

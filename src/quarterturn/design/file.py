@@ -43,8 +43,12 @@ class ShapeTable(BaseModel):
 
     model_config = _table()
     outline: (
-        Literal["circle", "heart", "soft heart", "leaf", "petal", "drop", "rounded square", "scallop"] | None
-    ) = Field(None, description="Its outline; a circle if it is left out.")
+        Literal["circle", "heart", "soft heart", "leaf", "petal", "drop", "rounded square", "scallop"]
+        | str
+        | None
+    ) = Field(
+        None, description="Its outline, one of these or one of [outlines]; a circle if it is left out."
+    )
     width: Measure | None = Field(
         None, description="What the outline measures across as you trace it, before it is turned."
     )
@@ -56,6 +60,20 @@ class ShapeTable(BaseModel):
     )
     flow: Literal[True] | None = Field(
         None, description="true: the curve meets the middle of the unit's side and runs on into a neighbour."
+    )
+
+
+class OutlineTable(BaseModel):
+    """An outline of your own. The key is the name by which shapes call it."""
+
+    model_config = _table(("path",))
+    path: str | None = Field(
+        None,
+        description="The outline as path data (SVG): one closed line, y down, in inches, or in millimetres where "
+        "units is metric.",
+    )
+    width: Measure | None = Field(
+        None, description="What it truly measures across; if not given, what the numbers of its path say."
     )
 
 
@@ -221,6 +239,7 @@ class DesignFile(BaseModel):
     contact: str | None = Field(None, description="Where sewers ask, and where corrections are found.")
     about: str | None = Field(None, description="A paragraph or two for the cover.")
     fabrics: dict[str, FabricTable] | None = Field(None, description="The fabrics, by letter.")
+    outlines: dict[str, OutlineTable] | None = Field(None, description="Outlines of your own, by name.")
     recipes: dict[str, RecipeTable] | None = Field(None, description="The recipes, by name.")
     colourways: dict[str, ColourwayTable] | None = Field(None, description="The colourways, by code.")
     setting: SettingTable | None = Field(None, description="How the units are laid.")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+import textwrap
 from collections.abc import Iterable
 
 from quarterturn.design.differing import size_name, size_tables
@@ -18,6 +20,7 @@ from quarterturn.design.model import (
     FinishedRadius,
     House,
     Making,
+    OwnOutline,
     Recipe,
     ShapeSize,
     StraightSet,
@@ -32,6 +35,7 @@ def format_design(design: Design) -> str:
     tables = [
         _head(design),
         *(_fabric(fabric, units) for fabric in design.fabrics),
+        *(_outline(outline, units) for outline in design.outlines),
         *(_recipe(recipe, units) for recipe in design.recipes),
         *(_colourway(colourway) for colourway in design.colourways),
         _setting(design.setting),
@@ -97,6 +101,33 @@ def _fabric(fabric: Fabric, units: Units) -> str:
     if fabric.price is not None:
         pairs.append(("price", repr(float(fabric.price))))
     return _table(f"[{dotted('fabrics', fabric.letter)}]", *pairs)
+
+
+_PATH_WIDTH = 100
+
+
+def _outline(outline: OwnOutline, units: Units) -> str:
+    return outline_table(outline.name, outline.data, outline.width, units)
+
+
+def outline_table(name: str, data: str, width: Length, units: Units) -> str:
+    """Return the table of an outline of the designer's own, its path data over as many lines as it needs."""
+    return _table(
+        f"[{dotted('outlines', name)}]",
+        ("path", quote_lines(path_lines(data))),
+        ("width", _long(width, units)),
+    )
+
+
+def path_lines(data: str) -> str:
+    """Return path data broken into lines: before a command where that does, at spaces in any case."""
+    lines = [""]
+    for command in re.split(r" (?=[A-Za-z])", data):
+        if len(lines[-1]) + len(command) < _PATH_WIDTH:
+            lines[-1] = f"{lines[-1]} {command}".strip()
+        else:
+            lines += textwrap.wrap(command, _PATH_WIDTH, break_long_words=False, break_on_hyphens=False)
+    return "\n".join(line for line in lines if line)
 
 
 def _recipe(recipe: Recipe, units: Units) -> str:

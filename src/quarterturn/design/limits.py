@@ -14,6 +14,17 @@ MOST_VALUES = 10_000
 """Keys, values, and items of lists."""
 MOST_FINDINGS = 100
 MOST_FABRICS = 60
+MOST_OUTLINES = 60
+MOST_SEGMENTS = 500
+"""Lines, arcs and cubics of one outline."""
+LONGEST_PATH = 100_000
+"""Characters of path data."""
+LONGEST_SIDE = 50
+"""How many times as long as wide, or as wide as long, an outline may be."""
+LARGEST_DRAWING = 2_000_000
+"""Bytes of an SVG file."""
+MOST_ELEMENTS = 20_000
+DEEPEST_DRAWING = 100
 MOST_RECIPES = 40
 MOST_COLOURWAYS = 200
 MOST_BORDERS = 20

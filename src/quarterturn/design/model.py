@@ -42,6 +42,19 @@ class Fabric:
     """Price of a yard (inch patterns) or a metre, in the house's currency."""
 
 
+@dataclass(frozen=True, slots=True)
+class OwnOutline:
+    """An outline of the designer's own: its path data, which holds for the file's units, y down.
+
+    `width` is what it truly measures across; `path` is the outline as `geometry.fitted` has it.
+    """
+
+    name: str
+    data: str
+    width: Length
+    path: Path
+
+
 class Curve(enum.Enum):
     """Whether the shape is traced as it is, or slashed and spread so that it is true after the seams."""
 
@@ -70,10 +83,10 @@ class PathsFlow:
 
 @dataclass(frozen=True, slots=True)
 class DrawnOutline:
-    """An outline of `geometry.OUTLINES` other than a circle, turned by so many quarters clockwise.
+    """An outline of `geometry.OUTLINES` other than a circle, or one of the designer's own, turned clockwise.
 
-    `width` is measured before it is turned, as traced (with its flats, where it is spread). `lobes` counts those
-    of a scallop; 0 for others.
+    `width` is measured before it is turned by so many quarters, as traced (with its flats, where it is spread).
+    `lobes` counts those of a scallop; 0 for others. `own` is the designer's own outline, as `geometry.fitted` has it.
     """
 
     outline: str
@@ -311,6 +324,7 @@ class Design:
     backing_fabric: str
     making: Making
     house: House
+    outlines: tuple[OwnOutline, ...] = ()
     size: str = "original"
     """What this size of the quilt is called."""
     bed: Bed | None = None

@@ -36,7 +36,7 @@ def run(
     """Run all stages on the text of a design file called `name`; never raises for what the file says.
 
     Findings of the checks are given the lines of the keys that they name, as those of the reader are. Where a
-    `size` is named, the job has the pattern and the findings of that size alone: LookupError if there is none.
+    `size` is named, the job has the pattern and the findings of that size alone: UnknownSizeError if there is none.
     """
     watch("design")
     reading = read_design(text, name)

@@ -20,6 +20,7 @@ from quarterturn.cli.rehearse import rehearse
 from quarterturn.cli.schema import schema
 from quarterturn.cli.settings import settings
 from quarterturn.cli.show import show
+from quarterturn.cli.sizes import sizes
 
 SHOW_FAULTS = "QUARTERTURN_FAULTS"
 """Set this in the environment, and a fault of the program is shown with its traceback."""
@@ -27,7 +28,7 @@ SHOW_FAULTS = "QUARTERTURN_FAULTS"
 
 @click.group(
     "quarterturn",
-    commands=[new, settings, outline, find, check, rehearse, publish, show, schema],
+    commands=[new, settings, outline, find, sizes, check, rehearse, publish, show, schema],
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
 )
 @click.version_option(package_name="quarterturn", message="%(prog)s %(version)s")

@@ -48,6 +48,7 @@ from quarterturn.design.model import (
     ShapeSize,
     StraightSet,
     Symmetry,
+    UnknownSizeError,
     code_of_unit,
     quarter_of_unit,
     unit_name,
@@ -58,6 +59,7 @@ from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
 from quarterturn.design.sizes import told_of_size
 from quarterturn.design.starting import PLACEHOLDERS, starter
+from quarterturn.design.text import write_length
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
@@ -98,6 +100,7 @@ __all__ = [
     "ShapeSize",
     "StraightSet",
     "Symmetry",
+    "UnknownSizeError",
     "WriteError",
     "code_of_unit",
     "default_house",
@@ -122,4 +125,5 @@ __all__ = [
     "upended",
     "wanted_outline",
     "write_design",
+    "write_length",
 ]

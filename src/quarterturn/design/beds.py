@@ -13,7 +13,6 @@ from dataclasses import dataclass
 from itertools import product
 from types import MappingProxyType
 
-from quarterturn.design.limits import BORDER
 from quarterturn.measure import MM, Length, Units, inches, mm
 
 DROP = {Units.INCH: inches(12), Units.METRIC: mm(300)}
@@ -21,9 +20,8 @@ DROP = {Units.INCH: inches(12), Units.METRIC: mm(300)}
 WITHIN = {Units.INCH: inches(2), Units.METRIC: mm(50)}
 """How far a quilt may be from the wanted size where nothing else is stated (no source)."""
 BORDER_STEP = {Units.INCH: inches(0, 1, 4), Units.METRIC: 5 * MM}
-LEAST_BORDER = inches(1)
-WIDEST_BORDER = inches(12)
-"""Between these a border may be changed to come nearer to a bed (no source)."""
+NARROWEST, WIDEST = 4, 48
+"""Steps between which a border may be changed to come nearer to a bed: 1 to 12 inches, 2 to 24 cm (no source)."""
 
 US_BEDS: Mapping[str, tuple[Length, Length]] = MappingProxyType(
     {
@@ -105,7 +103,7 @@ def fit_over(
     columns, rows = across.repeats_over(wanted[0]), down.repeats_over(wanted[1])
     plain = Fit(columns, rows, across.at(columns), down.at(rows))
     spare = min(plain.width - wanted[0], plain.height - wanted[1])
-    return _with_border(plain, border, -(spare / 2 // step) * step)
+    return _with_border(plain, border, -(spare / 2 // step), step)
 
 
 def nearest_fit(
@@ -122,7 +120,7 @@ def nearest_fit(
     for columns, rows in product(*ways):
         plain = Fit(columns, rows, across.at(columns), down.at(rows))
         over = (plain.width - wanted[0]) + (plain.height - wanted[1])
-        fits += [plain, _with_border(plain, border, -round(over / 4 / step) * step)]
+        fits += [plain, _with_border(plain, border, -round(over / 4 / step), step)]
     return min(fits, key=lambda fit: (fit.off(wanted) > within, fit.border is not None, fit.off(wanted)))
 
 
@@ -130,12 +128,12 @@ def _about(repeats: int) -> tuple[int, ...]:
     return (repeats, repeats - 1) if repeats > 1 else (repeats,)
 
 
-def _with_border(fit: Fit, border: Length | None, wider: Length) -> Fit:
-    """Return the fit with its outermost border wider by so much, or narrower, as far as a border goes."""
-    if border is None or not wider:
+def _with_border(fit: Fit, border: Length | None, steps: int, step: Length) -> Fit:
+    """Return the fit with its outermost border so many steps wider, or narrower, as far as a border goes."""
+    if border is None:
         return fit
-    new = min(max(border + wider, min(border, LEAST_BORDER)), max(border, WIDEST_BORDER))
-    if new == border or not BORDER.holds(new):
+    fewest, most = math.ceil(NARROWEST - border / step), math.floor(WIDEST - border / step)
+    wider = max(min(steps, max(most, 0)), min(fewest, 0)) * step
+    if not wider:
         return fit
-    more = 2 * (new - border)
-    return Fit(fit.across, fit.down, fit.width + more, fit.height + more, new)
+    return Fit(fit.across, fit.down, fit.width + 2 * wider, fit.height + 2 * wider, border + wider)

@@ -279,6 +279,10 @@ class House:
     skill: str
 
 
+class UnknownSizeError(LookupError):
+    """A design has no size of a name. The message is a sentence without a full stop."""
+
+
 @dataclass(frozen=True, slots=True)
 class Bed:
     """What a size is meant to cover: a mattress, how far the quilt hangs down, and a tuck behind the pillows.
@@ -332,12 +336,12 @@ class Design:
     """The design in its other sizes, each complete and without sizes of its own."""
 
     def in_size(self, name: str) -> Design:
-        """Return the design in the size of a name, itself included. Raises LookupError where there is none."""
+        """Return the design in the size of a name, itself included. Raises UnknownSizeError where there is none."""
         for design in (self, *self.sizes):
             if design.size == name:
                 return design
         names = ", ".join(design.size for design in (self, *self.sizes))
-        raise LookupError(f"there is no size {name!r}; the design has {names}")
+        raise UnknownSizeError(f"there is no size {name!r}; the design has {names}")
 
     def fabric(self, letter: str) -> Fabric:
         """Return the fabric with a letter that the design has."""

@@ -65,6 +65,7 @@ def documented() -> dict[str, set[str]]:
 HEADERS = {
     "": "DesignFile",
     "[fabrics.A]": "FabricTable",
+    "[outlines.fox]": "OutlineTable",
     "[recipes.lantern]": "RecipeTable",
     "[recipes.lantern.shape]": "ShapeTable",
     "[colourways.a]": "ColourwayTable",

@@ -49,7 +49,8 @@ def _outline(name: str, table: OutlineTable, notes: Notes) -> OwnOutline | None:
     if path is None or (table.width is not None and width is None):
         return None
     unit, across = fitted_and_width(path)
-    return OwnOutline(name, data, width or _true_width(across, key, notes), unit)
+    width = _true_width(across, key, notes) if width is None else width
+    return OwnOutline(name, data, width, unit) if width else None
 
 
 def _path(data: str, key: str, notes: Notes) -> Path | None:
@@ -77,15 +78,16 @@ def caret(text: str, offset: int) -> str:
     return f"{before}{shown}{after}\n{' ' * (offset - start + len(before))}^"
 
 
-def _true_width(across: float, key: str, notes: Notes) -> Length:
-    """Return the width that the numbers of a path say, in the file's units."""
+def _true_width(across: float, key: str, notes: Notes) -> Length | None:
+    """Return the width that the numbers of a path say, in the file's units; None where it is noted."""
     unit = MM if notes.units is Units.METRIC else Length(1)
     width = Length(round(across * _FINENESS), _FINENESS) * unit
-    if not limits.DIAMETER.holds(width):
-        low, high = (notes.show(end) for end in (limits.DIAMETER.low, limits.DIAMETER.high))
-        sentence = f"By its numbers the outline is {across:.6g} {_word(notes.units)} wide."
-        notes.add("size-out-of-range", f"{key}.path", sentence, f"State its width, from {low} to {high}.")
-    return width
+    if limits.DIAMETER.holds(width):
+        return width
+    low, high = (notes.show(end) for end in (limits.DIAMETER.low, limits.DIAMETER.high))
+    sentence = f"By its numbers the outline is {across:.6g} {_word(notes.units)} wide."
+    notes.add("size-out-of-range", f"{key}.path", sentence, f"State its width, from {low} to {high}.")
+    return None
 
 
 def _word(units: Units) -> str:

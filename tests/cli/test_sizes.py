@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from pathlib import Path
 
+import pypdfium2
 import pytest
 
 from quarterturn import proof
@@ -146,3 +147,45 @@ def test_findings_say_in_which_size_they_stand(file: str, capsys: pytest.Capture
     header = SIZES.splitlines().index("[sizes.wide]") + 1
     assert len(lines) == 1
     assert lines[0].startswith(f'{file}:{header}: confuses: In wide size: The quilt finishes 23" × 9".')
+
+
+def published(folder: Path) -> str:
+    """Return the words of the booklet in a folder."""
+    with pypdfium2.PdfDocument(folder / "booklet.pdf") as pdf:
+        return " ".join(" ".join(page.get_textpage().get_text_range() for page in pdf).split())
+
+
+def test_the_booklet_has_a_column_for_each_size_or_is_that_of_one(file: str, tmp_path: Path) -> None:
+    all_sizes, wide = tmp_path / "all", tmp_path / "wide"
+    assert run(["publish", file, "--only", "booklet", "--to", str(all_sizes)]) == Ending.GOOD
+    assert run(["publish", file, "--only", "booklet", "--size", "wide", "--to", str(wide)]) == Ending.GOOD
+    assert "This pattern comes in 3 sizes." in published(all_sizes)
+    assert "Rehearsed as well: the wide and small sizes." in published(all_sizes)
+    assert "wide size" in published(wide)
+    assert "This pattern comes in" not in published(wide)
+
+
+def test_one_size_is_published_to_a_folder_of_its_own(
+    file: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    assert run(["publish", file, "--only", "lists", "--size", "wide"]) == Ending.GOOD
+    assert {path.name for path in (tmp_path / "out" / "rounds-wide").iterdir()} == {
+        "contents.txt",
+        "cut-list.csv",
+        "job.json",
+    }
+
+
+def test_a_size_that_fails_is_not_published(
+    file: str, tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def spoilt(pattern: Pattern) -> Proof:
+        return without_the_first_strips(pattern) if pattern.design.size == "wide" else prove(pattern)
+
+    monkeypatch.setattr(proof, "prove", spoilt)
+    assert run(["publish", file, "--to", str(tmp_path / "out")]) == Ending.STOPPED
+    assert "In wide size: The steps cannot be carried out" in capsys.readouterr().err
+    assert not (tmp_path / "out").exists()
+    to = ["--to", str(tmp_path / "out"), "--size", "small"]
+    assert run(["publish", file, "--only", "lists", *to]) == Ending.GOOD

@@ -57,7 +57,7 @@ from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
-from quarterturn.design.sizes import told_of_size
+from quarterturn.design.sizes import ORIGINAL, told_of_size
 from quarterturn.design.starting import PLACEHOLDERS, starter
 from quarterturn.design.text import write_length
 from quarterturn.design.writing import WriteError, write_design
@@ -67,6 +67,7 @@ __all__ = [
     "BORDER_STEP",
     "CODES",
     "DROP",
+    "ORIGINAL",
     "PLACEHOLDERS",
     "QUARTERS",
     "WITHIN",

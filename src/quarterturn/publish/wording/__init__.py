@@ -22,6 +22,7 @@ from quarterturn.publish.wording.opening import (
     sizes_said,
 )
 from quarterturn.publish.wording.requirements import Need, cloth_needs, other_needs, plan_line, width_line
+from quarterturn.publish.wording.sizes import SizePart, by_size, size_notes, size_parts, sizes_rehearsed
 from quarterturn.publish.wording.telling import TELLERS, tell
 
 __all__ = [
@@ -29,9 +30,11 @@ __all__ = [
     "TECHNIQUE",
     "TELLERS",
     "Need",
+    "SizePart",
     "Wording",
     "abbreviations",
     "assumptions",
+    "by_size",
     "cautions",
     "centre_sewing",
     "cloth_needs",
@@ -50,7 +53,10 @@ __all__ = [
     "plan_line",
     "rectangle",
     "row_places",
+    "size_notes",
+    "size_parts",
     "sized",
+    "sizes_rehearsed",
     "sizes_said",
     "tell",
     "width_line",

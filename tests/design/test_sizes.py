@@ -19,6 +19,8 @@ from quarterturn.design import (
     read_design,
     write_design,
 )
+from quarterturn.design.differing import value_text
+from quarterturn.design.text import quote_text
 from quarterturn.measure import Units, inches, mm
 from tests.design.broken_cases import GOOD
 
@@ -39,6 +41,14 @@ CHANGES: tuple[tuple[str, object], ...] = (
     ("title", "Large Harbour"),
     ("about", "Two\nlines."),
 )
+PLACES = (
+    "setting", "setting.map", "setting.map.0", "borders", "borders.0", "borders.1.fabric", "borders.7", "recipes.round",
+    "recipes.round.shape", "recipes", "fabrics.Z", "making", "making.stitch.kind", "title.x", "a..b", "", "units",
+)  # fmt: skip
+VALUES: tuple[object, ...] = (
+    1, -5, 3.5, True, "a0", "", "3 yd", [], [1], [{}], {}, {"fabric": "A", "width": 3}, {"flow": True}, {"a": {}},
+)  # fmt: skip
+oddities = st.dictionaries(st.sampled_from(PLACES), st.sampled_from(VALUES), max_size=4)
 changes = st.lists(st.sampled_from(CHANGES), unique_by=lambda change: change[0], max_size=6).map(dict)
 beds = st.one_of(
     st.none(),
@@ -169,3 +179,17 @@ def test_what_a_change_makes_wrong_says_in_which_size() -> None:
     assert finding.sentence == "In large size: Fabrics A and B are both called oyster."
     assert finding.place.key == 'sizes.large.changes."fabrics.B.name"'
     assert finding.place.detail == "fabrics.B.name"
+
+
+@given(values=oddities)
+@settings(max_examples=150)
+def test_any_change_gives_a_size_or_a_finding_with_its_line(values: dict[str, Any]) -> None:
+    text = f"{GOOD}\n[sizes.large.changes]\n" + "".join(
+        f"{quote_text(key)} = {value_text(value)}\n" for key, value in values.items()
+    )
+    reading = read_design(text)
+    if reading.design is None:
+        assert reading.findings
+        assert [finding for finding in reading.findings if finding.place.line is None] == []
+    else:
+        assert read(format_design(reading.design)) == reading.design

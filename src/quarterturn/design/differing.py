@@ -73,7 +73,7 @@ def _table(design: Design, changes: dict[str, Any]) -> str:
     ]
     if changes:
         lines.append(f"[{dotted('sizes', design.size, 'changes')}]")
-        lines += [f"{quote_text(key)} = {_value(value)}" for key, value in changes.items()]
+        lines += [f"{quote_text(key)} = {value_text(value)}" for key, value in changes.items()]
     return "\n".join(lines)
 
 
@@ -87,13 +87,13 @@ def _bed_lines(bed: Bed, units: Units) -> Iterator[str]:
         yield f"{key} = {quote_length(getattr(bed, key), units)}"
 
 
-def _value(value: Any) -> str:
+def value_text(value: Any) -> str:
     """Return a value of a parsed file as TOML, tables within a line."""
     if isinstance(value, dict):
-        inner = ", ".join(f"{dotted(key)} = {_value(item)}" for key, item in value.items())
+        inner = ", ".join(f"{dotted(key)} = {value_text(item)}" for key, item in value.items())
         return f"{{ {inner} }}" if inner else "{}"
     if isinstance(value, list):
-        return f"[{', '.join(_value(item) for item in value)}]"
+        return f"[{', '.join(value_text(item) for item in value)}]"
     if isinstance(value, str):
         return quote_lines(value.removesuffix("\n")) if "\n" in value else quote_text(value)
     return ("true" if value else "false") if isinstance(value, bool) else repr(value)

@@ -23,7 +23,8 @@ def bed_missed(pattern: Pattern) -> Iterator[Fault]:
     wider, longer = width - bed.wanted[0], height - bed.wanted[1]
     sentence = (
         f"The quilt finishes {_size(design, width, height)}. {bed_words(design, bed)} wants "
-        f"{_size(design, *bed.wanted)}: the quilt is {_by(design, wider, longer)}."
+        f"{_size(design, *bed.wanted)}: the quilt is {_by(design, wider, longer)}, "
+        f"and may differ by {tell(bed.within, design.units)}."
     )
     yield Fault(
         dotted("sizes", design.size), sentence, _change(pattern, nearest_to(design, pattern.blocks, bed))

@@ -111,7 +111,9 @@ def test_what_is_not_shown_is_not_read(hidden: str) -> None:
 
 def test_what_is_visible_inside_something_hidden_is_read() -> None:
     inner = '<rect visibility="visible" width="9" height="9"/>'
-    assert size(only(f'<g visibility="hidden">{inner}<rect width="5" height="5"/></g>'))[0] == pytest.approx(9)
+    assert size(only(f'<g visibility="hidden">{inner}<rect width="5" height="5"/></g>'))[0] == pytest.approx(
+        9
+    )
 
 
 @pytest.mark.parametrize(

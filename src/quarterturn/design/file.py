@@ -46,9 +46,7 @@ class ShapeTable(BaseModel):
         Literal["circle", "heart", "soft heart", "leaf", "petal", "drop", "rounded square", "scallop"]
         | str
         | None
-    ) = Field(
-        None, description="Its outline, one of these or one of [outlines]; a circle if it is left out."
-    )
+    ) = Field(None, description="Its outline, one of these or one of [outlines]; a circle if it is left out.")
     width: Measure | None = Field(
         None, description="What the outline measures across as you trace it, before it is turned."
     )

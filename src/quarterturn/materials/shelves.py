@@ -59,7 +59,7 @@ def shelve(kinds: Sequence[Kind], usable: Length) -> tuple[Shelf, ...]:
         for spread in (SPREADS if len(kinds) > 1 else SPREADS[:2])
     ]
     best = min(plans, key=_cost)
-    return tuple(sorted(_merged(best), key=_cutting_order))
+    return tuple(sorted(_merged(best), key=cutting_order))
 
 
 def length_of(shelves: Iterable[Shelf]) -> Length:
@@ -86,7 +86,7 @@ def _cost(plan: Sequence[Shelf]) -> tuple[Length, int, int, int]:
     return length_of(plan), len(heights), tight, len(plan)
 
 
-def _cutting_order(shelf: Shelf) -> tuple[Length, Length, int, list[str]]:
+def cutting_order(shelf: Shelf) -> tuple[Length, Length, int, list[str]]:
     """Put the strip with the longest piece first: borders before squares, large squares before small ones."""
     longest = max(max(cut.along, cut.across) for cut in shelf.crosscuts)
     return -longest, -shelf.height, -shelf.strips, [cut.piece for cut in shelf.crosscuts]

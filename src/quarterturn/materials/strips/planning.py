@@ -10,6 +10,7 @@ from fractions import Fraction
 from quarterturn.materials.kinds import Kind
 from quarterturn.materials.shelves import Shelf, shelve
 from quarterturn.materials.strips.diving import Finish, Plan, dive
+from quarterturn.materials.strips.easing import burden, eased
 from quarterturn.materials.strips.generating import Relaxed, relax
 from quarterturn.materials.strips.job import Cut, Job, job_of
 from quarterturn.materials.strips.master import whole_plan
@@ -35,7 +36,7 @@ class Effort:
 QUICK = Effort(rounds=0, patterns=0, nodes=0, widest=0)
 """The quick plan alone."""
 
-EFFORT = Effort(rounds=60, patterns=6000, nodes=2000, widest=20_000)
+EFFORT = Effort(rounds=60, patterns=3000, nodes=200, widest=20_000)
 """Under about a second for most quilts (see the timings)."""
 
 
@@ -63,23 +64,25 @@ def plan_strips(kinds: Sequence[Kind], usable: Length, effort: Effort = EFFORT) 
     first = _as_plan(quick, ordered, job)
     if job.width > effort.widest:
         return StripPlan(quick, length_of(first) * job.across_step, Length(0))
-    plan, bound = _planned(job, first, _finisher(ordered, usable, job), effort)
-    shelves = quick if length_of(plan) == length_of(first) else _as_shelves(plan, ordered, job, usable)
+    plan, bound, patterns = _planned(job, first, _finisher(ordered, usable, job), effort)
+    plan = eased(job, plan, patterns, effort.nodes)
+    easier = (length_of(plan), burden(plan, job)) < (length_of(first), burden(first, job))
+    shelves = _as_shelves(plan, ordered, job, usable) if easier else quick
     return StripPlan(shelves, length_of(plan) * job.across_step, bound * job.across_step)
 
 
-def _planned(job: Job, first: Plan, finish: Finish, effort: Effort) -> tuple[Plan, int]:
-    """Return the best plan found and the bound, both in steps of the common measure of all heights."""
+def _planned(job: Job, first: Plan, finish: Finish, effort: Effort) -> tuple[Plan, int, Sequence[Pattern]]:
+    """Return the shortest plan found, the bound, and the patterns that plans as short can be made of."""
     relaxed = relax(job, [pattern for pattern, _ in first], effort.rounds)
     bound = _least_sum(job, relaxed.bound)
-    if length_of(first) == bound:
-        return first, bound
     plan, seen = dive(job, relaxed, finish, effort.rounds)
     plan = min(first, without_excess(plan, job.demand), key=length_of)
-    if length_of(plan) == bound:
-        return plan, bound
-    plan = _best_of(job, plan, sorted(seen, key=_order), bound, effort)
-    return _proved(job, plan, relaxed, bound, effort)
+    patterns = sorted(seen, key=_order)
+    if length_of(plan) > bound:
+        plan = _best_of(job, plan, patterns, bound, effort)
+    if length_of(plan) > bound:
+        plan, bound = _proved(job, plan, relaxed, bound, effort)
+    return plan, bound, patterns
 
 
 def _best_of(job: Job, plan: Plan, seen: Sequence[Pattern], bound: int, effort: Effort) -> Plan:

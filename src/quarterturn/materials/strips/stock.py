@@ -1,0 +1,335 @@
+"""Cut pieces from pieces of cloth that are there already: fat quarters, squares, strips, whatever lies on the shelf.
+
+As few pieces of cloth as possible are used, and of equal numbers those with the least area. Each is cut into strips,
+one way or the other, and the strips across into pieces.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from quarterturn.materials.kinds import Kind
+from quarterturn.materials.strips.job import Job, job_of
+from quarterturn.materials.strips.master import in_whole, solver_with_options
+from quarterturn.materials.strips.patterns import Pattern, without_excess
+from quarterturn.materials.strips.pricing import FINE, Priced, price_strips, whole_prices
+from quarterturn.measure import Length
+
+if TYPE_CHECKING:
+    import highspy
+
+ROUNDS = 60
+"""Of generating columns, at each depth."""
+
+NODES = 200
+"""Of the solver's search for whole pieces of cloth."""
+
+AREA_SHARE = 1000
+"""The largest piece of cloth counts one part in so many more than one without area: a tie is broken by area."""
+
+SHORT = 1000.0
+"""What a piece that is cut from nothing costs, in pieces of cloth: more than any number of them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cloth:
+    """Equal pieces of cloth: how many there are, None for any number. `turnable` unless the print has a direction."""
+
+    name: str
+    width: Length
+    height: Length
+    count: int | None
+    turnable: bool
+
+
+@dataclass(frozen=True, slots=True)
+class CutCloth:
+    """Equal pieces of cloth cut alike: strips across the width, or along the height where they are cut `upright`."""
+
+    cloth: str
+    upright: bool
+    count: int
+    strips: tuple[tuple[Pattern, int], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class StockPlan:
+    """What is cut from the cloth there is, and what is not, by kind. No plan uses fewer pieces than `bound`."""
+
+    job: Job
+    cut: tuple[CutCloth, ...]
+    unplaced: tuple[int, ...]
+    bound: int
+
+    @property
+    def used(self) -> int:
+        """Return how many pieces of cloth are cut into."""
+        return sum(one.count for one in self.cut)
+
+
+@dataclass(frozen=True, slots=True)
+class _Bed:
+    """A kind of cloth laid one way: strips `width` steps long, and room for `height` steps of them."""
+
+    stock: int
+    upright: bool
+    width: int
+    height: int
+
+
+@dataclass(frozen=True, slots=True)
+class _Column:
+    """One piece of cloth cut up."""
+
+    bed: _Bed
+    strips: tuple[tuple[Pattern, int], ...]
+
+    def yields(self, kinds: int) -> tuple[int, ...]:
+        """Return how many pieces of each kind it gives."""
+        found = [0] * kinds
+        for pattern, strips in self.strips:
+            for kind, count in enumerate(pattern.yields(kinds)):
+                found[kind] += count * strips
+        return tuple(found)
+
+
+def plan_stock(kinds: Sequence[Kind], stock: Sequence[Cloth]) -> StockPlan:
+    """Plan the cutting of kinds (each with a position) from the cloth there is."""
+    widest = max((max(cloth.width, cloth.height) for cloth in stock), default=Length(0))
+    job = job_of(kinds, widest)
+    beds = [bed for number, cloth in enumerate(stock) for bed in _beds(job, number, cloth)]
+    areas = [cloth.width * cloth.height for cloth in stock]
+    costs = [1 + float(area / max(areas)) / AREA_SHARE for area in areas]
+    supply = _Supply(tuple(beds), tuple(costs), tuple(c.count for c in stock))
+    columns, seen, bound = _dived(job, supply)
+    cut, left = min((_exact(job, plan) for plan in (columns, _chosen(job, supply, seen))), key=_worse)
+    return StockPlan(job, tuple(_told(stock, _smaller(job, supply, cut))), tuple(left), bound)
+
+
+def _beds(job: Job, number: int, cloth: Cloth) -> Iterator[_Bed]:
+    yield _Bed(number, False, int(cloth.width // job.along_step), int(cloth.height // job.across_step))
+    if cloth.turnable and cloth.width != cloth.height:
+        yield _Bed(number, True, int(cloth.height // job.along_step), int(cloth.width // job.across_step))
+
+
+@dataclass(frozen=True, slots=True)
+class _Supply:
+    """The beds, and for each kind of cloth its cost and how many there are (None: any number)."""
+
+    beds: tuple[_Bed, ...]
+    costs: tuple[float, ...]
+    counts: tuple[int | None, ...]
+
+    def less(self, column: _Column) -> _Supply:
+        """Return the supply without one piece of cloth."""
+        counts = tuple(
+            None if count is None else count - (number == column.bed.stock)
+            for number, count in enumerate(self.counts)
+        )
+        return _Supply(self.beds, self.costs, counts)
+
+    @property
+    def open_beds(self) -> list[_Bed]:
+        """Return the beds of which there is cloth left."""
+        return [bed for bed in self.beds if self.counts[bed.stock] != 0]
+
+
+def _dived(job: Job, supply: _Supply) -> tuple[list[_Column], list[_Column], int]:
+    """Return columns, one for each piece of cloth cut into; all that were seen; and the least number that could do.
+
+    The piece with the largest share of the relaxed plan is cut first; then all is planned again for the rest.
+    """
+    taken: list[_Column] = []
+    columns: list[_Column] = []
+    seen: dict[_Column, None] = {}
+    bound: int | None = None
+    left = job
+    while any(left.demand):
+        columns, shares, least = _relaxed(left, supply, columns)
+        bound = least if bound is None else bound
+        seen.update(dict.fromkeys(columns))
+        if not any(share > 1e-9 for share in shares):
+            break
+        number = max(range(len(columns)), key=lambda n: (_readiness(shares[n]), -n))
+        column = columns[number]
+        times = max(1, math.floor(shares[number] + 1e-6))
+        for _ in range(times):
+            taken.append(column)
+            supply = supply.less(column)
+        given = [times * count for count in column.yields(len(job.demand))]
+        left = left.reduced([max(0, d - g) for d, g in zip(left.demand, given, strict=True)])
+        columns = [c for c in columns if supply.counts[c.bed.stock] != 0]
+    return taken, list(seen), bound or 0
+
+
+def _readiness(share: float) -> tuple[float, float]:
+    """Rank a share for being fixed: whole pieces of cloth first, then what is nearest to the next whole one."""
+    whole = math.floor(share + 1e-6)
+    return (1.0, whole) if whole else (round(share, 6), 0.0)
+
+
+def _relaxed(job: Job, supply: _Supply, columns: Sequence[_Column]) -> tuple[list[_Column], list[float], int]:
+    """Generate ways to cut pieces of cloth; return them, how often each is used in part, and a valid bound."""
+    found = dict.fromkeys(columns)
+    best = Fraction(0)
+    shares: list[float] = []
+    for _ in range(ROUNDS):
+        shares, prices, rents = _solved(job, supply, tuple(found))
+        new = []
+        worths: list[tuple[_Bed, int]] = []
+        for bed in supply.open_beds:
+            column, worth = _best_column(job, bed, prices)
+            worths.append((bed, worth))
+            cost = supply.costs[bed.stock] + rents[bed.stock]
+            if column and worth > cost * FINE * (1 + 1e-6) and column not in found:
+                new.append(column)
+        best = max(best, _count_bound(job, prices, worths))
+        if not new:
+            break
+        found.update(dict.fromkeys(new))
+    shares += [0.0] * (len(found) - len(shares))
+    return list(found), shares, math.ceil(best)
+
+
+def _count_bound(job: Job, prices: Sequence[int], worths: Sequence[tuple[_Bed, int]]) -> Fraction:
+    """Return a number of pieces of cloth below which no plan that cuts everything can stay (linear duality)."""
+    dearest = max((worth for _, worth in worths), default=0)
+    total = sum(wanted * price for wanted, price in zip(job.demand, prices, strict=True))
+    return Fraction(total, dearest) if dearest else Fraction(0)
+
+
+def _best_column(job: Job, bed: _Bed, prices: Sequence[int]) -> tuple[_Column | None, int]:
+    """Return the worthiest way to cut one piece of cloth: the best strip of each height, and the best heights."""
+    priced = [p for p in price_strips(_lying(job, bed), prices) if p.height <= bed.height]
+    worth, chosen = _stacked(priced, bed.height)
+    if not chosen:
+        return None, 0
+    return _Column(bed, tuple((pattern, chosen.count(pattern)) for pattern in dict.fromkeys(chosen))), worth
+
+
+def _lying(job: Job, bed: _Bed) -> Job:
+    """Return the job on a bed: where the cloth is turned, only pieces that may be turned too are cut."""
+    sides = _sides(job)
+    both = {kind for kind, along, across in sides if (kind, across, along) in sides}
+    cuts = (
+        cut
+        for cut in job.cuts
+        if cut.across <= bed.height and cut.along <= bed.width and (not bed.upright or cut.kind in both)
+    )
+    return Job(bed.width, job.demand, tuple(cuts), job.along_step, job.across_step)
+
+
+def _sides(job: Job) -> set[tuple[int, Fraction, Fraction]]:
+    return {(cut.kind, cut.along * job.along_step, cut.across * job.across_step) for cut in job.cuts}
+
+
+def _stacked(priced: Sequence[Priced], height: int) -> tuple[int, list[Pattern]]:
+    """Return the worthiest pile of strips no higher than the cloth: a knapsack over the height."""
+    best = [0] * (height + 1)
+    last: list[Priced | None] = [None] * (height + 1)
+    for room in range(1, height + 1):
+        best[room], last[room] = best[room - 1], last[room - 1]
+        for strip in priced:
+            if strip.height <= room and best[room - strip.height] + strip.worth > best[room]:
+                best[room], last[room] = best[room - strip.height] + strip.worth, strip
+    piled: list[Pattern] = []
+    room = height
+    while room > 0 and best[room]:
+        while best[room] == best[room - 1]:
+            room -= 1
+        top = last[room]
+        assert top is not None, "what is worth something has a last strip"
+        piled.append(top.pattern)
+        room -= top.height
+    return best[height], piled
+
+
+def _solved(
+    job: Job, supply: _Supply, columns: Sequence[_Column]
+) -> tuple[list[float], tuple[int, ...], list[float]]:
+    """Return how often each column is used in part, the prices of the kinds, and of what each cloth is short."""
+    kinds = len(job.demand)
+    solver = _model(job, supply, columns)
+    solver.run()
+    solution = solver.getSolution()
+    rents = [max(0.0, -value) for value in solution.row_dual[kinds:]]
+    return list(solution.col_value[: len(columns)]), whole_prices(solution.row_dual[:kinds]), rents
+
+
+def _model(job: Job, supply: _Supply, columns: Sequence[_Column]) -> highspy.Highs:
+    """Return the model: columns first, then for each kind what is cut from nothing."""
+    kinds = len(job.demand)
+    solver = solver_with_options()
+    for wanted in job.demand:
+        solver.addRow(float(wanted), solver.inf, 0, [], [])
+    for count in supply.counts:
+        solver.addRow(-solver.inf, solver.inf if count is None else float(count), 0, [], [])
+    for column in columns:
+        given = [(kind, count) for kind, count in enumerate(column.yields(kinds)) if count]
+        rows = [*(kind for kind, _ in given), kinds + column.bed.stock]
+        counts = [*(float(count) for _, count in given), 1.0]
+        solver.addCol(supply.costs[column.bed.stock], 0.0, solver.inf, len(rows), rows, counts)
+    for kind in range(kinds):
+        solver.addCol(SHORT, 0.0, solver.inf, 1, [kind], [1.0])
+    return solver
+
+
+def _chosen(job: Job, supply: _Supply, columns: Sequence[_Column]) -> list[_Column]:
+    """Return the best whole choice among columns, as far as the solver looks; empty where it finds none."""
+    if not columns:
+        return []
+    solver = _model(job, supply, columns)
+    in_whole(solver, len(columns))
+    solver.setOptionValue("mip_max_nodes", NODES)
+    solver.run()
+    values = solver.getSolution().col_value[: len(columns)]
+    return [c for c, value in zip(columns, values, strict=False) for _ in range(round(value))]
+
+
+def _smaller(job: Job, supply: _Supply, columns: Sequence[_Column]) -> list[_Column]:
+    """Cut each piece of cloth's pieces from the cheapest cloth, still there, that holds them all."""
+    for column in columns:
+        supply = supply.less(column)
+    found = []
+    for column in columns:
+        needed = job.reduced(column.yields(len(job.demand)))
+        cheaper = (b for b in supply.open_beds if supply.costs[b.stock] < supply.costs[column.bed.stock])
+        beds = sorted(cheaper, key=lambda bed: supply.costs[bed.stock])
+        other = next((fitting for bed in beds if (fitting := _in_one(needed, supply, bed))), None)
+        supply = supply.less(other) if other else supply
+        found.append(other or column)
+    return found
+
+
+def _in_one(job: Job, supply: _Supply, bed: _Bed) -> _Column | None:
+    """Return a way to cut a whole job from one piece of cloth, if one is found."""
+    one = tuple(1 if number == bed.stock else 0 for number in range(len(supply.counts)))
+    columns, left = _exact(job, _dived(job, _Supply((bed,), supply.costs, one))[0])
+    return columns[0] if not any(left) and len(columns) == 1 else None
+
+
+def _worse(plan: tuple[list[_Column], list[int]]) -> tuple[int, int]:
+    columns, left = plan
+    return sum(left), len(columns)
+
+
+def _exact(job: Job, columns: Sequence[_Column]) -> tuple[list[_Column], list[int]]:
+    """Return the columns without what is cut too much, those with nothing left out, and what is still wanted."""
+    left, kept = list(job.demand), []
+    for column in columns:
+        strips = without_excess(column.strips, left)
+        if strips:
+            kept.append(_Column(column.bed, tuple(strips)))
+            for kind, count in enumerate(kept[-1].yields(len(left))):
+                left[kind] -= count
+    return kept, left
+
+
+def _told(stock: Sequence[Cloth], columns: Sequence[_Column]) -> Iterator[CutCloth]:
+    for column in dict.fromkeys(columns):
+        name = stock[column.bed.stock].name
+        yield CutCloth(name, column.bed.upright, columns.count(column), column.strips)

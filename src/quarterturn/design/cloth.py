@@ -18,6 +18,7 @@ from quarterturn.design.model import (
     Recipe,
 )
 from quarterturn.design.notes import Notes
+from quarterturn.design.percent import read_percent
 from quarterturn.design.shapes import read_shape
 from quarterturn.design.sums import check_shape, complete
 from quarterturn.design.words import check_code, check_letter, read_colour, read_name, read_text, refer
@@ -61,6 +62,8 @@ def _fabric(letter: str, table: FabricTable, usable_width: Length, notes: Notes)
         direction=Direction(table.direction or "none"),
         kind=ClothKind(table.kind or "cotton"),
         price=_price(table.price, f"{key}.price", notes),
+        shrink_along=read_percent(table.shrink_along, f"{key}.shrink_along", limits.MOST_SHRINKAGE, notes),
+        shrink_across=read_percent(table.shrink_across, f"{key}.shrink_across", limits.MOST_SHRINKAGE, notes),
     )
 
 

@@ -14,6 +14,7 @@ from quarterturn.design.maps import MAP, check_symmetry, read_map
 from quarterturn.design.model import Border, Colourway, Design, Recipe, StraightSet, Symmetry
 from quarterturn.design.notes import Notes
 from quarterturn.design.own_outlines import read_outlines
+from quarterturn.design.selling_reading import has_prices, read_selling
 from quarterturn.design.words import LONGEST_TEXT, read_name, read_text, refer
 from quarterturn.measure import Length
 
@@ -53,6 +54,8 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
     setting = _read_setting(file.setting, codes, notes)
     borders = _read_borders(file.borders, letters, notes)
     binding, binding_width, backing = _read_finish(file, letters, notes)
+    selling = read_selling(file, notes)
+    priced = has_prices(selling) or any(fabric.price is not None for fabric in fabrics)
     design = Design(
         title=title,
         maker=maker,
@@ -72,7 +75,8 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
         binding_width=binding_width,
         backing_fabric=backing,
         making=making,
-        house=read_house(file.house, any(fabric.price is not None for fabric in fabrics), notes),
+        house=read_house(file.house, priced, notes),
+        selling=selling,
     )
     if not notes.stops():
         _check_whole(design, notes)

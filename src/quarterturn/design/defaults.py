@@ -6,6 +6,8 @@ these are sizes a metric ruler shows, not inches converted.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from quarterturn.design.model import EdgeStitch, EdgeStitchKind, Making, Pressing
 from quarterturn.measure import Length, Units, inches, mm
 
@@ -65,5 +67,5 @@ _METRIC = Making(
     slack=mm(50),
     spare_masters=0,
     pressing=Pressing.OPPOSED,
-    stitch=STITCH,
+    stitch=replace(STITCH, bobbin=mm(55_000)),
 )

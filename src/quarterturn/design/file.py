@@ -11,6 +11,8 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from quarterturn.design.selling_tables import ClassTable, KitsTable, MoneyTable, NotionTable
+
 
 def _table(needs: tuple[str, ...] = ()) -> ConfigDict:
     extra: dict[str, Any] = {"required": list(needs)} if needs else {}
@@ -35,6 +37,12 @@ class FabricTable(BaseModel):
     kind: Literal["cotton", "flannel", "wool"] | None = Field(None, description="What it is made of.")
     price: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
         None, description="Price of a yard (inch patterns) or of a metre, in the currency of [house]."
+    )
+    shrink_along: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
+        None, description="Percent of its length that it loses when it is washed before it is cut."
+    )
+    shrink_across: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
+        None, description="Percent of its width that it loses when it is washed before it is cut."
     )
 
 
@@ -153,6 +161,12 @@ class StitchTable(BaseModel):
     length: Measure | None = Field(None, description="Its length.")
     thread: str | None = Field(None, description="The thread, in words.")
     needle: str | None = Field(None, description="The needle, in words.")
+    repeat: str | None = Field(
+        None,
+        description="The way of the needle through one repeat, for the thread: points across and along, in mm.",
+    )
+    layers: int | None = Field(None, description="Layers of cloth that it goes through.")
+    bobbin: Measure | None = Field(None, description="Thread on a full bobbin.")
 
 
 class MakingTable(BaseModel):
@@ -246,5 +260,9 @@ class DesignFile(BaseModel):
     backing: BackingTable | None = Field(None, description="The backing.")
     making: MakingTable | None = Field(None, description="Allowances and habits.")
     house: HouseTable | None = Field(None, description="House style.")
+    money: MoneyTable | None = Field(None, description="What a quilt costs and must bring in.")
+    notions: list[NotionTable] | None = Field(None, description="What a sewer needs besides cloth.")
+    kits: KitsTable | None = Field(None, description="Kits to pack.")
+    lesson: ClassTable | None = Field(None, alias="class", description="A class.")
     size: str | None = Field(None, description="What the size of this file is called, if it has others.")
     sizes: dict[str, SizeTable] | None = Field(None, description="The design in other sizes, by name.")

@@ -25,7 +25,9 @@ from quarterturn.design.model import (
     ShapeSize,
     StraightSet,
 )
-from quarterturn.design.text import quote_length, quote_lines, quote_text, write_length
+from quarterturn.design.needle import write_needle
+from quarterturn.design.selling_writing import selling_tables, write_number
+from quarterturn.design.text import quote_length, quote_lines, quote_long, quote_text, write_length
 from quarterturn.measure import Length, Units
 
 
@@ -49,6 +51,7 @@ def format_design(design: Design) -> str:
         _making(design.making, units),
         _stitch(design.making.stitch, units),
         _house(design.house),
+        *selling_tables(design.selling, units),
         *size_tables(design, format_design),
     ]
     return "\n\n".join(tables) + "\n"
@@ -100,6 +103,9 @@ def _fabric(fabric: Fabric, units: Units) -> str:
     ]
     if fabric.price is not None:
         pairs.append(("price", repr(float(fabric.price))))
+    for key in ("shrink_along", "shrink_across"):
+        if share := getattr(fabric, key):
+            pairs.append((key, write_number(share * 100)))
     return _table(f"[{dotted('fabrics', fabric.letter)}]", *pairs)
 
 
@@ -209,6 +215,9 @@ def _stitch(stitch: EdgeStitch, units: Units) -> str:
         ("length", _long(stitch.length, units)),
         ("thread", quote_text(stitch.thread)),
         ("needle", quote_text(stitch.needle)),
+        *([("repeat", quote_text(write_needle(stitch.repeat)))] if stitch.repeat else []),
+        ("layers", str(stitch.layers)),
+        ("bobbin", quote_long(stitch.bobbin, units)),
     )
 
 

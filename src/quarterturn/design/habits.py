@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from quarterturn.design import limits
 from quarterturn.design.defaults import default_making
 from quarterturn.design.model import EdgeStitch, EdgeStitchKind, House, Making, Paper, Pressing
+from quarterturn.design.needle import read_needle
 from quarterturn.design.notes import Notes
 from quarterturn.design.words import read_text
 from quarterturn.measure import Length, Units
@@ -90,6 +91,9 @@ def _stitch(table: StitchTable | None, default: EdgeStitch, notes: Notes) -> Edg
         length=default.length if length is None else length,
         thread=read_text(table.thread, f"{key}.thread", notes) or default.thread,
         needle=read_text(table.needle, f"{key}.needle", notes) or default.needle,
+        repeat=read_needle(table.repeat, f"{key}.repeat", notes),
+        layers=read_count(table.layers, f"{key}.layers", default.layers, limits.MOST_LAYERS, notes),
+        bobbin=notes.length(table.bobbin, f"{key}.bobbin", limits.BOBBIN) or default.bobbin,
     )
 
 
@@ -113,7 +117,7 @@ def read_house(table: HouseTable | None, has_prices: bool, notes: Notes) -> Hous
         notes.add(
             "price-without-currency",
             "house.currency",
-            "Fabrics have prices, but no currency is named.",
+            "There are prices, but no currency is named.",
             'Name it in [house], such as currency = "USD".',
         )
     return house

@@ -76,6 +76,9 @@ STITCH: dict[str, Range] = {
     "width": Range(_NOTHING, inches(0, 1, 2), "the width of a stitch"),
     "length": Range(_HAIR, inches(0, 1, 2), "the length of a stitch"),
 }
+BOBBIN = Range(inches(36), inches(36_000), "the thread on a bobbin")
+SPOOL = Range(inches(36), inches(100_000), "the thread on a spool")
+BOLT = Range(inches(36), inches(100_000), "the cloth on a bolt")
 MATTRESS = Range(inches(10), inches(120), "a side of a mattress")
 DROP = Range(_NOTHING, inches(48), "a drop")
 TUCK = Range(_NOTHING, inches(36), "a tuck")
@@ -85,3 +88,14 @@ MOST_SIZES = 8
 LEAST_LOBES, MOST_LOBES = 3, 24
 MOST_SPARES = 1000
 HIGHEST_PRICE = 100_000
+HIGHEST_SHARE = 1000
+"""Percent."""
+MOST_SHRINKAGE = 30
+"""Percent: cloth that loses more is felted, not washed."""
+MOST_LAYERS = 12
+MOST_MINUTES = 1000
+MOST_HOURS = 200
+SLOWEST_PACE = 10
+MOST_NOTIONS = 60
+MOST_KITS = 10_000
+MOST_STUDENTS = 1000

@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import TypeAlias
 
+from quarterturn.design.selling import Selling
 from quarterturn.geometry import Path
-from quarterturn.measure import Length, Units
+from quarterturn.measure import YARD, Length, Units
 
 
 class Direction(enum.Enum):
@@ -40,6 +41,9 @@ class Fabric:
     kind: ClothKind
     price: Fraction | None
     """Price of a yard (inch patterns) or a metre, in the house's currency."""
+    shrink_along: Fraction = Fraction(0)
+    """The share of its length that the wash takes before it is cut; 0 where it is not washed."""
+    shrink_across: Fraction = Fraction(0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -220,6 +224,12 @@ class EdgeStitch:
     length: Length
     thread: str
     needle: str
+    repeat: tuple[complex, ...] = ()
+    """The way of the needle through one repeat in inches, x into the shape and y along the edge; none: by its kind."""
+    layers: int = 2
+    """Of cloth that it goes through."""
+    bobbin: Length = 60 * YARD
+    """Thread on a full bobbin."""
 
 
 class Pressing(enum.Enum):
@@ -334,6 +344,8 @@ class Design:
     bed: Bed | None = None
     sizes: tuple[Design, ...] = ()
     """The design in its other sizes, each complete and without sizes of its own."""
+    selling: Selling = Selling()
+    """What the quilt costs, and how it is sold and taught."""
 
     def in_size(self, name: str) -> Design:
         """Return the design in the size of a name, itself included. Raises UnknownSizeError where there is none."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from fractions import Fraction
 
-from quarterturn.measure import MM, Length, Units
+from quarterturn.measure import MM, YARD, Length, Units
 
 _RULER = 64
 _DIGITS = 12
@@ -42,6 +42,13 @@ def write_length(value: Length, units: Units) -> str:
 def quote_length(value: Length, units: Units) -> str:
     """Return a length as a TOML string."""
     return quote_text(write_length(value, units))
+
+
+def quote_long(value: Length, units: Units) -> str:
+    """Return the length of something long, a bolt or the thread on a spool, in yards or metres if that is exact."""
+    unit, word = (1000 * MM, "m") if units is Units.METRIC else (YARD, "yd")
+    whole = value / unit
+    return quote_text(f"{whole} {word}") if whole.denominator == 1 else quote_length(value, units)
 
 
 def _mixed(value: Fraction) -> str:

@@ -23,10 +23,11 @@ from quarterturn.design import (
 from quarterturn.measure import Units, inches, mm
 from tests.design.broken_cases import BROKEN as BROKEN_FILES
 from tests.design.broken_cases import GOOD, Broken
+from tests.design.selling_cases import BROKEN_SELLING
 from tests.design.size_cases import BROKEN_SIZES
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
-BROKEN = (*BROKEN_FILES, *BROKEN_SIZES)
+BROKEN = (*BROKEN_FILES, *BROKEN_SIZES, *BROKEN_SELLING)
 HOSTILE: dict[str, tuple[str | bytes, str]] = {
     "nothing": ("", "empty-file"),
     "only space": ("\n \t\r\n", "empty-file"),

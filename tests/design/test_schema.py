@@ -76,6 +76,11 @@ HEADERS = {
     "[making]": "MakingTable",
     "[making.stitch]": "StitchTable",
     "[house]": "HouseTable",
+    "[money]": "MoneyTable",
+    "[money.minutes]": "MinutesTable",
+    "[[notions]]": "NotionTable",
+    "[kits]": "KitsTable",
+    "[class]": "ClassTable",
     "[sizes.queen]": "SizeTable",
 }
 

@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 import pytest
 
 from quarterturn.design import EdgeStitch, EdgeStitchKind
-from quarterturn.materials.thread import THICKNESS, WASTE, thread_ratio
+from quarterturn.materials.stitches import WASTE, thickness_of
+from quarterturn.materials.thread import bobbins_to_wind, thread_ratio
 from quarterturn.measure import MM, inches, mm
 from tests.samples import ROUNDS, pattern_of
+
+THICKNESS = thickness_of(2)
 
 
 def stitch(kind: EdgeStitchKind, width: str, length: str) -> EdgeStitch:
@@ -78,3 +82,12 @@ def test_edges_are_summed_by_the_colour_of_the_shape() -> None:
     ratio = thread_ratio(pattern.design.making.stitch)
     for line in pattern.materials.stitching:
         assert line.thread == pytest.approx(line.edge * ratio * 1.15)
+
+
+def test_bobbins_are_wound_for_each_colour() -> None:
+    pattern = pattern_of(ROUNDS)
+    stitch = pattern.design.making.stitch
+    small = replace(stitch, bobbin=inches(36))
+    sums = pattern.materials.stitching
+    assert set(bobbins_to_wind(stitch, sums).values()) == {1}
+    assert bobbins_to_wind(small, sums) == {line.fabric: math.ceil(line.thread / 72) for line in sums}

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import TypeAlias
 
-from quarterturn.design.selling import Selling
+from quarterturn.design.selling import NOTHING_SOLD, Selling
 from quarterturn.geometry import Path
 from quarterturn.measure import YARD, Length, Units
 
@@ -344,7 +344,7 @@ class Design:
     bed: Bed | None = None
     sizes: tuple[Design, ...] = ()
     """The design in its other sizes, each complete and without sizes of its own."""
-    selling: Selling = Selling()
+    selling: Selling = NOTHING_SOLD
     """What the quilt costs, and how it is sold and taught."""
 
     def in_size(self, name: str) -> Design:

@@ -12,11 +12,13 @@ FARTHEST = 13.0
 """Millimetres: the widest swing and the longest feed of a machine, with room to spare."""
 _NUMBER = r"-?(?:\d{1,3}(?:\.\d{1,4})?|\.\d{1,4})"
 _POINT = re.compile(rf"\s*({_NUMBER})\s+({_NUMBER})\s*")
-_EXAMPLE = 'Write repeat = "0 0, 2 0, 0 0, 0 2.5": in millimetres across and along, from where the repeat begins.'
+_EXAMPLE = (
+    'Write repeat = "0 0, 2 0, 0 0, 0 2.5": in millimetres across and along, from where the repeat begins.'
+)
 
 
 def read_needle(text: str | None, key: str, notes: Notes) -> tuple[complex, ...]:
-    """Return the points in inches, x across (into the shape) and y along the edge; none where there are no good ones."""
+    """Return the points in inches, x into the shape and y along the edge; none where there are no good ones."""
     if text is None:
         return ()
     found = [_POINT.fullmatch(part) for part in text.split(",")]

@@ -16,9 +16,7 @@ def read_number(raw: Raw, key: str, most: int, notes: Notes) -> Fraction | None:
     if 0 <= raw <= most:
         return Fraction(repr(raw))
     name = key.rpartition(".")[2]
-    notes.add(
-        "count-out-of-range", key, f"`{name}` is out of range.", f"Give a number from 0 to {most:,}."
-    )
+    notes.add("count-out-of-range", key, f"`{name}` is out of range.", f"Give a number from 0 to {most:,}.")
     return None
 
 

@@ -134,6 +134,10 @@ class Selling:
     lesson: Lesson | None = None
 
 
+NOTHING_SOLD = Selling()
+"""Of a design that says nothing of selling."""
+
+
 def default_money(units: Units) -> Money:
     """Return the money of a file that says nothing about it."""
     return replace(Money(), spool=mm(180_000)) if units is Units.METRIC else Money()

@@ -19,11 +19,15 @@ class MinutesTable(BaseModel):
     """How long each kind of work takes, in minutes."""
 
     model_config = _CLOSED
-    strip: Number | None = Field(None, description="To cut one strip across the cloth, straightening included.")
+    strip: Number | None = Field(
+        None, description="To cut one strip across the cloth, straightening included."
+    )
     cut: Number | None = Field(None, description="To cut one piece from a strip.")
     ring: Number | None = Field(None, description="To trace a ring of web and hollow it out.")
     shape: Number | None = Field(None, description="To fuse a ring to cloth and cut the shape out.")
-    placing: Number | None = Field(None, description="To crease a square, centre a shape on it and fuse it down.")
+    placing: Number | None = Field(
+        None, description="To crease a square, centre a shape on it and fuse it down."
+    )
     stitching: Number | None = Field(None, description="For an inch of edge.")
     apart: Number | None = Field(None, description="To cut one master once.")
     cut_away: Number | None = Field(None, description="To cut the ground away behind one piece.")
@@ -69,7 +73,9 @@ class KitsTable(BaseModel):
     content: Literal["pieces", "cloth"] | None = Field(
         None, description="pieces: ready cut; cloth: by the length."
     )
-    spare: Number | None = Field(None, description="Percent of each kind of piece cut beyond need, one at least.")
+    spare: Number | None = Field(
+        None, description="Percent of each kind of piece cut beyond need, one at least."
+    )
     web: bool | None = Field(None, description="true: a kit holds its web.")
     backing: bool | None = Field(None, description="true: a kit holds its backing.")
     bolt: Measure | None = Field(None, description="Cloth on a full bolt.")

@@ -1,4 +1,4 @@
-"""Print money, notions, kits and the class as tables of a complete file: those that say anything, with every default."""
+"""Print money, notions, kits and the class as tables of a complete file, each that says anything."""
 
 from __future__ import annotations
 

@@ -181,9 +181,14 @@ def _short(word: str | int) -> str:
 
 
 def _remove(data: dict[str, Any], path: Path) -> None:
-    """Take the value at a path out; an item of a list leaves an empty table, so that the others keep their places."""
+    """Take the value at a path out; a table of a list leaves an empty one, so that the others keep their places.
+
+    A list of plain values goes whole, with the first of its faults.
+    """
+    if isinstance(path[-1], int) and "properties" not in model_at(path):
+        path = path[:-1]
     holder = _at(data, path[:-1])
     if isinstance(holder, list):
         holder[int(path[-1])] = {}
-    else:
+    elif path[-1] in holder:
         del holder[path[-1]]

@@ -75,7 +75,9 @@ class ClassPlan:
         return self.students / self.irons, self.students / self.cutters
 
 
-def plan_class(times: Sequence[StageTime], lesson: Lesson, method: Collection[str], masters: int) -> ClassPlan:
+def plan_class(
+    times: Sequence[StageTime], lesson: Lesson, method: Collection[str], masters: int
+) -> ClassPlan:
     """Return the run of a class for the stages of a quilt with so many masters.
 
     `method` names the stages in which masters are made: what the class is for. Where the class makes fewer masters

@@ -103,5 +103,3 @@ def price_floor(costs: Costs, hours: float, money: Money) -> Floor | None:
     if money.rate is None:
         return None
     return Floor(costs.total, Fraction(round(hours * 10), 10), money.rate, money.share)
-
-

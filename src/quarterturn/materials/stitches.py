@@ -20,6 +20,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from quarterturn.design import EdgeStitch, EdgeStitchKind
 from quarterturn.measure import YARD, Length, mm
@@ -86,7 +87,7 @@ def drawn_repeat(needle: Sequence[complex]) -> Repeat:
         raise ValueError("a repeat goes on along the edge")
     if needle[-1].real != needle[0].real:
         raise ValueError("a repeat ends as far into the shape as it begins")
-    path = sum(abs(b - a) for a, b in zip(needle, needle[1:], strict=False))
+    path = sum(abs(b - a) for a, b in pairwise(needle))
     return Repeat(needle[-1].imag - needle[0].imag, path, len(needle) - 1)
 
 

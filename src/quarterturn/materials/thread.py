@@ -8,8 +8,9 @@ from collections.abc import Iterable
 from quarterturn.blocks import Blocks
 from quarterturn.design import Design, EdgeStitch
 from quarterturn.materials.model import StitchSum
-from quarterturn.materials.stitches import WASTE, repeat_of, thickness_of, thread_for
+from quarterturn.materials.stitches import WASTE, bobbins_for, repeat_of, thickness_of, thread_for
 from quarterturn.pieces import MasterCount
+
 
 def stitching_sums(design: Design, blocks: Blocks, masters: Iterable[MasterCount]) -> tuple[StitchSum, ...]:
     """Return for each colour of thread, which is that of the shape, the edge to stitch and the thread for it."""
@@ -28,3 +29,8 @@ def thread_ratio(stitch: EdgeStitch, thickness: float | None = None) -> float:
     """
     thick = thickness_of(stitch.layers) if thickness is None else thickness
     return thread_for(repeat_of(stitch), 1, thick, waste=0).both
+
+
+def bobbins_to_wind(stitch: EdgeStitch, sums: Iterable[StitchSum]) -> dict[str, int]:
+    """Return for each colour of thread how many bobbins the edges take: half of the thread is on them."""
+    return {line.fabric: bobbins_for(line.thread / 2, stitch.bobbin) for line in sums}

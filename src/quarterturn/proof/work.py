@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from quarterturn.materials.hours import Task, Work
 from quarterturn.setting import Side
@@ -18,6 +18,7 @@ from quarterturn.steps import (
     CutStrips,
     FuseRings,
     FuseToGround,
+    JoinEnds,
     LabelStacks,
     LayerQuilt,
     LayOut,
@@ -49,31 +50,36 @@ def tasks_of(steps: Steps) -> tuple[Task, ...]:
     )
 
 
+_FOR_EACH_MADE: Mapping[type, Work] = {
+    CutStrips: Work.STRIP,
+    CutPanels: Work.STRIP,
+    Subcut: Work.CUT,
+    TraceRings: Work.RING,
+    CutOut: Work.SHAPE,
+    FuseToGround: Work.PLACING,
+    CutAway: Work.CUT_AWAY,
+    Trim: Work.TRIM,
+    AddBorder: Work.BORDER,
+}
+"""What is done once for each piece that a step makes."""
+
+
 def _work(step: Step) -> Iterator[tuple[Work, float]]:
     made = sum(product.count for product in step.makes)
+    if type(step.action) in _FOR_EACH_MADE:
+        yield _FOR_EACH_MADE[type(step.action)], made
+        return
     match step.action:
         case Straighten() | FuseRings() | Crease():
             return
-        case CutStrips() | CutPanels():
-            yield Work.STRIP, made
-        case Subcut():
-            yield Work.CUT, made
-        case TraceRings():
-            yield Work.RING, made
-        case CutOut():
-            yield Work.SHAPE, made
-        case FuseToGround():
-            yield Work.PLACING, made
         case StitchEdge(edge=edge):
             yield Work.STITCHING, made * edge
         case CutApart(cuts=cuts):
             yield Work.APART, len(cuts) * sum(pile.count for pile in step.uses)
-        case CutAway():
-            yield Work.CUT_AWAY, made
-        case Trim():
-            yield Work.TRIM, made
-        case AddBorder():
-            yield Work.BORDER, made
+        case JoinEnds():
+            joins = sum(pile.count for pile in step.uses) - made
+            yield Work.SEAM, joins
+            yield Work.SEAM_INCH, joins * float(min(step.makes[0].width, step.makes[0].height))
         case SewLine(parts=parts, way=way):
             seams = (len(parts) - 1) * made
             yield Work.SEAM, seams

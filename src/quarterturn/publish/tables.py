@@ -48,16 +48,12 @@ def cut_list_csv(bill: Bill, materials: Materials, design: Design) -> str:
 
     `cut` is the label of the strip, run or sheet; `count` is in the whole quilt.
     """
-    import csv
-
-    out = StringIO(newline="")
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(COLUMNS)
-    for plan in materials.cloth:
-        name = design.fabric(plan.fabric).name
-        for row in _rows(plan, bill):
-            writer.writerow([_plain_cell(cell) for cell in (plan.fabric, name, *row)])
-    return out.getvalue()
+    rows = (
+        (plan.fabric, design.fabric(plan.fabric).name, *row)
+        for plan in materials.cloth
+        for row in _rows(plan, bill)
+    )
+    return csv_text([COLUMNS, *rows])
 
 
 def sizes_csv(patterns: Sequence[Pattern]) -> str:
@@ -65,17 +61,21 @@ def sizes_csv(patterns: Sequence[Pattern]) -> str:
 
     The sizes stand from small to large.
     """
-    import csv
-
     from quarterturn.publish.wording import by_size, size_parts
 
     ordered = by_size(patterns)
+    head = ("part", "what", *(pattern.design.size for pattern in ordered))
+    rows = ((part.title, row.what, *row.cells) for part in size_parts(ordered) for row in part.rows)
+    return csv_text([head, *rows])
+
+
+def csv_text(rows: Iterable[Sequence[str]]) -> str:
+    """Return rows as CSV, the head first."""
+    import csv
+
     out = StringIO(newline="")
     writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(("part", "what", *(_plain_cell(pattern.design.size) for pattern in ordered)))
-    for part in size_parts(ordered):
-        for row in part.rows:
-            writer.writerow([_plain_cell(cell) for cell in (part.title, row.what, *row.cells)])
+    writer.writerows([_plain_cell(cell) for cell in row] for row in rows)
     return out.getvalue()
 
 

@@ -29,11 +29,11 @@ NO_SPARE = Fraction(0)
 
 
 def kits_of(*pieces: Piece, kits: int = 12, spare: Fraction = NO_SPARE) -> KitCloth:
-    return kit_cloth(pieces, kits, spare, inches(2), Units.INCH, PLAN)
+    return kit_cloth(pieces, kits, spare, inches(2), Fraction(0), Units.INCH, PLAN)
 
 
 def test_pieces_that_leave_room_in_a_strip_are_cut_together() -> None:
-    """Five squares of 5″ take a strip with room for eight: twelve kits need 60, which are eight strips and not twelve."""
+    """Five squares of 5″ take a strip with room for eight: 60 for twelve kits are eight strips, not twelve."""
     cloth = kits_of(piece(5, 5))
     assert cloth.pooled_cut == 8 * 5
     assert cloth.apart == 12 * cloth.each

@@ -19,6 +19,7 @@ from quarterturn.materials.runs import (
     separate_runs,
 )
 from quarterturn.materials.shelves import Shelf, shelve
+from quarterturn.materials.shrinkage import before_wash
 from quarterturn.measure import Length, Units, buy_up
 from quarterturn.pieces import Piece, Purpose
 
@@ -37,6 +38,7 @@ class _Demand:
 def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: Units) -> ClothPlan:
     """Plan all that is cut from a fabric; what is bought covers the cuts and the slack or the squaring, if more.
 
+    Where the cloth is washed first, so much more is bought that this is left of it.
     On cloth without a direction a piece may lie either way; see `kinds.kind_of`.
     """
     usable, demand = fabric.width, _demand(fabric, pieces)
@@ -54,7 +56,7 @@ def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: U
         panels=panels,
         cut_length=cut,
         squaring=making.squaring,
-        bought=buy_up(cut + max(making.slack, making.squaring), units),
+        bought=buy_up(before_wash(cut + max(making.slack, making.squaring), fabric.shrink_along), units),
         lower_bound=given
         + bounds.lower_bound(demand.kinds, usable)
         + least_of_borders(demand.long, usable, making.seam),

@@ -74,16 +74,25 @@ def with_spares(piece: Piece, share: Fraction) -> Piece:
 
 
 def kit_cloth(
-    pieces: Sequence[Piece], kits: int, spare: Fraction, slack: Length, units: Units, plan: Plan
+    pieces: Sequence[Piece],
+    kits: int,
+    spare: Fraction,
+    slack: Length,
+    shrinks: Fraction,
+    units: Units,
+    plan: Plan,
 ) -> KitCloth:
-    """Return one fabric of so many kits. The pieces are those of one quilt in this fabric, one at least."""
+    """Return one fabric of so many kits. The pieces are those of one quilt in this fabric, one at least.
+
+    `spare` is a share of the pieces, `shrinks` the share of its length that the cloth loses if it is washed first.
+    """
     spared = tuple(with_spares(piece, spare) for piece in pieces)
     alone = plan(spared)
     whole = tuple(_whole(alone))
     cut = _cut_to_size(spared, alone)
     pool = plan([times(piece, kits) for piece in cut]) if cut else None
     length = kits * _length(whole) + (pool.cut_length if pool else 0)
-    bought = to_buy(length, 1, alone.squaring, slack, Fraction(0), units).bought
+    bought = to_buy(length, 1, alone.squaring, slack, shrinks, units).bought
     return KitCloth(
         fabric=alone.fabric,
         kits=kits,
@@ -182,16 +191,14 @@ def cut_tickets(
     bolts = [_Bolt(end, end - squaring, Counter()) for end in ends]
     too_long: Counter[TicketLine] = Counter()
     for line in sorted(lines, key=lambda line: -line.height):
-        one = replace(line, count=1)
-        for _ in range(line.count):
-            place = next((each for each in bolts if each.room >= line.height), None)
-            if place is None and line.height <= bolt - squaring:
-                bolts.append(place := _Bolt(bolt, bolt - squaring, Counter()))
-            if place is None:
-                too_long[one] += 1
-            else:
-                place.room -= line.height
-                place.cuts[one] += 1
+        one, left = replace(line, count=1), line.count
+        for each in bolts:
+            left -= each.take(one, left)
+        while left and line.height <= bolt - squaring:
+            bolts.append(_Bolt(bolt, bolt - squaring, Counter()))
+            left -= bolts[-1].take(one, left)
+        if left:
+            too_long[one] += left
     used = [each for each in bolts if each.cuts]
     tickets = (
         Ticket(fabric, number, each.length, squaring, _counted(each.cuts))
@@ -207,6 +214,14 @@ class _Bolt:
     length: Length
     room: Length
     cuts: Counter[TicketLine]
+
+    def take(self, one: TicketLine, wanted: int) -> int:
+        """Cut as many as are wanted and there is room for; return how many."""
+        count = min(wanted, max(0, self.room // one.height))
+        if count:
+            self.room -= count * one.height
+            self.cuts[one] += count
+        return count
 
 
 def _counted(cuts: Counter[TicketLine]) -> tuple[TicketLine, ...]:
@@ -248,4 +263,6 @@ def pick_list(cloth: KitCloth, ready_cut: bool) -> tuple[PickLine, ...]:
 
 
 def _word(whole: Whole) -> str:
-    return f"whole, for {' and '.join(whole.used_for)}" if whole.used_for else "whole, for the binding"
+    return (
+        f"left whole, for {' and '.join(whole.used_for)}" if whole.used_for else "left whole, for the binding"
+    )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from quarterturn.design import Finding, Place, Severity
 from quarterturn.materials import Materials
@@ -34,10 +35,16 @@ def supplies_of(pattern: Pattern) -> Supplies:
     """Return what the shopping list buys: the only thing that the rehearsal is told besides the steps."""
     materials = pattern.materials
     cloth = {
-        plan.fabric: Bolt(plan.usable_width, _bought(materials, plan.fabric)) for plan in materials.cloth
+        plan.fabric: Bolt(plan.usable_width, _bought(materials, plan.fabric) * _left(pattern, plan.fabric))
+        for plan in materials.cloth
     }
     web = Bolt(materials.web.web_width, _bought(materials, "web"))
     return Supplies(cloth, web, Bolt(materials.batting_width, materials.batting_height))
+
+
+def _left(pattern: Pattern, letter: str) -> Fraction:
+    """Return the share of a fabric's length that is left when it has been washed, if it is."""
+    return 1 - pattern.design.fabric(letter).shrink_along
 
 
 def _bought(materials: Materials, key: str) -> Length:

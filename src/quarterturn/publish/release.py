@@ -152,6 +152,21 @@ def _lists_of(pattern: Pattern, cuts: str, job: str) -> dict[str, bytes]:
     return {f"{cuts}.csv": cut_list.encode(), f"{job}.json": job_json(pattern).encode()}
 
 
+def _selling(order: Order) -> Mapping[str, bytes]:
+    from quarterturn.publish.classes import class_files
+    from quarterturn.publish.kits import kit_files
+    from quarterturn.publish.money import is_priced, money_files
+
+    pattern, files = order.pattern, dict[str, str]()
+    if is_priced(pattern.design):
+        files |= money_files((pattern, *(other for other, _ in order.verdict.others)))
+    if kits := pattern.design.selling.kits:
+        files |= kit_files(pattern, kits)
+    if lesson := pattern.design.selling.lesson:
+        files |= class_files(pattern, lesson)
+    return {name: text.encode() for name, text in files.items()}
+
+
 def _findings(order: Order) -> Mapping[str, bytes]:
     verdict = order.verdict
     text = findings_text(verdict.findings, verdict.name) + rehearsal_text(order.pattern, verdict.proof)
@@ -165,6 +180,7 @@ PARTS: tuple[Part, ...] = (
     Part("templates", _templates),
     Part("picture", _picture),
     Part("lists", _lists),
+    Part("selling", _selling),
     Part("findings", _findings),
 )
 """Every part, in the order in which they are made."""

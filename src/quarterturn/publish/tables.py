@@ -113,10 +113,11 @@ def _panel_row(plan: ClothPlan, panel: PanelGroup, bill: Bill) -> Row:
 
 
 def _sizes(length: Length, width: Length) -> Row:
-    return (_decimal(length), _decimal(width), _decimal(length / MM), _decimal(width / MM))
+    return (decimal(length), decimal(width), decimal(length / MM), decimal(width / MM))
 
 
-def _decimal(value: Fraction) -> str:
+def decimal(value: Fraction) -> str:
+    """Print an exact size with four figures behind the point at most."""
     text = f"{float(value):.4f}".rstrip("0").rstrip(".")
     return "0" if text == "-0" else text
 

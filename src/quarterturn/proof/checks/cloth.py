@@ -33,7 +33,8 @@ def yardage(pattern: Pattern) -> Iterator[Fault]:
                 f"{tell(plan.cut_length, units)}."
             )
             yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD)
-        if cut + plan.squaring > plan.bought:
+        left = plan.bought * (1 - pattern.design.fabric(plan.fabric).shrink_along)
+        if cut + plan.squaring > left:
             sentence = (
                 f"Fabric {plan.fabric} needs {tell(cut + plan.squaring, units)}, straightening included, and "
                 f"{show_cloth(plan.bought, units)} is bought."
@@ -50,7 +51,8 @@ def rounding(pattern: Pattern) -> Iterator[Fault]:
     """Hold every yardage to one rule: what is cut and the slack, up to the next length that a shop cuts."""
     units, making = pattern.design.units, pattern.design.making
     for plan in pattern.materials.cloth:
-        want = buy_up(_cut_length(plan) + max(making.slack, making.squaring), units)
+        washed = 1 - pattern.design.fabric(plan.fabric).shrink_along
+        want = buy_up((_cut_length(plan) + max(making.slack, making.squaring)) / washed, units)
         if plan.bought != want:
             sentence = (
                 f"By the rule for all fabrics {show_cloth(want, units)} of fabric {plan.fabric} is bought, and the "

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from quarterturn.design import Fabric
 from quarterturn.materials import ClothPlan, StitchSum
 from quarterturn.measure import MM, Units, inches, show_cloth
 from quarterturn.pieces import Purpose
@@ -42,8 +43,18 @@ def _cloth(pattern: Pattern, plan: ClothPlan) -> Need:
     has = {piece.purpose for piece in pattern.bill.of_fabric(plan.fabric)}
     uses = ", ".join(word for purpose, word in PURPOSES.items() if purpose in has)
     wide, slack = length(design, plan.usable_width), length(design, plan.slack)
-    note = f"usable width {wide}; includes {slack} beyond the cuts"
+    note = f"usable width {wide}; includes {slack} beyond the cuts{_washing(design.fabric(plan.fabric))}"
     return Need(fabric_name(design.fabric(plan.fabric)), uses, show_cloth(plan.bought, design.units), note)
+
+
+def _washing(fabric: Fabric) -> str:
+    """Return that a fabric is washed before it is cut, and what that is taken to cost; nothing where it is not."""
+    if not fabric.shrink_along and not fabric.shrink_across:
+        return ""
+    along, across = (f"{float(share * 100):g} %" for share in (fabric.shrink_along, fabric.shrink_across))
+    return (
+        f" and the wash; wash it first, it is taken to lose {along} of its length and {across} of its width"
+    )
 
 
 def other_needs(pattern: Pattern) -> tuple[Need, ...]:

@@ -1,0 +1,109 @@
+"""Papers for a class: what students do at home and bring, and a run sheet. All times are estimates."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from quarterturn.design import Lesson
+from quarterturn.materials.classes import OWN_PACE, ClassPlan, plan_class
+from quarterturn.materials.hours import stage_times
+from quarterturn.measure import aligned, show_count
+from quarterturn.proof import Pattern
+from quarterturn.proof.work import METHOD, tasks_of
+from quarterturn.publish.kits import packing_of, supply_list
+from quarterturn.publish.tables import csv_text
+from quarterturn.publish.wording.requirements import cloth_needs, other_needs
+
+RUN_HEAD = ("from", "to", "what", "minutes", "waits for")
+
+
+def class_plan(pattern: Pattern, lesson: Lesson) -> ClassPlan:
+    """Plan a class that makes a pattern."""
+    times = stage_times(tasks_of(pattern.steps), pattern.design.selling.money.minutes)
+    return plan_class(times, lesson, METHOD, sum(master.count for master in pattern.bill.masters))
+
+
+def class_files(pattern: Pattern, lesson: Lesson) -> Mapping[str, str]:
+    """Return the papers by name."""
+    plan = class_plan(pattern, lesson)
+    return {"class.txt": class_text(pattern, lesson, plan), "run-sheet.csv": run_sheet_csv(plan)}
+
+
+def run_rows(plan: ClassPlan) -> Iterator[tuple[str, ...]]:
+    """Return a row for the showing of each stage and one for its work: from, to, what, minutes, what it waits for."""
+    for slot in plan.slots:
+        begun = slot.start + slot.showing
+        if slot.showing:
+            yield clock(slot.start), clock(begun), f"show {slot.stage}", f"{slot.showing:.0f}", ""
+        yield clock(begun), clock(slot.end), slot.stage, f"{slot.work:.0f}", slot.waits_for
+
+
+def run_sheet_csv(plan: ClassPlan) -> str:
+    """Return the run sheet: times are hours and minutes from the beginning."""
+    return csv_text([RUN_HEAD, *run_rows(plan)])
+
+
+def clock(minutes: float) -> str:
+    """Print minutes from the beginning: ``1:05``."""
+    hours, rest = divmod(round(minutes), 60)
+    return f"{hours}:{rest:02d}"
+
+
+def class_text(pattern: Pattern, lesson: Lesson, plan: ClassPlan) -> str:
+    """Return the teacher's sheet and the students' lists."""
+    made = show_count(lesson.masters, "master") if lesson.masters else "the whole quilt"
+    lines = [
+        f"{pattern.design.title}: class for {show_count(plan.students, 'student')}, {clock(plan.minutes)} hours",
+        f"Each makes {made}. All times are estimates: a student is taken to need {float(lesson.pace):g} times as long "
+        "as a practised sewer.",
+        *_room(plan),
+        *_home("Before class, at home", plan.before),
+        "",
+        "In class",
+        *aligned([RUN_HEAD, *run_rows(plan)], right=(0, 1, 3)),
+        f"  {_verdict(plan)}",
+        *_home("After class, at home", plan.after),
+        "",
+        "Each student brings",
+        *(f"  {line}" for line in _brings(pattern)),
+    ]
+    return "\n".join(lines) + "\n"
+
+
+def _room(plan: ClassPlan) -> Iterator[str]:
+    irons, cutters = plan.heads
+    yield (
+        f"In the room: {show_count(plan.irons, 'iron')}, one for {irons:.1f} students; "
+        f"{show_count(plan.cutters, 'place')} to cut at, one for {cutters:.1f}."
+    )
+    waits = {slot.waits_for: slot.stage for slot in plan.slots if slot.waits_for != OWN_PACE}
+    for what, stage in waits.items():
+        yield f"Students wait for the {what}, as in {stage}: more of them would shorten the class."
+
+
+def _verdict(plan: ClassPlan) -> str:
+    if plan.fits:
+        return f"{clock(plan.minutes - plan.needed)} hours are left."
+    return (
+        f"This takes {clock(plan.needed)} hours, and the class has {clock(plan.minutes)}: "
+        f"in that time {plan.done:.0%} of the work is done."
+    )
+
+
+def _home(title: str, stages: tuple[tuple[str, float], ...]) -> Iterator[str]:
+    if stages:
+        yield ""
+        yield title
+        yield from aligned([(stage, f"about {clock(minutes)} hours") for stage, minutes in stages])
+
+
+def _brings(pattern: Pattern) -> Iterator[str]:
+    """Return what no kit holds, or all that is needed where there are no kits."""
+    kits = pattern.design.selling.kits
+    if kits:
+        yield "the kit"
+        yield from supply_list(packing_of(pattern, kits))
+        return
+    needs = (*cloth_needs(pattern), *other_needs(pattern))
+    yield from (f"{need.amount}: {need.what}" for need in needs)
+    yield from (f"{each.count} {each.name}" for each in pattern.design.selling.notions)

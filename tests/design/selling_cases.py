@@ -26,6 +26,19 @@ _TABLES: tuple[tuple[str, ...], ...] = (
     ("a class without end", "[class]\nstudents = 8", "missing-key class.hours", "[class]"),
     ("a class of a month", "[class]\nstudents = 8\nhours = 700", "count-out-of-range class.hours", "hours"),
     (
+        "a package of one side",
+        "[batting]\npackages = { throw = ['60\"'] }",
+        "package-unclear batting.packages.throw",
+        "packages",
+    ),
+    (
+        "a package as large as a hall",
+        "[batting]\npackages = { throw = ['60\"', '600\"'] }",
+        "size-out-of-range batting.packages.throw.1",
+        "packages",
+    ),
+    ("a package of nothing", "[batting]\npackages = { throw = 60 }", "wrong-type batting.packages.throw", "packages"),
+    (
         "homework that is no chapter",
         '[class]\nstudents = 8\nhours = 6\nhomework = ["sewing"]',
         "unknown-word class.homework.0",
@@ -60,6 +73,13 @@ BROKEN_SELLING: tuple[Broken, ...] = (
         for name, text, found, word in _TABLES
     ),
     *(broken(name, STITCH, f"{STITCH}\n{text}", found, line=text) for name, text, found in _STITCHES),
+    broken(
+        "a binding stated twice",
+        '[binding]\nfabric = "B"\n',
+        "[binding]\nfabric = \"B\"\nwidth = '2 1/2\"'\nfinished = '3/8\"'\n",
+        "binding-unclear binding.finished",
+        line="finished = '3/8",
+    ),
     broken(
         "cloth that shrinks to nothing",
         CLOTH,

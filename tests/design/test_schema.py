@@ -73,6 +73,7 @@ HEADERS = {
     "[[borders]]": "BorderTable",
     "[binding]": "BindingTable",
     "[backing]": "BackingTable",
+    "[batting]": "BattingTable",
     "[making]": "MakingTable",
     "[making.stitch]": "StitchTable",
     "[house]": "HouseTable",

@@ -9,18 +9,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from quarterturn.design import Fold, finished_width, strip_width
 from quarterturn.materials.binding import (
     BindingWay,
-    Fold,
     Way,
     bias_binding,
     bias_yield,
     binding_need,
     binding_ways,
-    finished_width,
     square_side,
     straight_binding,
-    strip_width,
 )
 from quarterturn.measure import YARD, Length, Units, inches, round_up
 from tests.materials.cutting_cases import size

@@ -7,7 +7,7 @@ from fractions import Fraction
 from hypothesis import given
 from hypothesis import strategies as st
 
-from quarterturn.design.selling import Money
+from quarterturn.design import Money
 from quarterturn.materials.costs import CostLine, Costs, costs_of, price_floor, spools
 from quarterturn.measure import YARD
 from tests.samples import ROUNDS, Changed, pattern_of

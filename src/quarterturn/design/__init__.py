@@ -17,6 +17,7 @@ from quarterturn.design.beds import (
 )
 from quarterturn.design.codes import CODES
 from quarterturn.design.defaults import default_making, default_trim
+from quarterturn.design.edging import Fold, finished_width, package_sides, strip_width
 from quarterturn.design.findings import Finding, Place, Severity
 from quarterturn.design.formatting import format_design
 from quarterturn.design.habits import default_house
@@ -41,6 +42,7 @@ from quarterturn.design.model import (
     House,
     Making,
     OwnOutline,
+    Package,
     Paper,
     PathsFlow,
     Pressing,
@@ -57,7 +59,17 @@ from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
-from quarterturn.design.selling import KitContent, Kits, Lesson, Minutes, Money, Notion, Selling
+from quarterturn.design.selling import (
+    KitContent,
+    Kits,
+    Lesson,
+    Minutes,
+    Money,
+    Notion,
+    Selling,
+    default_kits,
+    default_money,
+)
 from quarterturn.design.sizes import ORIGINAL, told_of_size
 from quarterturn.design.starting import PLACEHOLDERS, starter
 from quarterturn.design.text import write_length
@@ -88,6 +100,7 @@ __all__ = [
     "Finding",
     "FinishedRadius",
     "Fit",
+    "Fold",
     "Growth",
     "House",
     "KitContent",
@@ -98,6 +111,7 @@ __all__ = [
     "Money",
     "Notion",
     "OwnOutline",
+    "Package",
     "Paper",
     "PathsFlow",
     "Place",
@@ -113,9 +127,12 @@ __all__ = [
     "WriteError",
     "code_of_unit",
     "default_house",
+    "default_kits",
     "default_making",
+    "default_money",
     "default_trim",
     "dotted",
+    "finished_width",
     "fit_over",
     "format_design",
     "laid",
@@ -123,11 +140,13 @@ __all__ = [
     "locate",
     "mirrored",
     "nearest_fit",
+    "package_sides",
     "parts_of",
     "quarter_of_unit",
     "read_design",
     "schema",
     "starter",
+    "strip_width",
     "told_of_size",
     "turned",
     "unit_name",

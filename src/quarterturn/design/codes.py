@@ -58,6 +58,8 @@ _STOPS = {
     "change-forbidden": "a change of what must be alike in all sizes",
     "bed-unclear": "a bed that is stated twice, in part, or not at all",
     "many-more": "more mistakes than anybody wants to read at once",
+    "binding-unclear": "a binding whose strip and finished width are both stated",
+    "package-unclear": "a package of batting that has not two sides",
     "bad-repeat": "the way of a needle that cannot be read or does not go on",
     "no-web": "a ring without any web",
 }

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from quarterturn.design import limits
 from quarterturn.design.cloth import check_count, read_colourways, read_fabrics, read_recipes
-from quarterturn.design.defaults import BINDING_WIDTH
+from quarterturn.design.edging import read_binding_width, read_packages
 from quarterturn.design.habits import read_count, read_house, read_making
 from quarterturn.design.keys import dotted
 from quarterturn.design.maps import MAP, check_symmetry, read_map
@@ -76,6 +76,7 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
         backing_fabric=backing,
         making=making,
         house=read_house(file.house, priced, notes),
+        packages=read_packages(file.batting, notes),
         selling=selling,
     )
     if not notes.stops():
@@ -125,13 +126,11 @@ def _read_borders(tables: list[BorderTable] | None, letters: list[str], notes: N
 def _read_finish(file: DesignFile, letters: list[str], notes: Notes) -> tuple[str, Length, str]:
     """Return the fabric and the width of the binding, and the fabric of the backing."""
     binding = backing = ""
-    width = None
     if file.binding:
         binding = refer(file.binding.fabric, "binding.fabric", "fabric", letters, notes)
-        width = notes.length(file.binding.width, "binding.width", limits.BINDING)
     if file.backing:
         backing = refer(file.backing.fabric, "backing.fabric", "fabric", letters, notes)
-    return binding, width or BINDING_WIDTH[notes.units], backing
+    return binding, read_binding_width(file.binding, notes), backing
 
 
 def _check_whole(design: Design, notes: Notes) -> None:

@@ -143,6 +143,9 @@ class BindingTable(BaseModel):
     model_config = _table(("fabric",))
     fabric: str | None = Field(None, description="The letter of its fabric.")
     width: Measure | None = Field(None, description="Width of the strip as cut.")
+    finished: Measure | None = Field(
+        None, description="Finished width of one face, from which the strip follows."
+    )
 
 
 class BackingTable(BaseModel):
@@ -150,6 +153,15 @@ class BackingTable(BaseModel):
 
     model_config = _table(("fabric",))
     fabric: str | None = Field(None, description="The letter of its fabric.")
+
+
+class BattingTable(BaseModel):
+    """The batting."""
+
+    model_config = _table()
+    packages: dict[str, list[Measure]] | None = Field(
+        None, description="The two sides of each package that is sold, by name."
+    )
 
 
 class StitchTable(BaseModel):
@@ -258,6 +270,7 @@ class DesignFile(BaseModel):
     borders: list[BorderTable] | None = Field(None, description="The borders, from the inside outwards.")
     binding: BindingTable | None = Field(None, description="The binding.")
     backing: BackingTable | None = Field(None, description="The backing.")
+    batting: BattingTable | None = Field(None, description="The batting.")
     making: MakingTable | None = Field(None, description="Allowances and habits.")
     house: HouseTable | None = Field(None, description="House style.")
     money: MoneyTable | None = Field(None, description="What a quilt costs and must bring in.")

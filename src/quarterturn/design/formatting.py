@@ -21,6 +21,7 @@ from quarterturn.design.model import (
     House,
     Making,
     OwnOutline,
+    Package,
     Recipe,
     ShapeSize,
     StraightSet,
@@ -48,6 +49,7 @@ def format_design(design: Design) -> str:
             ("width", _long(design.binding_width, units)),
         ),
         _table("[backing]", ("fabric", quote_text(design.backing_fabric))),
+        *_batting(design.packages, units),
         _making(design.making, units),
         _stitch(design.making.stitch, units),
         _house(design.house),
@@ -190,6 +192,15 @@ def _border(border: Border, units: Units) -> str:
         ("width", _long(border.width, units)),
         ("first", '"sides"' if border.sides_first else '"ends"'),
     )
+
+
+def _batting(packages: tuple[Package, ...], units: Units) -> list[str]:
+    if not packages:
+        return []
+    pairs = (
+        f"{dotted(each.name)} = [{_long(each.short, units)}, {_long(each.long, units)}]" for each in packages
+    )
+    return [_table("[batting]", ("packages", f"{{ {', '.join(pairs)} }}"))]
 
 
 _LENGTHS = (

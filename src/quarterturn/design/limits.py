@@ -56,6 +56,8 @@ TRIM = Range(_NOTHING, inches(12), "a trim allowance")
 DIAMETER = Range(inches(0, 1, 8), inches(124), "the diameter of a shape")
 RADIUS = Range(inches(0, 1, 16), inches(62), "the radius of a shape")
 BORDER = Range(inches(0, 1, 4), inches(60), "the finished width of a border")
+BINDING_FINISHED = Range(inches(0, 1, 8), inches(1), "the finished width of a binding")
+PACKAGE = Range(inches(4), inches(200), "a side of a package of batting")
 BINDING = Range(inches(0, 3, 4), inches(6), "the width of a binding strip")
 
 MAKING: dict[str, Range] = {
@@ -97,5 +99,6 @@ MOST_MINUTES = 1000
 MOST_HOURS = 200
 SLOWEST_PACE = 10
 MOST_NOTIONS = 60
+MOST_PACKAGES = 20
 MOST_KITS = 10_000
 MOST_STUDENTS = 1000

@@ -289,6 +289,15 @@ class House:
     skill: str
 
 
+@dataclass(frozen=True, slots=True)
+class Package:
+    """A size in which batting is sold."""
+
+    name: str
+    short: Length
+    long: Length
+
+
 class UnknownSizeError(LookupError):
     """A design has no size of a name. The message is a sentence without a full stop."""
 
@@ -344,6 +353,8 @@ class Design:
     bed: Bed | None = None
     sizes: tuple[Design, ...] = ()
     """The design in its other sizes, each complete and without sizes of its own."""
+    packages: tuple[Package, ...] = ()
+    """Packaged batting, smallest first; none: that of most shops."""
     selling: Selling = NOTHING_SOLD
     """What the quilt costs, and how it is sold and taught."""
 

@@ -1,10 +1,4 @@
-"""Binding: how wide to cut its strip, how much is needed, and where it comes from, straight or on the bias.
-
-Finished width w is that of one face. Single fold takes 4·w, double fold 6·w, and a little for the turning: 1⅛" and
-1⅝" for ¼" (ctpub.com, calculating yardage for bias binding; the single one also mixedupcreativeacademy.com). The
-turning of ⅛" is theirs; thick quilts take up to ¼" (from memory). Quilts bound with a seam narrower than w finish
-differently: a finished width is good to ⅛" and no better.
-"""
+"""Binding: how much is needed, and where it comes from, straight or on the bias. Its width is in `design.edging`."""
 
 from __future__ import annotations
 
@@ -15,17 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from quarterturn.materials.runs import strips_to_join
-from quarterturn.measure import INCH, Length, Units, buy_up, cut_step, round_up
-
-TURNING: Length = INCH / 8
-"""Added to a strip for the turn of the cloth over its edge."""
-
-
-class Fold(enum.Enum):
-    """How a binding strip is folded: its raw edges in, or doubled."""
-
-    SINGLE = "single"
-    DOUBLE = "double"
+from quarterturn.measure import Length, Units, buy_up, cut_step, round_up
 
 
 class Way(enum.Enum):
@@ -33,19 +17,6 @@ class Way(enum.Enum):
 
     STRAIGHT = "straight"
     BIAS = "bias"
-
-
-_FACES = {Fold.SINGLE: 4, Fold.DOUBLE: 6}
-
-
-def strip_width(finished: Length, fold: Fold, turning: Length = TURNING) -> Length:
-    """Return the width of the strip to cut for a binding of a finished width."""
-    return _FACES[fold] * finished + turning
-
-
-def finished_width(strip: Length, fold: Fold, turning: Length = TURNING) -> Length:
-    """Return the finished width that a strip gives."""
-    return (strip - turning) / _FACES[fold]
 
 
 def binding_need(width: Length, height: Length, extra: Length) -> Length:

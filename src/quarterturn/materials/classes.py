@@ -10,7 +10,7 @@ import math
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 
-from quarterturn.design.selling import Lesson
+from quarterturn.design import Lesson
 from quarterturn.materials.hours import StageTime
 
 STUDENTS_PER_IRON = 4

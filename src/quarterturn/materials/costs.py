@@ -6,8 +6,7 @@ import math
 from dataclasses import dataclass
 from fractions import Fraction
 
-from quarterturn.design import Design
-from quarterturn.design.selling import Money
+from quarterturn.design import Design, Money
 from quarterturn.materials.model import Materials, ShoppingLine
 from quarterturn.materials.shopping import price_unit
 

@@ -10,7 +10,7 @@ import enum
 from collections.abc import Iterable
 from dataclasses import dataclass, fields
 
-from quarterturn.design.selling import Minutes
+from quarterturn.design import Minutes
 
 
 class Work(enum.Enum):

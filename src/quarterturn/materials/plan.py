@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from quarterturn.blocks import Blocks
-from quarterturn.design import Design
-from quarterturn.materials.backing import package_for
+from quarterturn.design import Design, package_sides
+from quarterturn.materials.backing import PACKAGES, package_for
 from quarterturn.materials.cloth import plan_cloth
 from quarterturn.materials.model import Materials
 from quarterturn.materials.shopping import shopping_list
@@ -33,7 +33,7 @@ def plan_materials(design: Design, blocks: Blocks, setting: Setting, bill: Bill)
         web=web,
         batting_width=batting[0],
         batting_height=batting[1],
-        batting_package=package_for(*batting),
+        batting_package=package_for(*batting, package_sides(design.packages) or PACKAGES),
         binding_run=2 * (setting.width + setting.height) + making.binding_extra,
         stitching=stitching,
         shopping=shopping_list(design, cloth, web, batting, stitching),

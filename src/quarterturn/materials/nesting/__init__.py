@@ -1,4 +1,4 @@
-"""Shapes nested on fusible web, or on cloth that was fused first: in each other's hollows, in scraps, on roll or sheets.
+"""Shapes nested on fusible web, or on cloth that was fused first: in hollows of others, in scraps, on roll or sheets.
 
 In:  shapes (an outline, what is hollow in it, how many, and how they may be turned), the gap between outlines, and
      the width of the roll, or the size of the sheets.

@@ -38,7 +38,16 @@ ROUNDING = 2e-5
 """Curved bodies are drawn out by this, so that places can be rounded and the gap is still kept."""
 
 COARSE = 1e-3
-"""Chords of bodies are within this share of the diameter from their curve."""
+"""Bodies are within this share of the diameter from their curve."""
+
+COARSER = 4e-3
+"""The same for hollows and what is laid against their edges, which is more work."""
+
+OFF = 0.01
+"""Bodies are never further from their curve than this, in inches."""
+
+FEW = 40
+"""Straight outlines of so many corners are taken as they are: of more, they stand for curves."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -90,7 +99,7 @@ class Catalogue:
     def _made(self, shape: int, turn: int) -> Body:
         outline = self.shapes[shape].outline
         if not turn:
-            grown, bare = (grown_corners(outline, by) for by in (self.gap / 2, 0.0))
+            grown, bare = grown_corners(outline, self.gap / 2), grown_corners(outline, 0.0, COARSER)
             return Body(shape, 0, path_bounds(outline), convex_parts(grown), convex_parts(bare))
         plain, way = self.body(shape, 0), quarter_turns(turn)
         box = path_bounds(way.path(outline))
@@ -113,19 +122,26 @@ def _at_origin(path: Path) -> Path:
     return shift(-complex(box.left, box.top)).path(path)
 
 
-def chord_of(path: Path) -> float:
-    """Return how far the chords of a body may be from its curve: 0 where there is no curve."""
-    if path.is_straight():
-        return 0.0
+def simplified(path: Path, coarse: float) -> tuple[BaseGeometry, float]:
+    """Return a polygon of few corners near a path, and how far the path may be from it: 0 where it is that path.
+
+    `coarse` is the share of the diameter that it may be off by.
+    """
+    import shapely
+
     box = path_bounds(path)
-    return min(0.01, COARSE * max(box.width, box.height))
+    chord = min(OFF, coarse * max(box.width, box.height))
+    corners = flatten_path(path, chord / 2)
+    polygon = shapely.Polygon([(p.real, p.imag) for p in corners])
+    if path.is_straight() and len(corners) <= FEW:
+        return polygon, 0.0
+    return polygon.simplify(chord / 2), chord
 
 
-def grown_corners(path: Path, by: float) -> BaseGeometry:
+def grown_corners(path: Path, by: float, coarse: float = COARSE) -> BaseGeometry:
     """Return a polygon that covers a path moved outwards by `by`, but for NARROW."""
-    chord = chord_of(path)
-    more = chord + ROUNDING if chord else 0.0
-    return _moved(_polygon(path, chord or 1e-3), by + more - NARROW)
+    polygon, off = simplified(path, coarse)
+    return _moved(polygon, by + (off + ROUNDING if off else 0.0) - NARROW)
 
 
 def shrunk_region(region: Region, by: float) -> BaseGeometry:
@@ -133,17 +149,12 @@ def shrunk_region(region: Region, by: float) -> BaseGeometry:
     import shapely
 
     whole: BaseGeometry = shapely.Polygon()
-    chord = max((chord_of(path) for path in region.paths), default=0.0)
+    furthest = 0.0
     for path in sorted(region.paths, key=lambda p: -abs(p.area())):
-        part = _polygon(path, chord or 1e-3)
+        part, off = simplified(path, COARSER)
+        furthest = max(furthest, off)
         whole = whole.union(part) if path.area() > 0 else whole.difference(part)
-    return _moved(whole, NARROW - by - (chord + ROUNDING if chord else 0.0))
-
-
-def _polygon(path: Path, chord: float) -> BaseGeometry:
-    import shapely
-
-    return shapely.Polygon([(p.real, p.imag) for p in flatten_path(path, chord)])
+    return _moved(whole, NARROW - by - (furthest + ROUNDING if furthest else 0.0))
 
 
 def _moved(area: BaseGeometry, by: float) -> BaseGeometry:

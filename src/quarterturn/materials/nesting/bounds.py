@@ -71,7 +71,9 @@ def _capacity(wanted: Wanted) -> float:
     total, gap = 0.0, wanted.catalogue.gap
     for region, count, spill in wanted.hollows():
         if any(wanted.may_fit(shape, region) for shape in fitting):
-            total += count * (region.area() + spill * (region.perimeter() + len(region.paths) * math.pi * gap))
+            total += count * (
+                region.area() + spill * (region.perimeter() + len(region.paths) * math.pi * gap)
+            )
     return total
 
 

@@ -65,11 +65,15 @@ class Checker:
 
     def _is_within(self, place: Place, region: Region, gap: float, owner: Place | None) -> bool:
         """Tell whether a region, moved with its owner, covers a place and is nowhere nearer to it than the gap."""
+        import shapely
+
         around = _polygons(owner.motion.region(region) if owner else region)
         inner = self._outline(place)
-        if inner.difference(around).buffer(-SLIVER / 2).is_empty:
-            return bool(gap <= 0 or around.boundary.distance(inner.boundary) >= gap - SLIVER)
-        return False
+        if not inner.difference(around).buffer(-SLIVER / 2).is_empty:
+            return False
+        edge = around.boundary
+        shapely.prepare(edge)
+        return gap <= SLIVER or not shapely.dwithin(edge, inner.boundary, gap - SLIVER)
 
     def _outline(self, place: Place) -> BaseGeometry:
         import shapely

@@ -55,7 +55,9 @@ def _item(catalogue: Catalogue, shape: int, outline: BaseGeometry, count: int) -
     return spyrrow.Item(str(shape), corners, demand=count, allowed_orientations=turns)
 
 
-def _solved(items: Sequence[spyrrow.Item], height: float, seconds: int) -> spyrrow.StripPackingSolution | None:
+def _solved(
+    items: Sequence[spyrrow.Item], height: float, seconds: int
+) -> spyrrow.StripPackingSolution | None:
     """Search; None where the library breaks off, which it does by an exception that is no `Exception`."""
     import spyrrow
 

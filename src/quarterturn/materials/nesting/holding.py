@@ -98,9 +98,7 @@ class Holes:
             source, contents = state
             if not contents:
                 gap = 0.0 if source.is_scrap else self._catalogue.gap
-                self._rooms[state] = Room(
-                    inside_area(shrunk_region(self.region(source), gap)), self._nofit
-                )
+                self._rooms[state] = Room(inside_area(shrunk_region(self.region(source), gap)), self._nofit)
             else:
                 shape, turn, at = contents[-1]
                 room = self._room((source, contents[:-1])).copy()

@@ -22,9 +22,7 @@ def centres_of(catalogue: Catalogue, holes: Holes, held: Held, further: Sequence
     return tuple(sorted(found, key=lambda centre: (-centre.region.area(), centre.owner)))
 
 
-def _centre(
-    catalogue: Catalogue, holes: Holes, state: State, count: int, further: Sequence[int]
-) -> Centre:
+def _centre(catalogue: Catalogue, holes: Holes, state: State, count: int, further: Sequence[int]) -> Centre:
     source, contents = state
     whole = holes.region(source)
     owners = holes.scraps if source.is_scrap else catalogue.shapes

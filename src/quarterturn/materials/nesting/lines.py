@@ -75,7 +75,8 @@ def least_chords(area: BaseGeometry, body: Body, lines: Floats, width: float) ->
     )
     least = np.minimum(_chord(low, places, behind, before), _chord(high, places, behind, before))
     between = (places >= low[..., None]) & (places <= high[..., None])
-    return np.minimum(least, np.where(between, at_places, np.inf).min(axis=-1))
+    found: Floats = np.minimum(least, np.where(between, at_places, np.inf).min(axis=-1))
+    return found
 
 
 def _profile(area: BaseGeometry) -> tuple[Floats, Floats, Floats]:
@@ -110,7 +111,8 @@ def _lengths(x: Floats, starts: Floats, ends: Floats) -> Floats:
         x[:, None] < np.maximum(starts[:, 0], ends[:, 0])
     )
     heights = (starts[:, 1] + share * (ends[:, 1] - starts[:, 1])) * np.sign(across)
-    return np.abs(np.where(crossed, heights, 0.0).sum(axis=1))
+    found: Floats = np.abs(np.where(crossed, heights, 0.0).sum(axis=1))
+    return found
 
 
 def _chord(x: Floats, places: Floats, behind: Floats, before: Floats) -> Floats:

@@ -101,7 +101,7 @@ def nest_roll(
 
 
 def _on_roll(job: _Job, width: float, effort: Effort) -> list[list[Laid]]:
-    """Return the outermost shapes in rows, with circles staggered, and placed; the shortest first, then the plainest."""
+    """Return the outermost shapes in rows, with circles staggered, and placed; the shortest first."""
     counts, catalogue = job.outermost, job.catalogue
     plain = plain_rows(catalogue, counts, width)
     found = [stacked(plain, catalogue.gap), stacked(_with_circles(job, plain, width), catalogue.gap)]
@@ -138,7 +138,7 @@ def nest_sheets(
     further: Sequence[Shape] = (),
     effort: Effort = EFFORT,
 ) -> Nesting:
-    """Nest shapes, outlines a gap apart, in hollows, scraps and on sheets; lengths of the nesting are numbers of sheets.
+    """Nest shapes, outlines a gap apart, in hollows, scraps and on sheets; all lengths are numbers of sheets.
 
     Shapes that do not fit a sheet are left unplaced. The same input gives the same nesting. Raises ValueError for what
     is no shape, gap or size.

@@ -35,7 +35,7 @@ class Effort:
 QUICK = Effort(placings=0)
 """One order only."""
 
-EFFORT = Effort(placings=800)
+EFFORT = Effort(placings=500)
 """A second or two for most quilts (see the timings)."""
 
 
@@ -127,10 +127,10 @@ def changed(order: tuple[int, ...], chance: random.Random) -> tuple[int, ...]:
 def best_on_roll(placer: Placer, counts: Sequence[int], effort: Effort, limit: float) -> list[Laid] | None:
     """Return the shortest laying found that is shorter than the limit; None where none is."""
     first = orders(placer.catalogue, counts)
-    if not first or sum(counts) > effort.shapes:
+    if not 0 < sum(counts) <= effort.shapes:
         return None
     best: list[Laid] | None = None
-    kept, rule = first[0], bottom
+    kept, rule = first[0], RULES[0]
     for tried, by in tries(first):
         laid = placer.roll(tried, by, limit - 1e-6)
         if laid is not None:
@@ -157,7 +157,7 @@ def best_on_sheets(
 ) -> list[list[Laid]] | None:
     """Return the laying on the fewest sheets that is found, and of those the one that leaves most of the last."""
     first = orders(placer.catalogue, counts)
-    if not first or sum(counts) > effort.shapes:
+    if not 0 < sum(counts) <= effort.shapes:
         return None
     best: list[list[Laid]] | None = None
     for tried, rule in tries(first):

@@ -7,17 +7,21 @@ places in which B touches its surroundings twice.
 
 from __future__ import annotations
 
+import itertools
 import math
 from collections.abc import Callable, Iterable, Sequence
 from typing import TYPE_CHECKING
 
 import numpy as np
+import numpy.typing as npt
 
 from quarterturn.geometry import Point
 from quarterturn.materials.nesting.bodies import NARROW, Body, Catalogue, Corners
 
 if TYPE_CHECKING:
     from shapely.geometry.base import BaseGeometry
+
+Rows = npt.NDArray[np.float64]
 
 GRID = 1e-7
 """The grid of overlays, in inches: finer than NARROW, and overlays on a grid are sound."""
@@ -45,11 +49,11 @@ def sums(fixed: Iterable[Corners], moving: Sequence[Corners]) -> BaseGeometry:
     pairs = [(a[:, None] - b[None, :]).ravel() for a in fixed for b in moving]
     if not pairs:
         return shapely.Polygon()
-    points = np.concatenate(pairs)
+    points = np.round(np.concatenate(pairs), 7)
     owner = np.repeat(np.arange(len(pairs)), [len(pair) for pair in pairs])
     clouds = shapely.multipoints(np.column_stack([points.real, points.imag]), indices=owner)
     hulls = shapely.convex_hull(clouds)
-    return hulls[0] if len(pairs) == 1 else shapely.union_all(hulls, grid_size=GRID)
+    return hulls[0] if len(pairs) == 1 else shapely.union_all(hulls)
 
 
 class NoFit:
@@ -71,11 +75,20 @@ class NoFit:
         return shapely.transform(self._kept[key], _moving(fixed.turn, at))
 
 
-def _moving(turn: int, by: Point) -> Callable[[np.ndarray], np.ndarray]:  # type: ignore[type-arg]
-    """Return the turn by quarters, then the shift, of rows of coordinates."""
+def _moving(turn: int, by: Point) -> Callable[[Rows], Rows]:
+    """Return the turn by quarters, then the shift, of rows of coordinates, on the grid."""
     cosine, sine = ((1, 0), (0, 1), (-1, 0), (0, -1))[turn]
     matrix = np.array([[cosine, sine], [-sine, cosine]], dtype=float)
-    return lambda rows: rows @ matrix + (by.real, by.imag)
+    return lambda rows: np.round(rows @ matrix + (by.real, by.imag), 7)
+
+
+def areas_of(geometry: BaseGeometry) -> BaseGeometry:
+    """Return the areas of a geometry, without the lines and points to which slivers collapse."""
+    import shapely
+
+    if geometry.geom_type != "GeometryCollection":
+        return geometry if geometry.area else shapely.Polygon()
+    return shapely.MultiPolygon([part for part in shapely.get_parts(geometry) if part.geom_type == "Polygon"])
 
 
 class Room:
@@ -109,7 +122,8 @@ class Room:
         near = (boxes[:, 0] < right) & (boxes[:, 2] > left) & (boxes[:, 1] < low) & (boxes[:, 3] > top)
         if not near.any():
             return free
-        return shapely.difference(free, shapely.union_all(areas[near], grid_size=GRID), grid_size=GRID)
+        # Rounded alike, edges that coincide do so exactly, and the union is sound without a grid, and faster.
+        return areas_of(shapely.difference(free, shapely.union_all(areas[near]), grid_size=GRID))
 
     def lowest(self, bodies: Sequence[Body], rule: Rule = bottom) -> Laid | None:
         """Return the least high place of any of these bodies, the leftmost of several; None where none fits."""
@@ -141,7 +155,7 @@ class Room:
             if not free.is_empty:
                 left, _, right, low = free.bounds
                 free = shapely.clip_by_rect(free, left - 1, height - rule(body) - 1e-4, right + 1, low + 1)
-                self._free[body.key] = free, seen
+                self._free[body.key] = areas_of(free), seen
 
 
 def inside_box(width: float, height: float) -> Callable[[Body], BaseGeometry]:
@@ -171,7 +185,7 @@ def inside_area(area: BaseGeometry) -> Callable[[Body], BaseGeometry]:
             return shapely.Polygon()
         point = complex(body.bare[0][0])
         around = shapely.transform(area, lambda rows: rows - (point.real, point.imag))
-        return shapely.difference(around, sums(edges, body.bare), grid_size=GRID)
+        return areas_of(shapely.difference(around, sums(edges, body.bare), grid_size=GRID))
 
     return whole
 
@@ -183,7 +197,7 @@ def _edges(area: BaseGeometry) -> list[Corners]:
     for ring in shapely.get_rings(shapely.get_parts(area)):
         corners = shapely.get_coordinates(ring)
         points = corners[:, 0] + 1j * corners[:, 1]
-        found.extend(np.array([a, b]) for a, b in zip(points[:-1], points[1:], strict=True))
+        found.extend(np.array([a, b]) for a, b in itertools.pairwise(points))
     return found
 
 
@@ -192,6 +206,6 @@ def settled(body: Body, at: Point, width: float) -> Point:
 
     It is rounded to the nearest across, but down the roll, so that what is rounded never adds up to a shorter roll.
     """
-    x, y = round(at.real, 5), math.ceil((at.imag + 2 * NARROW) * 1e5 - 1e-3) / 1e5
+    x, y = round(at.real, 5), math.ceil((at.imag + 0.5 * NARROW) * 1e5) / 1e5
     x = max(min(x, width - body.box.right), -body.box.left)
     return complex(x, max(y, -body.box.top))

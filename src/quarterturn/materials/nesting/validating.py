@@ -12,9 +12,7 @@ FLAT = 1e-3
 """Chords are within this of their curve when an outline is looked at, in inches."""
 
 
-def validate(
-    shapes: Sequence[Shape], scraps: Sequence[Scrap], gap: float, size: tuple[float, float]
-) -> None:
+def validate(shapes: Sequence[Shape], scraps: Sequence[Scrap], gap: float, size: tuple[float, float]) -> None:
     """Raise ValueError unless shapes have names of their own, sound outlines, turns, and counts of 0 or more."""
     names = [[one.name for one in things] for things in (shapes, scraps)]
     if any(len(set(each)) < len(each) for each in names):

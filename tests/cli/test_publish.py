@@ -27,6 +27,7 @@ FILES = {
     "templates": {"templates.pdf", "shape-1-round.svg", "shape-1-round.dxf"},
     "picture": {"picture.svg", "picture.png"},
     "lists": {"cut-list.csv", "job.json"},
+    "selling": set[str](),
     "findings": {"findings.txt"},
 }
 PROGRAM = [sys.executable, "-c", "from quarterturn.cli import main; main()"]
@@ -77,7 +78,7 @@ def test_a_second_publish_gives_the_same_bytes(file: str, tmp_path: Path) -> Non
     ).read_bytes()
 
 
-@pytest.mark.parametrize("part", ["templates", "picture", "lists", "findings"])
+@pytest.mark.parametrize("part", ["templates", "picture", "lists", "selling", "findings"])
 def test_only_the_parts_asked_for_are_made(part: str, file: str, tmp_path: Path) -> None:
     assert run(["publish", file, "--only", part, "--to", str(tmp_path / "out")]) == Ending.GOOD
     assert names(tmp_path / "out") == {release.CONTENTS, *FILES[part]}

@@ -235,3 +235,9 @@ def test_wide_cloth_in_metres() -> None:
 def test_the_first_way_of_one_cloth_is_the_panel_group(width: Length, height: Length, usable: int) -> None:
     ways = backing_ways(width, height, (inches(usable),), HALF, Units.INCH)
     assert round_up(cut(panels(width, height, usable)), YARD / 8) == ways[0].bought
+
+
+@pytest.mark.parametrize(("top", "published"), [(51, 55), (61, 65)])
+def test_a_published_overage_that_is_only_on_one_side(top: int, published: int) -> None:
+    """blog.missouriquiltco.com says 4″ all round and adds 4″ in all: 51″ becomes 59″ and not 55″."""
+    assert with_overage(inches(top), inches(top), inches(4))[0] == published + 4

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from quarterturn.proof import Pattern
     from quarterturn.publish.release import Verdict
 
-PARTS = ("booklet", "templates", "picture", "lists", "findings")
+PARTS = ("booklet", "templates", "picture", "lists", "selling", "findings")
 """What --only takes: the names of the parts in `quarterturn.publish.release`."""
 
 

@@ -55,7 +55,6 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
     borders = _read_borders(file.borders, letters, notes)
     binding, binding_width, backing = _read_finish(file, letters, notes)
     selling = read_selling(file, notes)
-    priced = has_prices(selling) or any(fabric.price is not None for fabric in fabrics)
     design = Design(
         title=title,
         maker=maker,
@@ -75,7 +74,7 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
         binding_width=binding_width,
         backing_fabric=backing,
         making=making,
-        house=read_house(file.house, priced, notes),
+        house=read_house(file.house, has_prices(selling, fabrics), notes),
         packages=read_packages(file.batting, notes),
         selling=selling,
     )

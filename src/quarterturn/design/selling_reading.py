@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import fields
 from fractions import Fraction
 from typing import TYPE_CHECKING
@@ -10,6 +11,7 @@ from quarterturn.design import limits
 from quarterturn.design.cloth import check_count
 from quarterturn.design.habits import read_count
 from quarterturn.design.keys import dotted
+from quarterturn.design.model import Fabric
 from quarterturn.design.notes import Notes
 from quarterturn.design.percent import read_number, read_percent
 from quarterturn.design.selling import (
@@ -40,10 +42,12 @@ def read_selling(file: DesignFile, notes: Notes) -> Selling:
     )
 
 
-def has_prices(selling: Selling) -> bool:
-    """Tell whether anything has a price here, so that a currency is needed."""
+def has_prices(selling: Selling, fabrics: Iterable[Fabric]) -> bool:
+    """Tell whether anything has a price, so that a currency is needed."""
     money = selling.money
-    prices = (money.rate, money.web, money.batting, money.thread, *(each.price for each in selling.notions))
+    prices = [money.rate, money.web, money.batting, money.thread]
+    prices += [notion.price for notion in selling.notions]
+    prices += [fabric.price for fabric in fabrics]
     return any(price is not None for price in prices)
 
 

@@ -46,14 +46,35 @@ def sums(fixed: Iterable[Corners], moving: Sequence[Corners]) -> BaseGeometry:
     """Return where bodies with the moving parts would overlap the fixed ones: all differences of their points."""
     import shapely
 
-    pairs = [(a[:, None] - b[None, :]).ravel() for a in fixed for b in moving]
-    if not pairs:
+    rings = [convex_difference(a, b) for a in fixed for b in moving]
+    if not rings:
         return shapely.Polygon()
-    points = np.round(np.concatenate(pairs), 7)
-    owner = np.repeat(np.arange(len(pairs)), [len(pair) for pair in pairs])
-    clouds = shapely.multipoints(np.column_stack([points.real, points.imag]), indices=owner)
-    hulls = shapely.convex_hull(clouds)
-    return hulls[0] if len(pairs) == 1 else shapely.union_all(hulls)
+    points = np.round(np.concatenate(rings), 7)
+    owner = np.repeat(np.arange(len(rings)), [len(ring) for ring in rings])
+    # Rounding may bend a straight side inwards; hulls are sound.
+    areas = shapely.convex_hull(
+        shapely.multipoints(np.column_stack([points.real, points.imag]), indices=owner)
+    )
+    return areas[0] if len(rings) == 1 else shapely.union_all(areas)
+
+
+def convex_difference(one: Corners, other: Corners) -> Corners:
+    """Return the corners of all differences of points of two convex outlines, or of lines: their edges by direction."""
+    first, first_angles = _from_lowest(one)
+    second, second_angles = _from_lowest(-other)
+    ways = np.concatenate([np.roll(first, -1) - first, np.roll(second, -1) - second])
+    order = np.argsort(np.concatenate([first_angles, second_angles]), kind="stable")
+    found: Corners = first[0] + second[0] + np.concatenate([[0j], np.cumsum(ways[order])[:-1]])
+    return found
+
+
+def _from_lowest(ring: Corners) -> tuple[Corners, npt.NDArray[np.float64]]:
+    """Return a ring from its lowest corner on, and the directions of its edges, which only grow from about 0."""
+    ring = np.roll(ring, -int(np.lexsort((ring.real, ring.imag))[0]))
+    ways = np.roll(ring, -1) - ring
+    turns = np.angle(ways[1:] / ways[:-1])
+    turns[turns < -3] += math.tau  # straight back, as along a line and home
+    return ring, np.angle(ways[0]) + np.concatenate([[0.0], np.cumsum(turns)])
 
 
 class NoFit:

@@ -12,6 +12,7 @@ import pytest
 from quarterturn.design import Kits, Lesson
 from quarterturn.materials.costs import costs_of
 from quarterturn.materials.hours import Work
+from quarterturn.pipeline import make_pattern
 from quarterturn.proof import Pattern, prove
 from quarterturn.publish.classes import class_plan, class_text, clock, run_sheet_csv
 from quarterturn.publish.kits import (
@@ -24,7 +25,7 @@ from quarterturn.publish.kits import (
 )
 from quarterturn.publish.money import WORK, costs_csv, floor_of, hours_by_stage, is_priced, money_text
 from quarterturn.publish.release import Verdict, release
-from tests.samples import HEARTS, ROUNDS, pattern_of
+from tests.samples import HEARTS, ROUNDS, design_of, pattern_of
 
 SOLD = (
     ROUNDS
@@ -180,8 +181,12 @@ def test_the_money_sheet_names_what_has_no_price_and_says_what_it_assumes() -> N
 
 
 def test_costs_stand_in_a_column_for_each_size() -> None:
-    table = rows(costs_csv([PATTERN, pattern_of(SOLD.replace("[binding]", "# wider\n[binding]"))]))
+    text = f"{SOLD}\n[sizes.large]\nchanges = {{ setting.across = 2 }}\n"
+    design = design_of(text)
+    table = rows(costs_csv([make_pattern(size) for size in (design.in_size("large"), design)]))
     assert {row["part"] for row in table} == {"materials", "hours", "price"}
+    assert list(table[0]) == ["part", "what", "original", "large"]
+    assert float(table[-1]["large"]) > float(table[-1]["original"])
 
 
 def test_a_design_without_prices_has_no_money_sheet() -> None:

@@ -12,6 +12,7 @@ from quarterturn.measure import Units, aligned
 from quarterturn.proof import Pattern
 from quarterturn.proof.work import tasks_of
 from quarterturn.publish.tables import csv_text
+from quarterturn.publish.wording import by_size
 from quarterturn.publish.wording.names import named
 
 WORK = {
@@ -137,9 +138,10 @@ def _assumed(pattern: Pattern) -> Iterator[tuple[str, ...]]:
 
 
 def costs_csv(patterns: Sequence[Pattern]) -> str:
-    """Return what each thing costs, a column for each size; then the hours by stage and the price."""
-    head = ("part", "what", *(pattern.design.size for pattern in patterns))
-    tables = [dict(_cells(pattern)) for pattern in patterns]
+    """Return what each thing costs, a column for each size, small to large; then the hours by stage and the price."""
+    ordered = by_size(patterns)
+    head = ("part", "what", *(pattern.design.size for pattern in ordered))
+    tables = [dict(_cells(pattern)) for pattern in ordered]
     keys = dict.fromkeys(key for table in tables for key in table)
     return csv_text([head, *((*key, *(table.get(key, "") for table in tables)) for key in keys)])
 

@@ -11,7 +11,8 @@ from quarterturn.pieces import Bill, Purpose
 from quarterturn.setting import BorderStrip, PlacedUnit, Setting, Side
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
-from quarterturn.steps.model import AddBorder, Chapter, LayOut, Pile, Placed, Product, SewLine
+from quarterturn.steps.model import AddBorder, Chapter, LayOut, SewLine
+from quarterturn.steps.things import Pile, Placed, Product
 
 Line = tuple[tuple[Placed, ...], Side | None]
 """What is sewn side by side, and the side to which its seams are pressed."""

@@ -23,7 +23,6 @@ from quarterturn.steps.model import (
     LabelStacks,
     LayerQuilt,
     LayOut,
-    Placed,
     QuiltLayers,
     SetAside,
     SewLine,
@@ -33,6 +32,7 @@ from quarterturn.steps.model import (
     TraceRings,
     Trim,
 )
+from quarterturn.steps.things import Placed
 
 Plain = Callable[[Length | float], str]
 """Prints a length in the units of the pattern."""

@@ -29,13 +29,12 @@ from quarterturn.steps.model import (
     FuseRings,
     FuseToGround,
     LabelStacks,
-    Pile,
-    Product,
     SetAside,
     StitchEdge,
     TraceRings,
     Trim,
 )
+from quarterturn.steps.things import Pile, Product
 
 SURPLUS = "units beyond the quilt's need"
 

@@ -62,14 +62,12 @@ class EndTriangle:
 
 @dataclass(frozen=True, slots=True)
 class AddTriangles:
-    """Sew side triangles to the ends of slanting rows, and trim their points level with the row's other edge.
-
-    Allowances are pressed to the triangles.
-    """
+    """Sew side triangles to the ends of slanting rows, and trim their points level with the row's other edge."""
 
     left: EndTriangle | None
     right: EndTriangle | None
     seam: Length
+    press: Press
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,16 +75,13 @@ class JoinRows:
     """Sew slanting rows one below another with their seams matched, though their ends do not lie level.
 
     `offsets` tells how far the left end of each part (of its box) lies to the right of that of the first; points
-    count as ends. Where `level` is given, points that stand out at the left and right are then trimmed level with
-    the bare ends of the rows: to the width that the product says, from `level` to the right of the first part's
-    left end on.
+    count as ends.
     """
 
     parts: tuple[Placed, ...]
     offsets: tuple[Length, ...]
     seam: Length
     press: Press
-    level: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +105,7 @@ class SetIn:
 class CornerPlace:
     """A corner triangle, its long edge on a side of the slanting work.
 
-    Its middle lies at `middle` from the left (or top) raw end of that side, on the middle of the bare edge there.
+    Its middle lies on the middle of the bare edge there: `middle` from the left (or top) raw end of the levelled work.
     """
 
     side: Side
@@ -119,9 +114,15 @@ class CornerPlace:
 
 @dataclass(frozen=True, slots=True)
 class AddCorners:
-    """Sew corner triangles to the joined rows, in this order; trim their points level; press to the triangles."""
+    """Sew corner triangles to the joined rows in this order, once all points are trimmed level; press to the triangles.
+
+    Points that stand out at the left and right are trimmed level with the bare ends of the rows: the left one lies
+    `level` inside the box of the joined rows, the right one `across` further. Points of the triangles go likewise.
+    """
 
     corners: tuple[CornerPlace, ...]
+    level: Length
+    across: Length
     seam: Length
 
 

@@ -7,7 +7,6 @@ from collections.abc import Iterable
 from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
 from quarterturn.design.model import (
-    Border,
     Colourway,
     Design,
     DrawnDiameter,
@@ -19,8 +18,8 @@ from quarterturn.design.model import (
     Making,
     Recipe,
     ShapeSize,
-    StraightSet,
 )
+from quarterturn.design.sections import Border, StraightSet
 from quarterturn.design.text import quote_length, quote_lines, quote_text, write_length
 from quarterturn.measure import Length, Units
 

@@ -8,8 +8,8 @@ from collections.abc import Iterable, Mapping
 
 from quarterturn.design.keys import dotted
 from quarterturn.design.limits import MOST_ROWS
-from quarterturn.design.model import Cell, StraightSet, Symmetry
 from quarterturn.design.notes import Notes, did_you_mean, quoted
+from quarterturn.design.sections import Cell, StraightSet, Symmetry
 from quarterturn.measure import show_count
 
 _CELL = re.compile(r"([a-z]{1,2})(?:-([a-z]+))?([0-9]*)")

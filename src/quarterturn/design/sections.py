@@ -104,8 +104,8 @@ class PiecedBorder:
     """A border whose strips are sections, each as long as the edge it is sewn to and all as deep.
 
     `sides` is sewn to the left edge as it is and to the right edge turned by a half; `ends` to the top as it is and to
-    the bottom turned by a half. `corners` (a map word: unit, fabric or section) fills the four corners, each turned a quarter further
-    clockwise from the top left; None where the pair sewn second runs through.
+    the bottom turned by a half. `corners` (a map word: unit, fabric or section) fills the four corners, each turned a
+    quarter further clockwise from the top left; None where the pair sewn second runs through.
     """
 
     sides: SectionCell
@@ -183,7 +183,11 @@ class OnPointSet:
     float: Length
     """Finished width by which the triangles stand out beyond the corners of the cells; 0 unless oversized."""
     sashing: Sashing | None = None
-    """Round every cell; `outer` is always true on point."""
+    """Round every cell; `outer` is always true on point, and so there are always cornerstones."""
+    side_square: Length | None = None
+    """Side of the square cut into four side triangles, as the file states it; None where the fit tells it."""
+    corner_square: Length | None = None
+    """Side of the square cut into two corner triangles, likewise."""
     borders: tuple[AnyBorder, ...] = ()
 
 

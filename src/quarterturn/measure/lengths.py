@@ -17,6 +17,13 @@ INCH: Length = Fraction(1)
 MM: Length = Fraction(5, 127)
 YARD: Length = Fraction(36)
 
+ROOT_TWO: Length = Fraction(54608393, 38613965)
+"""√2 as a Fraction, so that sizes on point stay exact sums of one another.
+
+A convergent p/q of its continued fraction misses it by less than 1/(2√2·q²) (A. Khinchin, Continued Fractions, § 4, from
+memory): here by 2.4 · 10⁻¹⁶ of an inch in an inch, which is finer than a float.
+"""
+
 LONGEST = 100_000 * INCH
 """A length beyond this is a slip of the pen, not a quilt."""
 

@@ -1,20 +1,20 @@
 """3. Blocks -> Setting.
 
 In:  a `Design` and its `Blocks`.
-Out: every unit at its place with its turn, the borders in order of sewing, what meets at each seam, and where the
-     curves run.
+Out: the tree of all that is sewn by itself, every piece of cloth of it at its place, what meets at each seam, and
+     where the curves run.
 Promise: the picture is drawn from sewn outlines only; it shows what the seams leave, not what was traced.
 """
 
 from quarterturn.setting.arrange import arrange
 from quarterturn.setting.closing import Closing, closing_turns
 from quarterturn.setting.model import (
-    BorderStrip,
     Face,
     Flow,
     Join,
     JoinMark,
     Meeting,
+    PlacedCloth,
     PlacedUnit,
     Setting,
     Side,
@@ -24,18 +24,43 @@ from quarterturn.setting.model import (
 )
 from quarterturn.setting.picture import picture
 from quarterturn.setting.quarters import MAP_CODES, map_findings
+from quarterturn.setting.strips import corner_places, mitred_strip, strip_places
 from quarterturn.setting.text import setting_text
+from quarterturn.setting.tree import (
+    Child,
+    ClothUse,
+    Frame,
+    Framed,
+    Grid,
+    Motif,
+    Node,
+    OnPoint,
+    OneUnit,
+    Panel,
+    PlainCloth,
+)
 
 __all__ = [
     "MAP_CODES",
-    "BorderStrip",
+    "Child",
     "Closing",
+    "ClothUse",
     "Face",
     "Flow",
+    "Frame",
+    "Framed",
+    "Grid",
     "Join",
     "JoinMark",
     "Meeting",
+    "Motif",
+    "Node",
+    "OnPoint",
+    "OneUnit",
+    "Panel",
+    "PlacedCloth",
     "PlacedUnit",
+    "PlainCloth",
     "Setting",
     "Side",
     "Stop",
@@ -43,7 +68,10 @@ __all__ = [
     "WidestStep",
     "arrange",
     "closing_turns",
+    "corner_places",
     "map_findings",
+    "mitred_strip",
     "picture",
     "setting_text",
+    "strip_places",
 ]

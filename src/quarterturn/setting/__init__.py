@@ -8,6 +8,7 @@ Promise: the picture is drawn from sewn outlines only; it shows what the seams l
 
 from quarterturn.setting.arrange import arrange
 from quarterturn.setting.closing import Closing, closing_turns
+from quarterturn.setting.lattice import EIGHTH, corner_triangles, places_on_point, sashes, side_triangles
 from quarterturn.setting.model import (
     Face,
     Flow,
@@ -23,6 +24,7 @@ from quarterturn.setting.model import (
     WidestStep,
 )
 from quarterturn.setting.picture import picture
+from quarterturn.setting.placing import is_sashing, place_all, turned_in_place
 from quarterturn.setting.quarters import MAP_CODES, map_findings
 from quarterturn.setting.strips import corner_places, mitred_strip, strip_places
 from quarterturn.setting.text import setting_text
@@ -41,6 +43,7 @@ from quarterturn.setting.tree import (
 )
 
 __all__ = [
+    "EIGHTH",
     "MAP_CODES",
     "Child",
     "Closing",
@@ -69,9 +72,16 @@ __all__ = [
     "arrange",
     "closing_turns",
     "corner_places",
+    "corner_triangles",
+    "is_sashing",
     "map_findings",
     "mitred_strip",
     "picture",
+    "place_all",
+    "places_on_point",
+    "sashes",
     "setting_text",
+    "side_triangles",
     "strip_places",
+    "turned_in_place",
 ]

@@ -36,8 +36,8 @@ from quarterturn.setting.tree import (
     Grid,
     Motif,
     Node,
-    OnPoint,
     OneUnit,
+    OnPoint,
     Panel,
     PlainCloth,
 )

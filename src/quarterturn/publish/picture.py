@@ -62,8 +62,9 @@ def top_sheet(design: Design, blocks: Blocks, setting: Setting, width: float, lo
     colours = {fabric.letter: fabric.colour for fabric in design.fabrics}
     top = (float(setting.width), float(setting.height))
     marks: list[Mark] = [_binding(scale, top, edge, look.ink(colours[design.binding_fabric]))]
-    marks += [_laid(setting, unit, scale, part) for part in look.passes for unit in setting.units]
-    marks += [Area(scale.region(_strip(s)), look.ink(colours[s.fabric])) for s in setting.borders]
+    halves = {name: float(blocks.unit(design, name).side) / 2 for name in names}
+    marks += [_laid(unit, halves[unit.name], scale, part) for part in look.passes for unit in setting.units]
+    marks += [Area(scale.region(cloth.region), look.ink(colours[cloth.fabric])) for cloth in setting.cloths]
     return Sheet(
         width=width,
         height=float(setting.height) * factor + 2 * corner,
@@ -105,9 +106,16 @@ def describe_top(design: Design, setting: Setting) -> str:
     )
     borders = _described_borders(design)
     return (
-        f"The sewn top of {design.title}: {setting.rows} × {setting.columns} units, {kinds}.{borders}"
+        f"The sewn top of {design.title}: {_described_setting(design, setting)}, {kinds}.{borders}"
         f" Bound in {_name(design, design.binding_fabric)}."
     )
+
+
+def _described_setting(design: Design, setting: Setting) -> str:
+    """Say how many units lie in rows; where there is more than units, of what kind the setting is."""
+    kind = design.setting
+    if isinstance(kind, StraightSet) and not setting.cloths_in_centre and len(setting.centre.rows)
+    return ""
 
 
 def _described_borders(design: Design) -> str:
@@ -135,18 +143,9 @@ def _unit_marks(
     )
 
 
-def _laid(setting: Setting, unit: PlacedUnit, scale: Scale, part: str) -> Use:
-    half = float(setting.side) / 2
-    middle = complex(
-        float(setting.centre_left + unit.column * setting.side) + half,
-        float(setting.centre_top + unit.row * setting.side) + half,
-    )
-    return Use(unit.name + part, Motion((1 + 0j, 1j, -1 + 0j, -1j)[unit.turn % 4], scale.point(middle)))
-
-
-def _strip(strip: BorderStrip) -> Region:
-    left, top = float(strip.left), float(strip.top)
-    return Region((rectangle(left, top, left + float(strip.width), top + float(strip.height)),))
+def _laid(unit: PlacedUnit, half: float, scale: Scale, part: str) -> Use:
+    middle = unit.motion(complex(half, half))
+    return Use(unit.name + part, Motion(unit.motion.factor, scale.point(middle)))
 
 
 def _binding(scale: Scale, top: tuple[float, float], edge: float, ink: Ink) -> Area:

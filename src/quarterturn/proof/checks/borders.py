@@ -9,7 +9,7 @@ from quarterturn.design import Border, Design, Direction, Severity, dotted
 from quarterturn.measure import Length
 from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
-from quarterturn.proof.checks.finished import centre_size
+from quarterturn.proof.checks.sizing import centre_size
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
 

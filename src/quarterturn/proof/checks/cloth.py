@@ -9,7 +9,7 @@ from quarterturn.materials import ClothPlan, PanelGroup
 from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_count, show_length
 from quarterturn.proof.checks.drafting import draft_of, drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
-from quarterturn.proof.checks.finished import finished_size
+from quarterturn.proof.checks.sizing import finished_size
 from quarterturn.proof.model import Pattern
 
 LARGEST_BATTING = inches(120)

@@ -11,7 +11,7 @@ from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.drafting import drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check
 from quarterturn.proof.checks.ledger import keep_ledger, made_of, names_of_units, set_aside
-from quarterturn.proof.checks.mapping import kind_counts, unit_counts
+from quarterturn.proof.checks.tallying import kind_counts, unit_counts
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import Crease, CutApart, CutOut, FuseRings, FuseToGround, StitchEdge, Subcut
 

@@ -1,0 +1,132 @@
+"""The sentences of settings on point: triangles, slanting rows, corners, squaring up."""
+
+from __future__ import annotations
+
+from quarterturn.proof import Pattern
+from quarterturn.publish.wording.model import Wording
+from quarterturn.publish.wording.names import length, listed, named, plural, rectangle, sized
+from quarterturn.publish.wording.pressing import pressed_to
+from quarterturn.setting import Side
+from quarterturn.steps import (
+    AddCorners,
+    AddTriangles,
+    CutTriangles,
+    JoinRows,
+    SetIn,
+    SquareUp,
+    Step,
+)
+
+
+def tell_cut_triangles(step: Step, action: CutTriangles, pattern: Pattern) -> Wording:
+    """Tell cutting squares corner to corner."""
+    (used,), (made,) = step.uses[:1], step.makes[:1]
+    piece = pattern.bill.piece(used.label)
+    size = length(pattern.design, piece.width)
+    squares = f"the ({used.count}) {size} {plural(used.count, 'square')} {used.label}"
+    if action.cuts == 2:
+        how = (
+            f"cut {squares} corner to corner twice, in an X, without moving the pieces between the cuts, to make "
+            f"({made.count}) side triangles"
+        )
+        grain = "the straight grain lies on the long edge"
+    else:
+        how = f"cut {squares} corner to corner once to make ({made.count}) corner triangles"
+        grain = "the straight grain lies on the two short edges"
+    spare = made.count - needed_of(pattern, made.label)
+    over = f"; ({spare}) {plural(spare, 'is', 'are')} left over" if spare > 0 else ""
+    line = f"{how[0].upper()}{how[1:]} – {made.label}{over}; {grain}"
+    return Wording(named(pattern.design, piece.fabric), (), line)
+
+
+def needed_of(pattern: Pattern, label: str) -> int:
+    """Return how many of a label the steps use up, those set aside aside."""
+    from quarterturn.steps import SetAside
+
+    return sum(
+        pile.count
+        for step in pattern.steps.steps
+        if not isinstance(step.action, SetAside)
+        for pile in step.uses
+        if pile.label == label
+    )
+
+
+def tell_add_triangles(step: Step, action: AddTriangles, pattern: Pattern) -> Wording:
+    """Tell sewing triangles to the ends of slanting rows."""
+    sentences = (
+        "Lay a triangle to the end of the row, right sides together, with its right-angled corner level with the corner "
+        "of the row; its other point stands out beyond the row.",
+        f"Sew with a {length(pattern.design, action.seam)} seam. Triangles have bias on these edges: do not stretch "
+        "them.",
+        "Press towards the triangle, and trim the point that stands out level with the edge of the row.",
+    )
+    (made,) = step.makes
+    row = step.uses[0].label
+    ends = [
+        f"at the {way} end, level with the {end.level.value} edge"
+        for way, end in (("left", action.left), ("right", action.right))
+        if end
+    ]
+    many = f"{plural(len(ends), 'a triangle', 'triangles')} {listed(ends)}"
+    line = f"{capital(row)}: {many}. Make ({made.count})."
+    return Wording("Sew triangles to the ends of the slanting rows", sentences, line)
+
+
+def capital(text: str) -> str:
+    """Return a text that begins with a capital letter."""
+    return f"{text[0].upper()}{text[1:]}"
+
+
+def tell_join_rows(step: Step, action: JoinRows, pattern: Pattern) -> Wording:
+    """Tell sewing slanting rows together."""
+    names = listed([part.label for part in action.parts])
+    sentences = [
+        f"Sew the slanting rows together in their order, from the upper right, with {length(pattern.design, action.seam)} "
+        "seams: match the seams first and let the ends lie as they come.",
+        f"Press these seams {pressed_to(action.press)}.",
+    ]
+    if action.level is not None:
+        sentences.append("Trim the points that stand out at both ends level with the ends of the rows.")
+    return Wording(
+        "Sew the slanting rows together", tuple(sentences), f"{capital(names)}: make ({step.makes[0].count})."
+    )
+
+
+def tell_set_in(step: Step, action: SetIn, pattern: Pattern) -> Wording:
+    """Tell setting triangles into inner corners."""
+    seam = length(pattern.design, action.seam)
+    sentences = (
+        f"Lay a triangle along one side of the inner corner, right sides together, and sew with a {seam} seam up to "
+        f"{seam} from the corner. Leave the needle down and pivot; sew the other side.",
+        "Press towards the triangle.",
+    )
+    count = len(action.places)
+    line = f"({count}) {plural(count, 'triangle')} {step.uses[-1].label}."
+    return Wording("Set the side triangles in", sentences, line)
+
+
+def tell_corners(step: Step, action: AddCorners, pattern: Pattern) -> Wording:
+    """Tell sewing on the corner triangles."""
+    (made,) = step.makes
+    sentences = (
+        "Fold each corner triangle in half to find the middle of its long edge, and lay it on the middle of the bare "
+        "edge at the corner.",
+        f"Sew with a {length(pattern.design, action.seam)} seam, press towards the triangle, and trim its points level.",
+    )
+    label = step.uses[-1].label
+    line = f"({len(action.corners)}) {plural(len(action.corners), 'triangle')} {label}. Make ({made.count})."
+    return Wording("Sew on the corner triangles", sentences, line)
+
+
+def tell_square_up(step: Step, action: SquareUp, pattern: Pattern) -> Wording:
+    """Tell trimming work on point to its size."""
+    (made,) = step.makes
+    beyond = length(pattern.design, action.beyond)
+    sentences = (
+        f"Turn it so that the squares stand on their corners. Trim each edge {beyond} outside the outermost points, and "
+        "keep the corners square.",
+    )
+    size = sized(pattern.design, made.width, made.height)
+    line = f"{capital(made.label)} should measure {size}, unfinished. Make ({made.count})."
+    return Wording("Square up", sentences, line)

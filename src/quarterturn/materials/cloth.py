@@ -23,6 +23,10 @@ from quarterturn.measure import Length, Units, buy_up
 from quarterturn.pieces import Piece, Purpose
 
 
+LONG_PURPOSES = (Purpose.BORDER, Purpose.COPING, Purpose.STRIP, Purpose.SASH)
+"""What is sewn together from strips where it is longer than the cloth is wide."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Demand:
     """The pieces of a fabric by the way in which they are cut."""
@@ -69,7 +73,8 @@ def _demand(fabric: Fabric, pieces: Sequence[Piece]) -> _Demand:
     def of(purpose: Purpose) -> tuple[Piece, ...]:
         return tuple(piece for piece in pieces if piece.purpose is purpose)
 
-    long = tuple(piece for piece in of(Purpose.BORDER) if piece.length > fabric.width)
+    strips = (piece for purpose in LONG_PURPOSES for piece in of(purpose))
+    long = tuple(piece for piece in strips if piece.length > fabric.width)
     apart = (*long, *of(Purpose.BINDING), *of(Purpose.BACKING))
     kinds = [kind_of(piece, fabric.direction, fabric.width) for piece in pieces if piece not in apart]
     return _Demand(

@@ -35,6 +35,7 @@ from quarterturn.design.model import (
     code_of_unit,
     quarter_of_unit,
 )
+from quarterturn.design.nesting import ROOT, TOP, NamedCell, border_key, codes_in, named_cells, section_key
 from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.repeats import laid, mirrored, turned, upended
@@ -70,6 +71,8 @@ __all__ = [
     "CODES",
     "PLACEHOLDERS",
     "QUARTERS",
+    "ROOT",
+    "TOP",
     "AnyBorder",
     "Border",
     "Cell",
@@ -93,6 +96,7 @@ __all__ = [
     "Making",
     "Map",
     "MapCell",
+    "NamedCell",
     "OnPointSet",
     "PanelMotif",
     "PanelSet",
@@ -114,7 +118,9 @@ __all__ = [
     "Symmetry",
     "TriangleFit",
     "WriteError",
+    "border_key",
     "code_of_unit",
+    "codes_in",
     "default_house",
     "default_making",
     "default_trim",
@@ -124,10 +130,12 @@ __all__ = [
     "line_of",
     "locate",
     "mirrored",
+    "named_cells",
     "parts_of",
     "quarter_of_unit",
     "read_design",
     "schema",
+    "section_key",
     "starter",
     "turned",
     "unit_name",

@@ -10,10 +10,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
-from typing import TypeAlias
+from typing import TypeAlias, TypeVar
 
-from quarterturn.design.sections import ClothCell, Map, MapCell, Symmetry
+from quarterturn.design.sections import ClothCell, MapCell, Symmetry
 
+AnyCell = TypeVar("AnyCell", bound=MapCell)
+Rows: TypeAlias = tuple[tuple[AnyCell, ...], ...]
 Move: TypeAlias = Callable[[complex], complex]
 
 _TOP_LEFT = -1 - 1j
@@ -26,7 +28,7 @@ def moved_turn(turn: int, move: Move) -> int:
     return corners.index(move(corners[turn]))
 
 
-def turned(block: Map, times: int = 1) -> Map:
+def turned(block: Rows[AnyCell], times: int = 1) -> Rows[AnyCell]:
     """Return a block turned so many quarters clockwise, its units with it."""
     for _ in range(times % 4):
         columns = zip(*reversed(block), strict=True)
@@ -34,17 +36,17 @@ def turned(block: Map, times: int = 1) -> Map:
     return block
 
 
-def mirrored(block: Map) -> Map:
+def mirrored(block: Rows[AnyCell]) -> Rows[AnyCell]:
     """Return a block reflected in an upright line: left becomes right."""
     return _each((tuple(reversed(row)) for row in block), lambda corner: complex(-corner.real, corner.imag))
 
 
-def upended(block: Map) -> Map:
+def upended(block: Rows[AnyCell]) -> Rows[AnyCell]:
     """Return a block reflected in a level line: top becomes bottom."""
     return _each(reversed(block), lambda corner: corner.conjugate())
 
 
-def laid(block: Map, symmetry: Symmetry, across: int, down: int) -> Map:
+def laid(block: Rows[AnyCell], symmetry: Symmetry, across: int, down: int) -> Rows[AnyCell]:
     """Return so many copies of a block side by side and one below the other, each laid as the symmetry says.
 
     Under `TURN` a copy is a round: the block, a square, and three more of it turned about its lower right corner.
@@ -55,7 +57,7 @@ def laid(block: Map, symmetry: Symmetry, across: int, down: int) -> Map:
     return tuple(row for i in range(down) for row in _beside(*_copies(block, symmetry, i, across)))
 
 
-def _copies(block: Map, symmetry: Symmetry, level: int, across: int) -> list[Map]:
+def _copies(block: Rows[AnyCell], symmetry: Symmetry, level: int, across: int) -> list[Rows[AnyCell]]:
     """Return the copies of one level, from left to right."""
     if symmetry is Symmetry.HALF_TURN:
         return [turned(block, 2 * ((level + j) % 2)) for j in range(across)]
@@ -65,14 +67,14 @@ def _copies(block: Map, symmetry: Symmetry, level: int, across: int) -> list[Map
     return [block] * across
 
 
-def _each(rows: Iterable[tuple[MapCell, ...]], move: Move) -> Map:
+def _each(rows: Iterable[tuple[AnyCell, ...]], move: Move) -> Rows[AnyCell]:
     turns = [moved_turn(turn, move) for turn in range(4)]
     return tuple(tuple(_moved(cell, turns) for cell in row) for row in rows)
 
 
-def _moved(cell: MapCell, turns: Sequence[int]) -> MapCell:
+def _moved(cell: AnyCell, turns: Sequence[int]) -> AnyCell:
     return cell if isinstance(cell, ClothCell) else replace(cell, turn=turns[cell.turn])
 
 
-def _beside(*blocks: Map) -> Map:
+def _beside(*blocks: Rows[AnyCell]) -> Rows[AnyCell]:
     return tuple(sum(parts, ()) for parts in zip(*blocks, strict=True))

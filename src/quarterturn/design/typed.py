@@ -66,7 +66,8 @@ def _in_data(where: Path, data: Any) -> Path:
             isinstance(data, list) and isinstance(part, int)
         )
         if not inside:
-            break
+            # A member of a union has a name of its own, which is not in the data.
+            continue
         data = data[part]
         path.append(part)
     return tuple(path)
@@ -156,7 +157,9 @@ def _whole_schema() -> dict[str, Any]:
 
 
 def _resolve(node: Any, whole: Mapping[str, Any]) -> Any:
-    while "$ref" in node:
+    while "$ref" in node or "oneOf" in node:
+        if "oneOf" in node:
+            node = next(each for each in node["oneOf"] if "$ref" in each)
         node = whole["$defs"][node["$ref"].rpartition("/")[2]]
     return node
 

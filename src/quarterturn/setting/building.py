@@ -8,6 +8,7 @@ from collections.abc import Iterable
 
 from quarterturn.blocks import Blocks
 from quarterturn.design import (
+    ROOT,
     Cell,
     ClothCell,
     Design,
@@ -19,6 +20,7 @@ from quarterturn.design import (
     PanelSet,
     SectionCell,
     SectionSet,
+    section_key,
 )
 from quarterturn.design.limits import LARGEST_QUILT
 from quarterturn.geometry import Motion, quarter_turns, region_bounds
@@ -26,7 +28,7 @@ from quarterturn.geometry import Region as Shape
 from quarterturn.measure import Length
 from quarterturn.setting.framing import framed
 from quarterturn.setting.grids import line_grid, straight_grid
-from quarterturn.setting.misfits import ROOT, Misfits, section_key
+from quarterturn.setting.misfits import Misfits
 from quarterturn.setting.on_point import on_point
 from quarterturn.setting.tree import Child, Motif, Node, OneUnit, Panel
 

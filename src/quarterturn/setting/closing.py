@@ -24,7 +24,8 @@ LEAST_PIECES = 4
 class Closing:
     """A unit that would close a round of so many pieces if it were turned clockwise by `quarters` more.
 
-    `unit` is its place in `Setting.units`; `alike` counts the rounds of the top that close already and have as many pieces and the same length.
+    `unit` is its place in `Setting.units`; `alike` counts the rounds of the top that close already and have as many
+    pieces and the same length.
     """
 
     unit: int
@@ -44,7 +45,9 @@ def closing_turns(design: Design, blocks: Blocks, setting: Setting) -> tuple[Clo
     if not alike:
         return ()
     network = Network(
-        Curves(design, blocks), [(u.name, u.turn) for u in setting.units], neighbours_of(design, blocks, setting)
+        Curves(design, blocks),
+        [(u.name, u.turn) for u in setting.units],
+        neighbours_of(design, blocks, setting),
     )
     closed = {unit for trail in flow.rounds for unit in trail.units}
     beside = sorted(set(_beside_open_ends(network)) - closed)[: MOST_TRIALS // 3]

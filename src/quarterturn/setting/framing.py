@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from quarterturn.design import (
+    ROOT,
+    TOP,
     AnyBorder,
     Border,
     ClothCell,
@@ -14,9 +16,9 @@ from quarterturn.design import (
     MapCell,
     PiecedBorder,
     SectionCell,
+    border_key,
 )
 from quarterturn.measure import Length
-from quarterturn.setting.misfits import ROOT, TOP, border_key
 from quarterturn.setting.remedies import remedy_for
 from quarterturn.setting.tree import Child, ClothUse, Frame, Framed, Node, PlainCloth
 
@@ -133,9 +135,7 @@ def _corners(builder: Builder, key: str, cell: MapCell, depths: Size) -> tuple[C
     return corners
 
 
-def _hold(
-    builder: Builder, key: str, cell: SectionCell, measure: str, size: Length, edge: Length
-) -> None:
+def _hold(builder: Builder, key: str, cell: SectionCell, measure: str, size: Length, edge: Length) -> None:
     """Note a pieced strip that has not the length of its edge."""
     if size == edge:
         return

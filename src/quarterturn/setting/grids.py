@@ -5,9 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from quarterturn.design import Cell, ClothCell, LineSet, MapCell, Sashing, SectionCell, StraightSet, Strip
+from quarterturn.design import (
+    Cell,
+    ClothCell,
+    LineSet,
+    MapCell,
+    Sashing,
+    SectionCell,
+    StraightSet,
+    Strip,
+    section_key,
+)
 from quarterturn.measure import Length
-from quarterturn.setting.misfits import section_key
 from quarterturn.setting.remedies import remedy_for
 from quarterturn.setting.tree import Child, ClothUse, Grid, PlainCloth
 

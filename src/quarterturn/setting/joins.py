@@ -79,7 +79,9 @@ def _joins(seams: Seams, units: Sequence[PlacedUnit], neighbours: Neighbours) ->
 
 def _changes(spans: tuple[Span, ...], cloth: Callable[[str], str]) -> tuple[Change, ...]:
     told = [(span.start, cloth(span.part)) for span in spans]
-    return tuple((at, before, after) for (_, before), (at, after) in itertools.pairwise(told) if before != after)
+    return tuple(
+        (at, before, after) for (_, before), (at, after) in itertools.pairwise(told) if before != after
+    )
 
 
 def _meet(first: tuple[Change, ...], second: tuple[Change, ...], length: float) -> tuple[JoinMark, ...]:

@@ -108,12 +108,8 @@ def corner_triangles(node: OnPoint) -> Iterator[Region]:
     reach = _first(node).real
     across = reach - over if len(node.cells[0]) == 1 else reach + over
     down = reach - over if len(node.cells) == 1 else reach + over
-    first = _polygon(
-        0j, complex(across, 0), complex(reach, over), complex(over, reach), complex(0, down)
-    )
-    second = polygon(
-        (complex(width, 0), complex(width, reach + over), complex(width - reach - over, 0))
-    )
+    first = _polygon(0j, complex(across, 0), complex(reach, over), complex(over, reach), complex(0, down))
+    second = polygon((complex(width, 0), complex(width, reach + over), complex(width - reach - over, 0)))
     half_turn = Motion(-1 + 0j, complex(width, height))
     for path in (first, second, half_turn.path(first), half_turn.path(second)):
         yield Region((path,))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from quarterturn.design import Finding, Place, Severity, dotted
+from quarterturn.design import Finding, Place, Severity
 from quarterturn.measure import MM, Length, Units, show_length
 
 FIT_CODES: Mapping[str, str] = MappingProxyType(
@@ -39,19 +39,3 @@ class Misfits:
         if self.units is Units.METRIC and (value / MM * 10).denominator != 1:
             return f"{float(value / MM):.2f} mm"
         return show_length(value, self.units, sixteenths=True)
-
-
-def section_key(name: str, *parts: str | int) -> str:
-    """Return the dotted key of a section, or of something in it; the root's name is `centre`."""
-    return dotted("setting", *parts) if name == ROOT else dotted("sections", name, *parts)
-
-
-def border_key(name: str, number: int) -> str:
-    """Return the dotted key of a border round a section, counted from 0."""
-    return dotted("borders", number) if name == ROOT else dotted("sections", name, "borders", number)
-
-
-ROOT = "centre"
-"""What the root is called."""
-TOP = "top"
-"""What the root is called with its borders."""

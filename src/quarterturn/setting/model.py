@@ -17,8 +17,10 @@ class PlacedUnit:
     """A unit at its place in the top.
 
     `section` is the section whose map it stands in (`centre` for the root), row and column count there from 0 as they
-    are laid, and `copy` counts the places where that section lies, from 0. `motion` brings the unit's frame (turn 0, see
-    `blocks.model`) into the top's frame, all turns included; `turn` is its own turn in its map.
+    are laid, and `copy` counts the places where that section lies, from 0. On point even rows are those of the map, and
+    odd ones those between. What fills a corner of a border stands in `border 1 of wreath`, counted from the inside.
+    `motion` brings the unit's frame (turn 0, see `blocks.model`) into the top's frame, all turns included; `turn` is
+    its own turn in its map.
     """
 
     section: str
@@ -77,8 +79,8 @@ class JoinMark:
 class Join:
     """The seam between two units that share a whole side: places in `Setting.units`, the first the earlier.
 
-    `side` is the side of the first unit, as its section's map shows it, on which the second one lies. Marks are measured
-    from that side's left or top end.
+    `side` is the side of the first unit, as its section's map shows it, on which the second one lies. Marks are
+    measured from that side's left or top end.
     """
 
     first: int
@@ -91,7 +93,7 @@ class Stop(enum.Enum):
     """Where a curve that does not close comes to its end."""
 
     EDGE = "edge"
-    """At the edge of the quilt centre, by the border."""
+    """Where no unit shares the side: by a border, a triangle, sashing or plain cloth."""
     SEAM = "seam"
     """At a seam, where the neighbour has nothing to go on with."""
     STEP = "step"

@@ -22,7 +22,7 @@ _OFF = 0.0037
 
 @dataclass(frozen=True, slots=True)
 class Neighbour:
-    """Across a side of a unit: the other unit, and which side of that one it is, both as their sections' maps show them.
+    """Across a side of a unit: the other unit, and which side of that one it is, each as its section's map shows it.
 
     `flipped` tells that the left or top end of the one side is the right or bottom end of the other.
     """

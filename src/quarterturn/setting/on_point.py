@@ -1,8 +1,8 @@
 """Squares standing on a corner: the finished sizes, and the squares from which setting triangles are cut.
 
-With D = (side + sash)·√2, rows and columns of such squares are columns·D wide and rows·D high, sashing adds sash·√2 and
-a float twice its width. The quarter of a square that fills the edge has D as its long edge, the half that fills a corner
-(side + 2·sash)/√2 as its short ones. Seams s wide add 2s(1+√2) and s(2+√2) to the squares they are cut from; the
+With D = (side + sash)·√2, rows and columns of such squares are columns·D wide and rows·D high, sashing adds sash·√2
+and a float twice its width. The quarter of a square that fills the edge has D as its long edge, the half that fills a
+corner (side + 2·sash)/√2 as its short ones. Seams s wide add 2s(1+√2) and s(2+√2) to the squares they are cut from; the
 handbook rules are + 1¼" and + ⅞" (K. Combs, Formulas for Quilters, 2002; the exact additions are computed).
 """
 
@@ -11,9 +11,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from quarterturn.design import ClothCell, Map, MapCell, OnPointSet, TriangleFit
+from quarterturn.design import ClothCell, Map, MapCell, OnPointSet, TriangleFit, section_key
 from quarterturn.measure import CUT_TOLERANCE, INCH, ROOT_TWO, Length, Units, cut_up, inches
-from quarterturn.setting.misfits import section_key
 from quarterturn.setting.tree import Child, ClothUse, OnPoint, PlainCloth
 
 if TYPE_CHECKING:

@@ -19,8 +19,8 @@ from quarterturn.setting.tree import (
     Framed,
     Grid,
     Node,
-    OnPoint,
     OneUnit,
+    OnPoint,
     Panel,
     PlainCloth,
 )

@@ -1,7 +1,7 @@
 """Does the map name a quarter where a master's units are of several kinds, and only there? And does all fit together?
 
-Which quarters are equal, and how large every unit is, is found by cutting the master, so the reader of the design cannot
-tell.
+Which quarters are equal, and how large every unit is, is found by cutting the master, so the reader of the design
+cannot tell.
 """
 
 from __future__ import annotations
@@ -10,23 +10,9 @@ from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
 from quarterturn.blocks import Blocks, Master
-from quarterturn.design import (
-    QUARTERS,
-    Cell,
-    Design,
-    Finding,
-    LineSet,
-    Map,
-    OnPointSet,
-    PiecedBorder,
-    Place,
-    SectionSet,
-    Severity,
-    StraightSet,
-    dotted,
-)
+from quarterturn.design import QUARTERS, Cell, Design, Finding, Place, Severity, named_cells
 from quarterturn.setting.building import build_top
-from quarterturn.setting.misfits import FIT_CODES, ROOT, border_key, section_key
+from quarterturn.setting.misfits import FIT_CODES
 
 MAP_CODES: Mapping[str, str] = MappingProxyType(
     {
@@ -39,41 +25,14 @@ MAP_CODES: Mapping[str, str] = MappingProxyType(
 
 
 def map_findings(design: Design, blocks: Blocks) -> tuple[Finding, ...]:
-    """Return a finding that stops for each word of a map that means no unit, at its first place, and for each misfit."""
+    """Return a finding that stops for each word that means no unit, at its first place; if none, for each misfit."""
     told: dict[str, Finding] = {}
-    for cell, place in _cells(design):
-        if cell.name not in told and (fault := _fault(design, blocks, cell)):
+    for named in named_cells(design):
+        cell = named.cell
+        if isinstance(cell, Cell) and cell.name not in told and (fault := _fault(design, blocks, cell)):
+            place = Place(named.key, named.detail)
             told[cell.name] = Finding(fault[0], Severity.STOPS, place, fault[1], fault[2])
     return tuple(told.values()) or build_top(design, blocks)[1]
-
-
-def _cells(design: Design) -> Iterator[tuple[Cell, Place]]:
-    """Return every unit that a map names, with its place in the file."""
-    named = [(ROOT, design.setting, design.borders)]
-    named += [(section.name, section.setting, section.setting.borders) for section in design.sections]
-    for name, setting, borders in named:
-        yield from _cells_of(name, setting)
-        for number, border in enumerate(borders):
-            if isinstance(border, PiecedBorder) and isinstance(border.corners, Cell):
-                yield border.corners, Place(f"{border_key(name, number)}.corners")
-
-
-def _cells_of(name: str, setting: SectionSet) -> Iterator[tuple[Cell, Place]]:
-    if isinstance(setting, StraightSet | OnPointSet):
-        yield from _cells_of_map(section_key(name, "map"), setting.cells)
-    if isinstance(setting, OnPointSet):
-        yield from _cells_of_map(section_key(name, "between"), setting.between)
-    if isinstance(setting, LineSet):
-        for number, part in enumerate(setting.parts):
-            if isinstance(part, Cell):
-                yield part, Place(section_key(name, "parts", number))
-
-
-def _cells_of_map(key: str, cells: Map) -> Iterator[tuple[Cell, Place]]:
-    for r, row in enumerate(cells):
-        for c, cell in enumerate(row):
-            if isinstance(cell, Cell):
-                yield cell, Place(f"{key}.{dotted(r)}", f"row {r + 1}, unit {c + 1}")
 
 
 def _fault(design: Design, blocks: Blocks, cell: Cell) -> tuple[str, str, str] | None:

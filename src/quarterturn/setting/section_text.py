@@ -1,17 +1,16 @@
-"""The text form of the tree: what each section is, how large, where its parts lie, and its borders in order of sewing."""
+"""The text form of the tree: what each section is, how large, what it holds, and its borders in order of sewing."""
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
 
-from quarterturn.design import Corner
+from quarterturn.design import ROOT, Corner
 from quarterturn.measure import Length, Units, aligned, show_count, show_length, show_plain, show_rectangle
-from quarterturn.setting.misfits import ROOT
 from quarterturn.setting.model import Setting
 from quarterturn.setting.placing import is_sashing
 from quarterturn.setting.strips import corner_places, strip_places
-from quarterturn.setting.tree import Child, Framed, Grid, Node, OnPoint, OneUnit, Panel, PlainCloth
+from quarterturn.setting.tree import Child, Framed, Grid, Node, OneUnit, OnPoint, Panel, PlainCloth
 
 
 def sections_text(setting: Setting, units: Units) -> Iterator[str]:
@@ -80,7 +79,11 @@ def children_of(node: Node) -> Iterator[Child]:
 def _kind(node: Node, units: Units) -> str:
     """Tell how a section is laid: `3 rows of 5 units, each 4" finished`."""
     if isinstance(node, OnPoint):
-        between = f" and {len(node.between)} rows of {len(node.between[0])}" if node.between and node.between[0] else ""
+        between = (
+            f" and {len(node.between)} rows of {len(node.between[0])}"
+            if node.between and node.between[0]
+            else ""
+        )
         squares = f"{show_count(len(node.cells), 'row')} of {len(node.cells[0])}{between}"
         cut = f"side triangles from {show_length(node.side_square, units)} squares, corners from"
         return (
@@ -130,9 +133,9 @@ def _borders(node: Framed, units: Units) -> Iterator[str]:
         width, height = width + 2 * frame.side_depth, height + 2 * frame.end_depth
         left, top = left - frame.side_depth, top - frame.end_depth
         for side, child, at in strip_places(frame, float(width), float(height)):
-            sizes = sorted((child.width, child.height))
+            narrow, long = sorted((child.width, child.height))
             mitred = ", mitred" if frame.corner is Corner.MITRED else ""
-            size = f"{show_rectangle(*sizes, units)}{mitred}"
+            size = f"{show_rectangle(narrow, long, units)}{mitred}"
             place = f"at {_plain(left, at.real, units)}, {_plain(top, at.imag, units)}"
             rows.append((str(len(rows) + 1), f"border {ring}", side.value, _cloth(child), size, place))
         for child, at in corner_places(frame, float(width), float(height)):

@@ -1,4 +1,4 @@
-"""The text form of the setting: the sections with their maps and borders, what meets at the seams, where the curves run."""
+"""The text form of the setting: sections with their maps and borders, what meets at seams, where the curves run."""
 
 from __future__ import annotations
 
@@ -6,14 +6,14 @@ from collections import Counter
 from collections.abc import Iterator
 from typing import TypeAlias
 
+from quarterturn.design import ROOT
 from quarterturn.measure import Units, aligned, show_count, show_length, show_plain
 from quarterturn.setting.model import JoinMark, Meeting, PlacedUnit, Setting, Trail
-from quarterturn.setting.misfits import ROOT
 from quarterturn.setting.section_text import sections_text
 
 
 def setting_text(setting: Setting, units: Units) -> str:
-    """Return sections, finished sizes, tally and borders of the quilt; its joins and its curves, equal ones together."""
+    """Return sections, finished sizes, tally and borders of the quilt; its joins and curves, equal ones together."""
     return "\n".join((*sections_text(setting, units), *_joins(setting, units), *_flow(setting, units), ""))
 
 

@@ -107,9 +107,9 @@ class Grid:
 class OnPoint:
     """Square children standing on a corner, sewn in slanting rows that end in setting triangles.
 
-    The slanting rows run from the upper left to the lower right (each child is turned by an eighth clockwise besides its
-    own turn, so that the left to right of a row is the down-right of the top); they are listed from the upper right to
-    the lower left. With sashing, rows of sashes and cornerstones stand between (and outside) the rows of children.
+    The slanting rows run from the upper left to the lower right (each child is turned by an eighth clockwise besides
+    its own turn, so that the left to right of a row is the down-right of the top); they are listed from the upper right
+    to the lower left. With sashing, rows of sashes and cornerstones stand between (and outside) the rows of children.
     """
 
     name: str
@@ -138,8 +138,9 @@ class OnPoint:
 class Frame:
     """One border round a centre, inside out: four strips in the order left, right, top, bottom, and perhaps corners.
 
-    `side_depth` is the finished width of the left and right strips, `end_depth` that of the other two. A mitred strip is
-    as long as the outer edge; its ends are cut off at 45°.
+    `side_depth` is the finished width of the left and right strips, `end_depth` that of the other two. A mitred strip
+    is as long as the outer edge; its ends are cut off at 45°. Where coping is needed one way only, the other pair has a
+    depth of 0: its strips are not there, and are passed over.
     """
 
     corner: Corner

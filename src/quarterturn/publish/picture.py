@@ -11,14 +11,23 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from quarterturn.blocks import GROUND, SHAPE, Blocks, Unit
-from quarterturn.design import Colourway, Design, code_of_unit
+from quarterturn.design import AnyBorder, Colourway, Design, PiecedBorder, code_of_unit
 from quarterturn.geometry import Motion, Region, rectangle
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Use
-from quarterturn.setting import BorderStrip, Face, PlacedUnit, Setting
+from quarterturn.setting import Face, Grid, OneUnit, OnPoint, Panel, PlacedUnit, PlainCloth, Setting
 
 SEAM = "#6f6f6d"
 OUTLINE = "#999999"
 """Grey of 40 %, for lines that will be coloured over."""
+
+_BORDERS = ("border strip", "coping strip")
+_KINDS = {
+    Grid: "sections in rows",
+    OnPoint: "squares on point",
+    Panel: "a panel",
+    OneUnit: "",
+    PlainCloth: "",
+}
 
 _CLOSING = 0.2
 """Each cloth is outlined this thinly in its own colour, lest the paper show between neighbours on a screen."""
@@ -106,23 +115,31 @@ def describe_top(design: Design, setting: Setting) -> str:
     )
     borders = _described_borders(design)
     return (
-        f"The sewn top of {design.title}: {_described_setting(design, setting)}, {kinds}.{borders}"
+        f"The sewn top of {design.title}: {_described_setting(setting)}, {kinds}.{borders}"
         f" Bound in {_name(design, design.binding_fabric)}."
     )
 
 
-def _described_setting(design: Design, setting: Setting) -> str:
-    """Say how many units lie in rows; where there is more than units, of what kind the setting is."""
-    kind = design.setting
-    if isinstance(kind, StraightSet) and not setting.cloths_in_centre and len(setting.centre.rows)
-    return ""
+def _described_setting(setting: Setting) -> str:
+    """Say how many rows of units there are; where there is more than units, how they are set."""
+    centre = setting.centre
+    if isinstance(centre, Grid) and all(isinstance(c.node, OneUnit) for row in centre.rows for c in row):
+        return f"{len(centre.rows)} × {len(centre.rows[0])} units"
+    cloths = Counter(cloth.what for cloth in setting.cloths if cloth.what not in _BORDERS)
+    units = f"{len(setting.units)} units" if setting.units else ""
+    told = (f"{count} {what}{'s' if count > 1 else ''}" for what, count in cloths.items())
+    return ", ".join(part for part in (_KINDS[type(centre)], units, *told) if part)
 
 
 def _described_borders(design: Design) -> str:
     if not design.borders:
         return ""
-    names = ", then ".join(_name(design, border.fabric) for border in design.borders)
+    names = ", then ".join(_border_name(design, border) for border in design.borders)
     return f" {'Border' if len(design.borders) == 1 else 'Borders'}, from the inside: {names}."
+
+
+def _border_name(design: Design, border: AnyBorder) -> str:
+    return "pieced strips" if isinstance(border, PiecedBorder) else _name(design, border.fabric)
 
 
 def _name(design: Design, letter: str) -> str:

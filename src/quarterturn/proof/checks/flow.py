@@ -105,8 +105,7 @@ def rounds_left_open(pattern: Pattern) -> Iterator[Fault]:
         f"{first.alike} that close elsewhere.{more}"
     )
     remedy = "Turn the unit in the map, or leave it so if the open round is meant."
-    place = (unit.section, unit.row, unit.column)
-    leaf = next(leaf for leaf in units_of(design) if (leaf.section, leaf.row, leaf.column) == place)
+    leaf = min(units_of(design), key=lambda each: abs(each.motion.move - unit.motion.move))
     yield Fault(leaf.key, sentence, remedy, place_of(leaf))
 
 

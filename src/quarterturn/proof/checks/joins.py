@@ -122,7 +122,7 @@ def _ends(leaf: Leaf, number: int) -> tuple[complex, complex]:
 
 
 def _spot(leaf: Leaf, number: int) -> tuple[int, int]:
-    """Return where the middle of a side lies, so roughly that sums of floats agree, and no length on a ruler is torn."""
+    """Return where the middle of a side lies, so roughly that sums of floats agree; no ruler's mark is torn."""
     a, b = _ends(leaf, number)
     middle = (a + b) / 2
     return int((middle.real + 1) * 1024 + 0.25), int((middle.imag + 1) * 1024 + 0.25)

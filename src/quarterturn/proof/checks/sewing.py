@@ -11,7 +11,6 @@ from quarterturn.design import Pressing, Severity, code_of_unit
 from quarterturn.geometry import Motion
 from quarterturn.measure import Length, show_count
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
-from quarterturn.proof.checks.ledger import names_of_units
 from quarterturn.proof.checks.laying import place_of
 from quarterturn.proof.checks.tallying import Turned
 from quarterturn.proof.checks.walking import units_of
@@ -34,7 +33,8 @@ def layout_drawn(pattern: Pattern) -> Iterator[Fault]:
         drawn = found.pop(place, None)
         if drawn != (leaf.name, leaf.eighths):
             told = f"has {_written(drawn)}" if drawn else "has none"
-            sentence = f"The map has {_written((leaf.name, leaf.eighths))} in {place_of(leaf)}; the assembly drawing {told}."
+            wanted_here = f"{_written((leaf.name, leaf.eighths))} in {place_of(leaf)}"
+            sentence = f"The map has {wanted_here}; the assembly drawing {told}."
             yield Fault(leaf.key, sentence, REBUILD, place_of(leaf))
             return
     if found:
@@ -58,7 +58,7 @@ def _place_of(point: complex) -> tuple[int, int]:
 
 
 def _written(unit: Turned) -> str:
-    """Write a unit as in a map; one that stands on a corner has the turn of its map, where its section is not turned."""
+    """Write a unit as a map does; one on point as if its section lay upright."""
     return f"{unit[0]}{unit[1] // 2}"
 
 

@@ -21,17 +21,30 @@ from quarterturn.publish.wording.opening import (
     notions,
     sizes_said,
 )
+from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.publish.wording.requirements import Need, cloth_needs, other_needs, plan_line, width_line
+from quarterturn.publish.wording.sections import (
+    Made,
+    borders_said,
+    held_by,
+    node_said,
+    section_name,
+    sections_of,
+    unit_grid,
+    unit_sizes,
+)
 from quarterturn.publish.wording.telling import TELLERS, tell
 
 __all__ = [
     "LABEL",
     "TECHNIQUE",
     "TELLERS",
+    "Made",
     "Need",
     "Wording",
     "abbreviations",
     "assumptions",
+    "borders_said",
     "cautions",
     "centre_sewing",
     "cloth_needs",
@@ -41,17 +54,24 @@ __all__ = [
     "fabric_name",
     "fabric_words",
     "flow_facts",
+    "held_by",
     "imprint",
     "length",
     "named",
+    "node_said",
     "notions",
     "other_needs",
     "placed_name",
     "plan_line",
+    "pressed_to",
     "rectangle",
     "row_places",
+    "section_name",
+    "sections_of",
     "sized",
     "sizes_said",
     "tell",
+    "unit_grid",
+    "unit_sizes",
     "width_line",
 ]

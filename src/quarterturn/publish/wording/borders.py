@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, named, piece_of, plural, rectangle, sized
+from quarterturn.publish.wording.names import length, piece_of, rectangle
 from quarterturn.publish.wording.slanting import capital
 from quarterturn.setting import Side
-from quarterturn.steps import AddBorder, AddMitred, Step, TrimToFit, labels
+from quarterturn.steps import AddBorder, Step, labels
 
 SIDE_NAMES = {
     Side.LEFT: "left side",

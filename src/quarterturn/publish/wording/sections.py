@@ -9,7 +9,7 @@ from quarterturn.design import Border, Corner, Design, PiecedBorder
 from quarterturn.measure import show_count
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import length, listed, plural, rectangle
-from quarterturn.setting import Child, Framed, Grid, Node, OnPoint, OneUnit, Panel, Setting
+from quarterturn.setting import Child, Framed, Grid, Node, OneUnit, OnPoint, Panel
 
 ROOTS = ("centre", "top")
 """The names of the root: inside its borders, and with them."""
@@ -77,11 +77,6 @@ def unit_grid(node: Node) -> Grid | None:
     sizes = {(each.width, each.height) for each in children if isinstance(each, OneUnit)}
     whole = all(isinstance(each, OneUnit) for each in children)
     return node if whole and len(sizes) == 1 and len({len(row) for row in node.rows}) == 1 else None
-
-
-def setting_said(setting: Setting) -> str:
-    """Say how the quilt centre is set."""
-    return node_said(setting.centre)
 
 
 def node_said(node: Node) -> str:

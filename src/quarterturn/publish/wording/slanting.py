@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, listed, named, plural, rectangle, sized
+from quarterturn.publish.wording.names import length, listed, named, plural, sized
 from quarterturn.publish.wording.pressing import pressed_to
-from quarterturn.setting import Side
 from quarterturn.steps import (
     AddCorners,
     AddTriangles,

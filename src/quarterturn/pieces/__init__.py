@@ -7,6 +7,7 @@ Promise: whatever is made beyond need is stated as spare or surplus.
 
 from quarterturn.pieces.bill import bill_of_pieces, blank_side
 from quarterturn.pieces.cloths import (
+    QUARTERS,
     ClothPiece,
     TriangleCount,
     cloth_piece,
@@ -38,6 +39,7 @@ from quarterturn.pieces.slanting import (
 from quarterturn.pieces.text import bill_text
 
 __all__ = [
+    "QUARTERS",
     "Bill",
     "ClothPiece",
     "Grain",

@@ -75,6 +75,8 @@ def _blank_counts(design: Design, bill: Bill) -> dict[tuple[str, str], int]:
     counts: Counter[tuple[str, str]] = Counter()
     for masters in bill.masters:
         counts[masters.shape, masters.recipe] += masters.count
+    for motifs in bill.motifs:
+        counts[motifs.shape, motifs.recipe] += motifs.count
     return dict(counts)
 
 

@@ -68,6 +68,8 @@ class AddTriangles:
     right: EndTriangle | None
     seam: Length
     press: Press
+    turn: int = 0
+    """Quarter turns with which a row is laid that is a single square."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +126,8 @@ class AddCorners:
     level: Length
     across: Length
     seam: Length
+    turn: int = 0
+    """Quarter turns with which the work is laid where it is a single square."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,6 +158,8 @@ class FuseToPanel:
 
     panel: str
     motifs: tuple[PlacedMotif, ...]
+    turn: int = 0
+    """Quarter turns with which the piece is laid: 1 where the panel stands upright."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -42,7 +42,7 @@ class Towards(enum.Enum):
     SASHING = "sashing"
     """Sashing strips, away from squares and cornerstones."""
     STRIPS = "strips"
-    """Plain strips of a line of sections, away from the sections."""
+    """Strips, away from the sections between them and from the corners of a border."""
 
 
 Press: TypeAlias = Side | Towards | None

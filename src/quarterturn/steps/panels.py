@@ -1,0 +1,67 @@
+"""The steps of panels: motifs fused to plain cloth, stitched, and the panel cut away behind them."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from quarterturn.blocks import Blocks
+from quarterturn.geometry import STAY, Motion, congruence, shift
+from quarterturn.pieces import panel_piece
+from quarterturn.setting import Motif, Panel
+from quarterturn.steps import labels
+from quarterturn.steps.draft import Draft, draft
+from quarterturn.steps.model import Chapter
+from quarterturn.steps.naming import Table
+from quarterturn.steps.sections import CutAwayBehind, FuseToPanel, MotifEdge, PlacedMotif, StitchMotifs
+from quarterturn.steps.things import Pile, Placed, Product
+
+
+def panel_steps(table: Table, blocks: Blocks) -> Iterator[Draft]:
+    """Return fusing, stitching and cutting away of every kind of panel."""
+    for node in table.made:
+        if isinstance(node, Panel):
+            yield from _panel(table, blocks, node)
+
+
+def _panel(table: Table, blocks: Blocks, panel: Panel) -> Iterator[Draft]:
+    piece = table.find(panel_piece(panel, table.seam, table.design.units))
+    label = labels.TOP if panel == table.setting.top else table.name(labels.node(panel.name))
+    turn = int(panel.width < panel.height)
+    if not panel.motifs:
+        table.put(panel, Placed(piece.label, turn))
+        return
+    count, making = table.made[panel], table.design.making
+    fused, stitched = labels.fused_panel(label), labels.stitched_panel(label)
+
+    def made(name: str) -> tuple[Product]:
+        return (table.product(name, count, panel.width, panel.height),)
+
+    placed = tuple(_placed(table, blocks, motif) for motif in panel.motifs)
+    shapes = Counter(motif.label for motif in placed)
+    used = (Pile(piece.label, count), *(Pile(name, n * count) for name, n in shapes.items()))
+    yield draft(Chapter.PANELS, FuseToPanel(panel.name, placed, turn), used, made(fused))
+    stitching = StitchMotifs(making.stitch, _edges(blocks, panel))
+    yield draft(Chapter.PANELS, stitching, (Pile(fused, count),), made(stitched))
+    yield draft(Chapter.PANELS, CutAwayBehind(making.cut_away), (Pile(stitched, count),), made(label))
+    table.put(panel, Placed(label, 0))
+
+
+def _placed(table: Table, blocks: Blocks, motif: Motif) -> PlacedMotif:
+    """Return where a motif lies on the raw panel: a seam allowance further in than on the finished one."""
+    seam = float(table.seam)
+    motion = motion_of(blocks, motif).then(shift(complex(seam, seam)))
+    return PlacedMotif(labels.shape(motif.fabric, motif.recipe), motif.recipe, motion)
+
+
+def motion_of(blocks: Blocks, motif: Motif) -> Motion:
+    """Return the motion that lays the shape as traced on its place on the finished panel."""
+    return next(iter(congruence(blocks.master(motif.recipe).shape.traced, motif.outline)), STAY)
+
+
+def _edges(blocks: Blocks, panel: Panel) -> tuple[MotifEdge, ...]:
+    counts: Counter[str] = Counter(motif.fabric for motif in panel.motifs)
+    edges: dict[str, float] = dict.fromkeys(counts, 0.0)
+    for motif in panel.motifs:
+        edges[motif.fabric] += blocks.master(motif.recipe).shape.edge
+    return tuple(MotifEdge(fabric, counts[fabric], edges[fabric]) for fabric in counts)

@@ -53,7 +53,22 @@ def test_the_examples_show_each_way_to_make_a_curve_and_both_units() -> None:
     assert {design.units for design in DESIGNS.values()} == set(Units)
 
 
-def test_the_example_in_the_page_on_the_file_format_reads() -> None:
+def snippets() -> list[str]:
     page = (ROOT / "docs" / "file-format.md").read_text("utf-8")
-    (text,) = re.findall(r"```toml\n(.*?)```", page, re.DOTALL)
-    assert design_of(text).title == "Lanterns on the Quay"
+    return re.findall(r"```toml\n(.*?)```", page, re.DOTALL)
+
+
+def test_the_example_in_the_page_on_the_file_format_reads() -> None:
+    assert design_of(snippets()[0]).title == "Lanterns on the Quay"
+
+
+@pytest.mark.parametrize("snippet", snippets()[1:])
+def test_every_other_example_in_the_page_reads_in_place_of_its_setting(snippet: str) -> None:
+    text = re.sub(
+        r"\[setting\]\n.*?(?=\[binding\])", snippet.replace("\\", r"\\"), snippets()[0], flags=re.DOTALL
+    )
+    named = set(re.findall(r"\b(wreath|vine)\d?\b", snippet)) - set(
+        re.findall(r"\[sections\.(\w+)\]", snippet)
+    )
+    text += "".join(f'[sections.{name}]\nkind = "straight"\nmap = "a0"\n' for name in sorted(named))
+    assert read_design(text).findings == ()

@@ -22,6 +22,7 @@ from quarterturn.design import (
 )
 from quarterturn.measure import Units, inches, mm
 from tests.design.broken_cases import BROKEN, GOOD, Broken
+from tests.design.section_cases import SECTIONS, chain, spoilt_sections
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
 HOSTILE: dict[str, tuple[str | bytes, str]] = {
@@ -175,6 +176,7 @@ def test_there_are_at_least_seventy_broken_files_with_names_of_their_own() -> No
 
 def test_every_code_of_the_reader_is_fired_by_some_case() -> None:
     fired = {code for case in BROKEN for code, _ in case.found}
+    fired |= {code for text in spoilt_sections() for code in codes_of(read_design(text))}
     fired |= {code for text, _ in HOSTILE.values() for code in codes_of(read_design(text))}
     assert fired == CODES.keys()
 
@@ -235,6 +237,43 @@ def test_values_of_any_kind_in_any_place_never_raise(first: int, second: int, va
             text[line % len(text)] = f"{key} = {value}"
     reading = read_design("\n".join(text))
     assert all(is_whole(finding) for finding in reading.findings)
+
+
+@given(st.data())
+@settings(max_examples=150, deadline=None)
+def test_values_of_any_kind_in_a_section_never_raise(data: st.DataObject) -> None:
+    text = SECTIONS.splitlines()
+    for _ in range(2):
+        line = data.draw(st.integers(0, len(text) - 1))
+        key, equals, _ = text[line].partition(" = ")
+        if equals and '"""' not in text[line]:
+            value = data.draw(st.sampled_from(["3", "''", "[]", "{}", "true", '"a0"', '["a0", 3]', "[{}]"]))
+            text[line] = f"{key} = {value}"
+    reading = read_design("\n".join(text))
+    assert all(is_whole(finding) for finding in reading.findings)
+
+
+def with_chain(length: int, last: str) -> str:
+    """Return the file with a chain of sections, of which its setting holds the first."""
+    text = SECTIONS.replace("[setting]\n", f"{chain(length, last)}\n[setting]\n")
+    return text.replace('"plaque",', '"plaque", "aaa",')
+
+
+def test_sections_stand_in_one_another_up_to_eight_deep() -> None:
+    """The root is one of the eight."""
+    assert codes_of(read_design(with_chain(7, "a0"))) == []
+    assert codes_of(read_design(with_chain(8, "a0"))) == ["sections-too-deep"]
+    assert codes_of(read_design(with_chain(6, "field0"))) == ["sections-too-deep"]
+    assert codes_of(read_design(with_chain(12, "aaa0"))) == ["section-in-itself"] * 12
+
+
+def test_sections_that_multiply_without_end_are_counted_and_not_laid() -> None:
+    many = '[sections.{}]\nkind = "straight"\nmap = "{}"\nacross = 60\n'
+    text = many.format("aaa", "bbb0") + many.format("bbb", "ccc0") + many.format("ccc", "a0")
+    text = SECTIONS.replace("[setting]\n", f"{text}[setting]\n").replace('  "plaque",', '  "plaque", "aaa",')
+    (finding,) = read_design(text).findings
+    assert finding.code == "map-too-large"
+    assert "216,0" in finding.sentence
 
 
 @given(st.binary(max_size=200))

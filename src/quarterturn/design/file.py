@@ -279,7 +279,7 @@ class DesignFile(BaseModel):
     recipes: dict[str, RecipeTable] | None = Field(None, description="The recipes, by name.")
     colourways: dict[str, ColourwayTable] | None = Field(None, description="The colourways, by code.")
     sections: dict[str, SectionTable] | None = Field(None, description="Parts of the quilt, by name.")
-    setting: SettingTable | None = Field(None, description="How all is laid.")
+    setting: SettingTable | None = Field(None, description="How the quilt is laid.")
     borders: list[BorderTable] | None = Field(None, description="The borders, from the inside outwards.")
     binding: BindingTable | None = Field(None, description="The binding.")
     backing: BackingTable | None = Field(None, description="The backing.")

@@ -57,6 +57,8 @@ NOTHING_LAID = StraightSet((), 1, 1)
 def read_setting(table: SettingTable, key: str, known: Known, notes: Notes) -> SectionSet:
     """Return how a section is laid, without its borders. What is missing is noted, and something empty stands in."""
     if table.kind is None:
+        if notes.is_spoiled(f"{key}.kind"):
+            return NOTHING_LAID
         notes.missing(f"{key}.kind", 'Write kind = "straight".')
     kind = table.kind or "straight"
     check_wanted(table, key, f"A setting of kind {kind}", ("kind", "borders", *KEYS[kind]), notes)

@@ -28,6 +28,7 @@ from quarterturn.publish.figures import (
     fusing_figure,
     ring_figure,
     stitching_figure,
+    triangles_figure,
     trim_figure,
 )
 from quarterturn.publish.wording import curve_facts, cutting_advice, named, plan_line, tell
@@ -36,6 +37,7 @@ from quarterturn.steps import (
     Crease,
     CutApart,
     CutAway,
+    CutTriangles,
     FuseRings,
     SetAside,
     Step,
@@ -54,8 +56,19 @@ def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
         lines = cut_lines(steps, pattern, number)
         number += len(lines)
         blocks.append(_cut_list(pattern, plan, lines, width))
-    spare = [s for s in pattern.steps.of(Chapter.CUTTING) if isinstance(s.action, SetAside)]
-    return (*blocks, *gather(spare, pattern, number))
+    steps = pattern.steps.of(Chapter.CUTTING)
+    spare = [s for s in steps if isinstance(s.action, SetAside)]
+    return (*blocks, *_triangles(pattern), *gather(spare, pattern, number))
+
+
+def _triangles(pattern: Pattern) -> tuple[Plate, ...]:
+    """Return how squares are cut corner to corner, a drawing for each kind."""
+    steps = [s for s in pattern.steps.of(Chapter.CUTTING) if isinstance(s.action, CutTriangles)]
+    cells = tuple(Cell(triangles_figure(pattern, step), tell(step, pattern).line) for step in steps)
+    if not cells:
+        return ()
+    what = "Squares cut corner to corner; the straight grain comes to the outer edge"
+    return (Plate(Figure(what, cells, columns=min(2, len(cells)))),)
 
 
 def _cut_list(pattern: Pattern, plan: ClothPlan, lines: tuple[CutLine, ...], width: float) -> CutList:

@@ -8,6 +8,7 @@ Promise: pure functions; a number is formatted here, never calculated.
 from quarterturn.publish.wording.assembly import centre_sewing, placed_name, row_places
 from quarterturn.publish.wording.colophon import defaults, imprint
 from quarterturn.publish.wording.flow import flow_facts
+from quarterturn.publish.wording.lines import part_name
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import fabric_name, fabric_words, length, named, rectangle, sized
 from quarterturn.publish.wording.opening import (
@@ -21,6 +22,7 @@ from quarterturn.publish.wording.opening import (
     notions,
     sizes_said,
 )
+from quarterturn.publish.wording.owners import owner_of
 from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.publish.wording.requirements import Need, cloth_needs, other_needs, plan_line, width_line
 from quarterturn.publish.wording.sections import (
@@ -61,6 +63,8 @@ __all__ = [
     "node_said",
     "notions",
     "other_needs",
+    "owner_of",
+    "part_name",
     "placed_name",
     "plan_line",
     "pressed_to",

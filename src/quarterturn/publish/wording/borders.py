@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, piece_of, rectangle
+from quarterturn.publish.wording.names import length, named, piece_of, rectangle, sized
+from quarterturn.publish.wording.owners import owner_of, titled, without_owner
+from quarterturn.publish.wording.sections import ROOTS
 from quarterturn.publish.wording.slanting import capital
 from quarterturn.setting import Side
-from quarterturn.steps import AddBorder, Step, labels
+from quarterturn.steps import AddBorder, AddMitred, Step, TrimToFit, labels
 
 SIDE_NAMES = {
     Side.LEFT: "left side",
@@ -36,9 +38,8 @@ def tell_border(step: Step, action: AddBorder, pattern: Pattern) -> Wording:
         f"Sew with a {length(pattern.design, action.seam)} seam, and press the seam towards the border.",
     )
     line = (
-        f"{SIDE_NAMES[action.side].capitalize()}: ({strip.count // made.count}) {strip.label}"
-        f"{_turned(action.turn)}{f', {size}' if size else ''}. "
-        f"{_now(pattern, step)}"
+        f"{SIDE_NAMES[action.side].capitalize()}: ({strip.count // made.count}) {without_owner(strip.label)}"
+        f"{_turned(action.turn)}{f', {size}' if size else ''}. {_now(pattern, step)}"
     )
     return Wording(_title(pattern, step), sentences, line)
 
@@ -58,3 +59,54 @@ def _now(pattern: Pattern, step: Step) -> str:
     if made.label == labels.TOP:
         return f"The top now measures {size}, unfinished."
     return f"{capital(made.label)} now measures {size}, unfinished; make ({made.count})."
+
+
+def _title(pattern: Pattern, step: Step) -> str:
+    """Return what is sewn on, with its cloth where it is of one."""
+    owner = owner_of(step, pattern)
+    piece = piece_of(pattern, step.uses[1].label.partition(",")[0])
+    if piece is None:
+        return titled(owner, "Sew on the border")
+    kind = piece.used_for.partition(" of ")[0]
+    what = f"Sew on the {kind}" if kind in ("border", "coping") else f"Sew on {kind}"
+    return f"{titled(owner, what)}: {named(pattern.design, piece.fabric)}"
+
+
+def tell_mitred(step: Step, action: AddMitred, pattern: Pattern) -> Wording:
+    """Tell sewing on a mitred border."""
+    (made,) = step.makes
+    design, seam = pattern.design, length(pattern.design, action.seam)
+    pieces = [pattern.bill.piece(label) for label in (action.sides, action.ends)]
+    sentences = (
+        *((MEASURE_MITRED,) if made.label == labels.TOP else ()),
+        "Mark the middle of each strip and of each edge, and pin middle on middle; the strips stand out at both ends.",
+        f"Sew each strip with a {seam} seam, beginning and stopping {seam} from the raw corners. Press to the border.",
+        "At each corner lay the two strips right sides together, so that their raw edges and the edges of the border "
+        "lie level, and mark a line at 45° from the end of the seams outwards. Sew on it, from the inner corner out.",
+        f"Unfold and look: the corner must lie flat and square. Trim {seam} outside the mitre, and press it open.",
+    )
+    strips = "; ".join(
+        f"{where}: (2) {piece.label}, {rectangle(design, piece.width, piece.length)}"
+        for where, piece in zip(("sides", "top and bottom"), pieces, strict=True)
+    )
+    return Wording(_title(pattern, step), sentences, f"{capital(strips)}. {_now(pattern, step)}")
+
+
+MEASURE_MITRED = (
+    "The strips are longer than the finished edge, so that they can be mitred; "
+    "do not cut them shorter before they are sewn."
+)
+
+
+def tell_trim_to_fit(step: Step, action: TrimToFit, pattern: Pattern) -> Wording:
+    """Tell trimming strips to what they are sewn to."""
+    (used,) = step.uses
+    piece = pattern.bill.piece(used.label)
+    what = "the top" if action.fits in ROOTS else action.fits
+    sentences = (
+        f"No ruler has their measure, so these pieces were cut a little larger. Measure {what} through its middle, "
+        "and trim them to your measure.",
+    )
+    size = sized(pattern.design, action.width, action.length)
+    line = f"({used.count}) {used.label}, {piece.name}: about {size}, unfinished."
+    return Wording(titled(owner_of(step, pattern), "Trim strips to fit"), sentences, line)

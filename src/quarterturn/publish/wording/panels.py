@@ -23,9 +23,9 @@ def tell_fuse_to_panel(step: Step, action: FuseToPanel, pattern: Pattern) -> Wor
         ]
     )
     sentences = (
-        "Lay the panel right side up. Mark the middle of each motif with two rulers, or a fine pencil: the figure gives "
-        "its distance from two raw edges.",
-        "Lay the motifs in the order of their numbers, each as it is turned in the figure; where they overlap, the later "
+        "Lay the panel right side up. Mark the middle of each motif by two rulers: the figure gives its distance from "
+        "two raw edges.",
+        "Lay the motifs in the order of their numbers, each turned as in the figure. Where they overlap, the later "
         "lies on top.",
         "Measure once more, fuse from the middle outwards, and let it cool.",
     )
@@ -68,8 +68,8 @@ def tell_cut_away_behind(step: Step, action: CutAwayBehind, pattern: Pattern) ->
     (made,) = step.makes
     sentences = (
         "Turn the panel wrong side up. Pinch the ground away from the motif, and snip into it.",
-        f"Cut the ground away behind each motif, {length(pattern.design, action.inside)} inside the stitching. Where one "
-        "motif lies on another, leave the lower one whole.",
+        f"Cut the ground away behind each motif, {length(pattern.design, action.inside)} inside the stitching. "
+        "Where one motif lies on another, leave the lower one whole.",
     )
     count = f"({made.count}) {plural(made.count, 'panel')}"
     return Wording(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, listed, named, plural, sized
+from quarterturn.publish.wording.owners import owner_of, titled, without_owner
 from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.steps import (
     AddCorners,
@@ -54,14 +55,14 @@ def needed_of(pattern: Pattern, label: str) -> int:
 def tell_add_triangles(step: Step, action: AddTriangles, pattern: Pattern) -> Wording:
     """Tell sewing triangles to the ends of slanting rows."""
     sentences = (
-        "Lay a triangle to the end of the row, right sides together, with its right-angled corner level with the corner "
-        "of the row; its other point stands out beyond the row.",
+        "Lay a triangle to the end of the row, right sides together, its right-angled corner level with the corner of "
+        "the row; its other point stands out beyond the row.",
         f"Sew with a {length(pattern.design, action.seam)} seam. Triangles have bias on these edges: do not stretch "
         "them.",
-        "Press towards the triangle, and trim the point that stands out level with the edge of the row.",
+        f"Press {pressed_to(action.press)}, and trim the point that stands out level with the edge of the row.",
     )
     (made,) = step.makes
-    row = step.uses[0].label
+    row = without_owner(step.uses[0].label)
     ends = [
         f"at the {way} end, level with the {end.level.value} edge"
         for way, end in (("left", action.left), ("right", action.right))
@@ -69,7 +70,8 @@ def tell_add_triangles(step: Step, action: AddTriangles, pattern: Pattern) -> Wo
     ]
     many = f"{plural(len(ends), 'a triangle', 'triangles')} {listed(ends)}"
     line = f"{capital(row)}: {many}. Make ({made.count})."
-    return Wording("Sew triangles to the ends of the slanting rows", sentences, line)
+    title = titled(owner_of(step, pattern), "Sew triangles to the ends of the slanting rows")
+    return Wording(title, sentences, line)
 
 
 def capital(text: str) -> str:
@@ -78,18 +80,19 @@ def capital(text: str) -> str:
 
 
 def tell_join_rows(step: Step, action: JoinRows, pattern: Pattern) -> Wording:
-    """Tell sewing slanting rows together."""
-    names = listed([part.label for part in action.parts])
-    sentences = [
-        f"Sew the slanting rows together in their order, from the upper right, with {length(pattern.design, action.seam)} "
-        "seams: match the seams first and let the ends lie as they come.",
-        f"Press these seams {pressed_to(action.press)}.",
-    ]
-    if action.level is not None:
-        sentences.append("Trim the points that stand out at both ends level with the ends of the rows.")
-    return Wording(
-        "Sew the slanting rows together", tuple(sentences), f"{capital(names)}: make ({step.makes[0].count})."
+    """Tell sewing slanting rows together, or the sashing to a row."""
+    (made,) = step.makes
+    sashing = made.label.endswith("with sashing")
+    seam = length(pattern.design, action.seam)
+    what = "Sew sashing and row together" if sashing else "Sew the slanting rows together in their order"
+    sentences = (
+        f"{what}, from the top down, with {seam} seams: match the seams first, and let the ends lie as they come.",
+        "Press all seams open." if action.press is None else f"Press the seams {pressed_to(action.press)}.",
     )
+    names = listed([without_owner(part.label) for part in action.parts])
+    title = "Sew the sashing to the rows" if sashing else "Sew the slanting rows together"
+    line = f"{capital(names)}. Make ({made.count})."
+    return Wording(titled(owner_of(step, pattern), title), sentences, line)
 
 
 def tell_set_in(step: Step, action: SetIn, pattern: Pattern) -> Wording:
@@ -102,7 +105,7 @@ def tell_set_in(step: Step, action: SetIn, pattern: Pattern) -> Wording:
     )
     count = len(action.places)
     line = f"({count}) {plural(count, 'triangle')} {step.uses[-1].label}."
-    return Wording("Set the side triangles in", sentences, line)
+    return Wording(titled(owner_of(step, pattern), "Set the side triangles in"), sentences, line)
 
 
 def tell_corners(step: Step, action: AddCorners, pattern: Pattern) -> Wording:
@@ -111,11 +114,12 @@ def tell_corners(step: Step, action: AddCorners, pattern: Pattern) -> Wording:
     sentences = (
         "Fold each corner triangle in half to find the middle of its long edge, and lay it on the middle of the bare "
         "edge at the corner.",
-        f"Sew with a {length(pattern.design, action.seam)} seam, press towards the triangle, and trim its points level.",
+        f"Sew with a {length(pattern.design, action.seam)} seam, press towards the triangle, and trim its points "
+        "level.",
     )
     label = step.uses[-1].label
     line = f"({len(action.corners)}) {plural(len(action.corners), 'triangle')} {label}. Make ({made.count})."
-    return Wording("Sew on the corner triangles", sentences, line)
+    return Wording(titled(owner_of(step, pattern), "Sew on the corner triangles"), sentences, line)
 
 
 def tell_square_up(step: Step, action: SquareUp, pattern: Pattern) -> Wording:
@@ -123,9 +127,9 @@ def tell_square_up(step: Step, action: SquareUp, pattern: Pattern) -> Wording:
     (made,) = step.makes
     beyond = length(pattern.design, action.beyond)
     sentences = (
-        f"Turn it so that the squares stand on their corners. Trim each edge {beyond} outside the outermost points, and "
-        "keep the corners square.",
+        "Turn it so that the squares stand on their corners.",
+        f"Trim each edge {beyond} outside the outermost points, and keep the corners square.",
     )
     size = sized(pattern.design, made.width, made.height)
     line = f"{capital(made.label)} should measure {size}, unfinished. Make ({made.count})."
-    return Wording("Square up", sentences, line)
+    return Wording(titled(owner_of(step, pattern), "Square it up"), sentences, line)

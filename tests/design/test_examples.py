@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from quarterturn.design import Curve, Design, DrawnDiameter, PathsFlow, read_design
+from quarterturn.design import Border, Curve, Design, DrawnDiameter, PathsFlow, codes_in, read_design
 from quarterturn.design.colour import value_of
 from quarterturn.measure import Units
 
@@ -35,11 +35,11 @@ def test_no_two_fabrics_of_an_example_are_near_in_value(name: str) -> None:
 @pytest.mark.parametrize("name", DESIGNS)
 def test_every_fabric_recipe_and_colourway_of_an_example_is_used(name: str) -> None:
     design = DESIGNS[name]
-    codes = {cell.code for row in design.setting.cells for cell in row}
-    assert codes == {way.code for way in design.colourways}
+    assert codes_in(design) == {way.code for way in design.colourways}
     assert {way.recipe for way in design.colourways} == {recipe.name for recipe in design.recipes}
     used = {letter for way in design.colourways for letter in (way.ground, way.shape)}
-    used |= {border.fabric for border in design.borders} | {design.binding_fabric, design.backing_fabric}
+    used |= {border.fabric for border in design.borders if isinstance(border, Border)}
+    used |= {design.binding_fabric, design.backing_fabric}
     assert used == {fabric.letter for fabric in design.fabrics}
 
 

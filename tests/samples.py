@@ -132,17 +132,6 @@ def units_in(rows: Map) -> list[list[Cell]]:
     return [[cell for cell in row if isinstance(cell, Cell)] for row in rows]
 
 
-def straight(design: Design) -> StraightSet:
-    """Return the setting of a design that is laid in rows and columns."""
-    assert isinstance(design.setting, StraightSet)
-    return design.setting
-
-
-def units_in(rows: Map) -> list[list[Cell]]:
-    """Return the cells of a map that holds units alone."""
-    return [[cell for cell in row if isinstance(cell, Cell)] for row in rows]
-
-
 def design_of(text: str) -> Design:
     """Return the design of a text that has no faults."""
     reading = read_design(text)

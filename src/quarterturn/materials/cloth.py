@@ -22,7 +22,6 @@ from quarterturn.materials.shelves import Shelf, shelve
 from quarterturn.measure import Length, Units, buy_up
 from quarterturn.pieces import Piece, Purpose
 
-
 LONG_PURPOSES = (Purpose.BORDER, Purpose.COPING, Purpose.STRIP, Purpose.SASH)
 """What is sewn together from strips where it is longer than the cloth is wide."""
 

@@ -58,6 +58,8 @@ class Work:
     height: Length
     turn: int = 0
     """Quarter turns with which it is laid: a row may be a single square."""
+    points: tuple[bool, bool] = (False, False)
+    """Whether a point of a triangle stands out at its left and right; a seam allowance of it goes when it is joined."""
 
     @property
     def right(self) -> Length:
@@ -186,12 +188,13 @@ class OnPointSewing:
 
     def _join(self, parts: list[Work], label: str, drafts: list[Draft]) -> Work:
         """Join works one below another, each where it lies on the lattice."""
-        left, right = min(part.left for part in parts), max(part.right for part in parts)
+        left = min(part.left + self.seam * part.points[0] for part in parts)
+        right = max(part.right - self.seam * part.points[1] for part in parts)
         height = sum((part.height for part in parts), Length(0)) - 2 * self.seam * (len(parts) - 1)
         made = Product(label, self.times, right - left, height)
         placed = tuple(Placed(part.label, part.turn) for part in parts)
         press = self._press(Side.BOTTOM)
-        if all((part.left, part.right) == (left, right) for part in parts):
+        if all((part.left, part.right, any(part.points)) == (left, right, False) for part in parts):
             drafts.append(sewn(placed, Side.BOTTOM, self.table, press, made))
         else:
             offsets = tuple(part.left - parts[0].left for part in parts)
@@ -216,7 +219,8 @@ class OnPointSewing:
         action = AddTriangles(ends[0], ends[1], self.seam, self._row_press(row), work.turn)
         made = Product(label, self.times, width, work.height)
         drafts.append(draft(Chapter.ASSEMBLY, action, used, (made,)))
-        return Work(label, begins, width, work.height)
+        points = (ends[0] is not None, ends[1] is not None)
+        return Work(label, begins, width, work.height, points=points)
 
     def _ends(self, row: SlantRow) -> tuple[bool, bool]:
         """Tell at which ends triangles can be sewn on: a sashed row that moves has one that must be set in later."""
@@ -267,8 +271,12 @@ class OnPointSewing:
             else:
                 x = right_of(self.node, row.last) - self.seam
             places.append(SetInPlace(turn, x - work.left, self._row_top(row) - top))
-        left = min([work.left, *(work.left + place.x for place in places)])
-        right = max([work.right, *(work.left + place.x + self.leg for place in places)])
+        left, right = work.left, work.right
+        for place in places:  # a seam allowance of the upper point goes
+            if turn == 1:
+                left = min(left, work.left + place.x + self.seam)
+            else:
+                right = max(right, work.left + place.x + self.leg - self.seam)
         label = self.table.name(labels.set_in(self.node.name))
         made = Product(label, self.times, right - left, work.height)
         used = (Pile(work.label, self.times), Pile(self.triangle, len(places) * self.times))

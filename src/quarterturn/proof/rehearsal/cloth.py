@@ -77,6 +77,8 @@ class Patch:
     middle: Point | None = None
     creases: tuple[StraightLine, ...] = ()
     shape: Path | None = None
+    motifs: tuple[Path, ...] = ()
+    """Outlines fused on a panel, each that of the scrap in its place from the second on."""
     stitched: bool = False
     backing: Ring | None = None
     fusible: bool = False
@@ -95,6 +97,7 @@ class Patch:
             middle=None if self.middle is None else motion(self.middle),
             creases=tuple(StraightLine(motion(c.through), motion.factor * c.direction) for c in self.creases),
             shape=motion.path(self.shape) if self.shape else None,
+            motifs=tuple(motion.path(motif) for motif in self.motifs),
         )
 
     def turned(self, turn: int) -> Patch:
@@ -133,11 +136,11 @@ def keep(patch: Patch, line: StraightLine) -> Patch | None:
         return None
     if len(edge.paths) > 1:
         raise SpoiledError("One cut leaves the piece in three parts.")
-    scraps = (_kept_scrap(scrap, line) for scrap in patch.scraps)
+    scraps = (kept_scrap(scrap, line) for scrap in patch.scraps)
     return replace(patch, edge=merged(edge.paths[0]), scraps=tuple(s for s in scraps if s))
 
 
-def _kept_scrap(scrap: Scrap, line: StraightLine) -> Scrap | None:
+def kept_scrap(scrap: Scrap, line: StraightLine) -> Scrap | None:
     """Cut one layer; a layer whose box lies wholly on the positive side is left as it is."""
     box = scrap.box
     corners = (

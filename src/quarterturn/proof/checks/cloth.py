@@ -10,6 +10,7 @@ from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, s
 from quarterturn.proof.checks.drafting import draft_of, drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.checks.sizing import finished_size
+from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
 
 LARGEST_BATTING = inches(120)
@@ -265,6 +266,9 @@ def thread(pattern: Pattern) -> Iterator[Fault]:
         colourway = pattern.design.colourway(count.code)
         edge = draft_of(pattern.design, pattern.design.recipe(colourway.recipe)).edge
         want[colourway.shape] = want.get(colourway.shape, 0.0) + count.count * edge
+    for _, motif in motifs_of(pattern.design):
+        edge = draft_of(pattern.design, pattern.design.recipe(motif.recipe)).edge
+        want[motif.fabric] = want.get(motif.fabric, 0.0) + edge
     found = {stitching.fabric: stitching.edge for stitching in pattern.materials.stitching}
     for letter in sorted(want.keys() | found.keys()):
         if abs(want.get(letter, 0.0) - found.get(letter, 0.0)) > CLOSE:

@@ -9,14 +9,16 @@ from itertools import pairwise
 
 from quarterturn.design import Pressing, Severity, code_of_unit
 from quarterturn.geometry import Motion
-from quarterturn.measure import Length, show_count
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.measure import show_count
+from quarterturn.proof.checks.fault import REBUILD, Fault, check
 from quarterturn.proof.checks.laying import place_of
+from quarterturn.proof.checks.seams import sewn_sizes
+from quarterturn.proof.checks.taking_apart import tops_taken_apart
 from quarterturn.proof.checks.tallying import Turned
 from quarterturn.proof.checks.walking import units_of
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
-from quarterturn.steps import AddBorder, Placed, SewLine, Step, Steps
+from quarterturn.steps import SewLine, Steps
 
 Row = list[Turned]
 
@@ -60,82 +62,6 @@ def _place_of(point: complex) -> tuple[int, int]:
 def _written(unit: Turned) -> str:
     """Write a unit as a map does; one on point as if its section lay upright."""
     return f"{unit[0]}{unit[1] // 2}"
-
-
-def _lines(steps: Steps) -> dict[str, tuple[Placed, ...]]:
-    """Return of what each pair and each row is sewn."""
-    return {
-        step.makes[0].label: step.action.parts
-        for step in steps.steps
-        if isinstance(step.action, SewLine) and step.action.way is Side.RIGHT and step.makes
-    }
-
-
-def _taken_apart(part: Placed, lines: dict[str, tuple[Placed, ...]], names: dict[str, str]) -> Row:
-    """Return the units of a line, left to right. Only units are turned; a turned line shows as itself."""
-    if part.label in lines and part.turn == 0:
-        return [unit for each in lines[part.label] for unit in _taken_apart(each, lines, names)]
-    return [(names.get(part.label, part.label), part.turn)]
-
-
-def sewn_sizes(pattern: Pattern) -> Iterator[Fault]:
-    """Recalculate the size of whatever is sewn from the sizes of its parts: the sum of parts less the seams."""
-    units, sizes = pattern.design.units, dict[str, tuple[Length, Length]]()
-    for step in pattern.steps.steps:
-        if isinstance(step.action, SewLine | AddBorder):
-            yield from _seam_lengths(step, sizes, pattern)
-            want = _sewn_size(step, sizes)
-            for made in step.makes:
-                if want and (made.width, made.height) != want:
-                    sentence = (
-                        f"Step {step.number} makes {made.label} {tell(made.width, units)} × "
-                        f"{tell(made.height, units)}; its parts make {tell(want[0], units)} × {tell(want[1], units)}."
-                    )
-                    yield Fault("setting", sentence, REBUILD, f"step {step.number}")
-        sizes |= {made.label: (made.width, made.height) for made in step.makes}
-
-
-def _sewn_size(step: Step, sizes: dict[str, tuple[Length, Length]]) -> tuple[Length, Length] | None:
-    action = step.action
-    if isinstance(action, SewLine):
-        parts = [sizes[part.label] for part in action.parts if part.label in sizes]
-        taken = 2 * action.seam * (len(parts) - 1)
-        if len(parts) != len(action.parts) or not parts:
-            return None
-        if action.way is Side.RIGHT:
-            return sum((w for w, _ in parts), Length(0)) - taken, parts[0][1]
-        return parts[0][0], sum((h for _, h in parts), Length(0)) - taken
-    if not isinstance(action, AddBorder) or any(pile.label not in sizes for pile in step.uses[:2]):
-        return None
-    (width, height), strip = (sizes[pile.label] for pile in step.uses[:2])
-    upright = action.side in (Side.LEFT, Side.RIGHT)
-    depth = strip[0] if strip[1] == (height if upright else width) else strip[1]
-    more = depth - 2 * action.seam
-    return (width + more, height) if upright else (width, height + more)
-
-
-def _seam_lengths(step: Step, sizes: dict[str, tuple[Length, Length]], pattern: Pattern) -> Iterator[Fault]:
-    """Ask that the two edges of every seam are equally long (trade check 60)."""
-    edges = set(_edges(step, sizes))
-    if len(edges) > 1:
-        told = " and ".join(tell(edge, pattern.design.units) for edge in sorted(edges))
-        sentence = f"Step {step.number} sews edges of {told} to one another."
-        yield Fault("setting", sentence, REBUILD, f"step {step.number}")
-
-
-def _edges(step: Step, sizes: dict[str, tuple[Length, Length]]) -> Iterator[Length]:
-    action = step.action
-    if isinstance(action, SewLine):
-        axis = 1 if action.way is Side.RIGHT else 0
-        for part in action.parts:
-            if part.label in sizes:
-                yield sizes[part.label][axis]
-    elif isinstance(action, AddBorder) and all(pile.label in sizes for pile in step.uses[:2]):
-        top, strip = (sizes[pile.label] for pile in step.uses[:2])
-        edge = top[1] if action.side in (Side.LEFT, Side.RIGHT) else top[0]
-        yield edge
-        # A strip is cut either way up: whichever of its sides is as long as the edge is sewn to it.
-        yield strip[1] if strip[1] == edge else strip[0]
 
 
 def pressing(pattern: Pattern) -> Iterator[Fault]:
@@ -193,6 +119,13 @@ SEWING = (
         (21, 64, 65),
         "Drawing and layout show every unit where the map has it, turned as there.",
         layout_drawn,
+    ),
+    check(
+        "centre-differs",
+        Severity.STOPS,
+        (16, 21, 65),
+        "Pairs and rows, taken apart again, are the map.",
+        tops_taken_apart,
     ),
     check(
         "sewn-size-wrong",

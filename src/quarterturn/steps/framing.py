@@ -103,9 +103,7 @@ class Framing:
         )
         first, last = (self.table.placed(frame.corners[corner]) for corner in CORNERS_OF[side])
         name = self.table.name(labels.border_line(self.framed.name, ring + 1, side.value))
-        size = (frame.side_depth, self.height + 2 * frame.end_depth)
-        if not upright:
-            size = (self.width + 2 * frame.side_depth, frame.end_depth)
+        size = (frame.side_depth, self.height) if upright else (self.width, frame.end_depth)
         press = None if self.table.design.making.pressing is Pressing.OPEN else Towards.STRIPS
         parts = (first, laid, last)
         action = SewLine(parts, Side.BOTTOM if upright else Side.RIGHT, self.table.seam, press)

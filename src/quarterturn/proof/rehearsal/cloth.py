@@ -142,17 +142,12 @@ def keep(patch: Patch, line: StraightLine) -> Patch | None:
 
 def kept_scrap(scrap: Scrap, line: StraightLine) -> Scrap | None:
     """Cut one layer; a layer whose box lies wholly on the positive side is left as it is."""
-    box = scrap.box
-    corners = (
-        complex(box.left, box.top),
-        complex(box.right, box.top),
-        complex(box.right, box.bottom),
-        complex(box.left, box.bottom),
-    )
-    sides = [line.side(corner) for corner in corners]
-    if min(sides) >= 0:
+    box, way = scrap.box, line.direction
+    middle = line.side(complex(box.left + box.right, box.top + box.bottom) / 2)
+    reach = (abs(way.imag) * (box.right - box.left) + abs(way.real) * (box.bottom - box.top)) / 2
+    if middle >= reach:
         return scrap
-    if max(sides) <= 0:
+    if middle <= -reach:
         return None
     region = keep_left(scrap.region, line)
     return None if region.is_empty() else _scrap(scrap.fabric, region, keep_left(scrap.hollow, line))

@@ -121,6 +121,12 @@ class Changed:
         return Changed(self.text.replace(before, after, 1))
 
 
+def with_setting(tables: str) -> str:
+    """Return `ROUNDS` with other tables in place of its setting and its border."""
+    start, end = ROUNDS.index("[setting]"), ROUNDS.index("[binding]")
+    return f"{ROUNDS[:start]}{tables}\n{ROUNDS[end:]}"
+
+
 def straight(design: Design) -> StraightSet:
     """Return the setting of a design that is laid in rows and columns."""
     assert isinstance(design.setting, StraightSet)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from quarterturn.steps.doing_sections import section_doing, slanting_doing
 from quarterturn.steps.lines import Plain, line_of_parts, pressed
 from quarterturn.steps.model import (
     Action,
@@ -32,7 +33,6 @@ from quarterturn.steps.model import (
     Trim,
 )
 from quarterturn.steps.sections import AddMitred, CutAwayBehind, FuseToPanel, StitchMotifs, TrimToFit
-from quarterturn.steps.doing_sections import section_doing, slanting_doing
 from quarterturn.steps.things import Placed
 
 

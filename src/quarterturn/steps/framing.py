@@ -36,6 +36,8 @@ class Framing:
 
     def _label(self) -> str:
         """Return what the section is called with its borders: as it is called without them, where that is its name."""
+        if self.framed == self.table.setting.top:
+            return labels.TOP
         wanted = labels.node(self.framed.name)
         return wanted if self.work.label == wanted else self.table.name(wanted)
 
@@ -55,7 +57,7 @@ class Framing:
         pieces = [self._piece(ring, place) for place in (0, 2)]
         depth = frame.side_depth
         self.width, self.height = self.width + 2 * depth, self.height + 2 * depth
-        action = AddMitred(pieces[0], pieces[1], depth, self.table.seam)
+        action = AddMitred(pieces[0], pieces[1], depth, self.table.seam, self.work.turn)
         strips = tuple(Placed(piece, 0) for piece in (*pieces, *pieces))
         used = (Pile(self.work.label, self.times), *piles(strips, self.times))
         yield draft(self.chapter, action, used, (self._product(),))
@@ -123,5 +125,6 @@ class Framing:
         self.width += frame.side_depth if upright else Length(0)
         self.height += Length(0) if upright else frame.end_depth
         used = (Pile(self.work.label, self.times), Pile(strip, self.times))
+        action = AddBorder(side, self.table.seam, turn, self.work.turn)
         self.work = Placed(self.label, 0)
-        return draft(self.chapter, AddBorder(side, self.table.seam, turn), used, (self._product(),))
+        return draft(self.chapter, action, used, (self._product(),))

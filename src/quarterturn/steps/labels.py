@@ -8,6 +8,8 @@ BINDING = "binding"
 LAYERED = "layered quilt"
 QUILTED = "quilted top"
 QUILT = "quilt"
+FIXED = (TOP, BACKING, BINDING, LAYERED, QUILTED, QUILT)
+"""What a quilt has one of, whatever its sections are called."""
 
 
 def ring(recipe: str) -> str:

@@ -25,7 +25,7 @@ def line_of_parts(parts: Iterable[Placed]) -> str:
 def _name_and_rest(part: Placed) -> tuple[str, str]:
     name, _, rest = part.label.partition(" ")
     turned = f"@{part.turn}" if part.turn else ""
-    if "," in rest or not rest:
+    if name not in ("unit", "pair") and not rest.startswith("kind "):
         return f"{part.label}{turned}", ""
     return name, f"{rest}{part.turn}" if name == "unit" else f"{rest}{turned}"
 

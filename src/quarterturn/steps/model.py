@@ -219,6 +219,8 @@ class AddBorder:
     side: Side
     seam: Length
     turn: int | None = None
+    laid: int = 0
+    """Quarter turns with which the work itself is laid: it may be a single piece."""
 
 
 @dataclass(frozen=True, slots=True)

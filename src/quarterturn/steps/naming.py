@@ -26,7 +26,7 @@ class Table:
         self.seam: Length = design.making.seam
         self.made = times_made(setting.top)
         self._placed: dict[Node, Placed] = {}
-        self._names: set[str] = set()
+        self._names = set(labels.FIXED)
 
     def name(self, wanted: str) -> str:
         """Return a label that nothing else has, as near to the wanted one as can be."""

@@ -8,9 +8,10 @@ from collections.abc import Iterator
 from quarterturn.blocks import Blocks
 from quarterturn.geometry import STAY, Motion, congruence, shift
 from quarterturn.pieces import panel_piece
-from quarterturn.setting import Motif, Panel
+from quarterturn.setting import Motif, Panel, Side
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
+from quarterturn.steps.grids import sewn
 from quarterturn.steps.model import Chapter
 from quarterturn.steps.naming import Table
 from quarterturn.steps.sections import CutAwayBehind, FuseToPanel, MotifEdge, PlacedMotif, StitchMotifs
@@ -29,21 +30,25 @@ def _panel(table: Table, blocks: Blocks, panel: Panel) -> Iterator[Draft]:
     label = labels.TOP if panel == table.setting.top else table.name(labels.node(panel.name))
     turn = int(panel.width < panel.height)
     if not panel.motifs:
-        table.put(panel, Placed(piece.label, turn))
+        placed = Placed(piece.label, turn)
+        if panel == table.setting.top:
+            made = table.product(label, 1, panel.width, panel.height)
+            yield sewn((placed,), Side.BOTTOM, table, None, made)
+        table.put(panel, placed)
         return
     count, making = table.made[panel], table.design.making
     fused, stitched = labels.fused_panel(label), labels.stitched_panel(label)
 
-    def made(name: str) -> tuple[Product]:
+    def product(name: str) -> tuple[Product]:
         return (table.product(name, count, panel.width, panel.height),)
 
-    placed = tuple(_placed(table, blocks, motif) for motif in panel.motifs)
-    shapes = Counter(motif.label for motif in placed)
+    motifs = tuple(_placed(table, blocks, motif) for motif in panel.motifs)
+    shapes = Counter(motif.label for motif in motifs)
     used = (Pile(piece.label, count), *(Pile(name, n * count) for name, n in shapes.items()))
-    yield draft(Chapter.PANELS, FuseToPanel(panel.name, placed, turn), used, made(fused))
+    yield draft(Chapter.PANELS, FuseToPanel(panel.name, motifs, turn), used, product(fused))
     stitching = StitchMotifs(making.stitch, _edges(blocks, panel))
-    yield draft(Chapter.PANELS, stitching, (Pile(fused, count),), made(stitched))
-    yield draft(Chapter.PANELS, CutAwayBehind(making.cut_away), (Pile(stitched, count),), made(label))
+    yield draft(Chapter.PANELS, stitching, (Pile(fused, count),), product(stitched))
+    yield draft(Chapter.PANELS, CutAwayBehind(making.cut_away), (Pile(stitched, count),), product(label))
     table.put(panel, Placed(label, 0))
 
 

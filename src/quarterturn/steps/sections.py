@@ -24,6 +24,8 @@ class AddMitred:
     ends: str
     depth: Length
     seam: Length
+    laid: int = 0
+    """Quarter turns with which the work itself is laid: it may be a single piece."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -36,7 +36,7 @@ def add_mitred(table: Table, step: Step, action: AddMitred) -> None:
         or step.uses[0].count != product.count
     ):
         raise SpoiledError("The strips taken are not those to be sewn on.")
-    work = table.take_patch(step.uses[0]).centred()
+    work = table.take_patch(step.uses[0]).turned(action.laid).centred()
     strips = {pile.label: table.take_patch(pile) for pile in step.uses[1:]}
     seam, depth, box = float(action.seam), float(action.depth), work.box
     width, height = box.width - 2 * seam, box.height - 2 * seam

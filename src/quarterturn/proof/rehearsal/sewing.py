@@ -62,6 +62,7 @@ def add_border(table: Table, step: Step, action: AddBorder) -> None:
     if any(pile.count != product.count for pile in step.uses):
         raise SpoiledError("Each section takes one strip on a side.")
     top, strip = (table.take_patch(pile) for pile in step.uses)
+    top = top.turned(action.laid)
     upright = action.side in (Side.LEFT, Side.RIGHT)
     edge = top.box.height if upright else top.box.width
     by_end = abs(strip.box.height - edge) < EQUAL < abs(strip.box.width - edge)

@@ -43,8 +43,6 @@ PLAIN = replace(design_of(ROUNDS), borders=())
 BLOCKS: Blocks = draft_blocks(PLAIN)
 UNIT = inches(2)
 
-Draw = Callable[..., object]
-
 
 class Growing:
     """A design to which sections are added one by one, each held only by later ones."""
@@ -52,9 +50,6 @@ class Growing:
     def __init__(self, draw: st.DrawFn) -> None:
         self.draw = draw
         self.sections: list[Section] = []
-
-    def pick(self, *choices: object) -> object:
-        return self.draw(st.sampled_from(choices))
 
     def number(self, least: int, most: int) -> int:
         return self.draw(st.integers(least, most))
@@ -151,8 +146,10 @@ class Growing:
         held = self.coped(held, side, side)
         rows, columns = self.number(1, 3), self.number(1, 3)
 
+        choices: list[MapCell] = [ClothCell("A"), *(replace(held, turn=turn) for turn in range(4))]
+
         def place() -> MapCell:
-            return self.draw(st.sampled_from([ClothCell("A"), *(replace(held, turn=k) for k in range(4))]))
+            return self.draw(st.sampled_from(choices))
 
         cells = [[place() for _ in range(columns)] for _ in range(rows)]
         cells[0][0] = held

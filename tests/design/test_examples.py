@@ -8,9 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from quarterturn.design import Border, Curve, Design, DrawnDiameter, PathsFlow, codes_in, read_design
+from quarterturn.blocks import draft_blocks
+from quarterturn.design import Curve, Design, DrawnDiameter, PanelSet, PathsFlow, codes_in, read_design
 from quarterturn.design.colour import value_of
 from quarterturn.measure import Units
+from quarterturn.setting import arrange
 
 ROOT = Path(__file__).parents[2]
 EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
@@ -36,9 +38,12 @@ def test_no_two_fabrics_of_an_example_are_near_in_value(name: str) -> None:
 def test_every_fabric_recipe_and_colourway_of_an_example_is_used(name: str) -> None:
     design = DESIGNS[name]
     assert codes_in(design) == {way.code for way in design.colourways}
-    assert {way.recipe for way in design.colourways} == {recipe.name for recipe in design.recipes}
+    panels = [each.setting for each in design.sections if isinstance(each.setting, PanelSet)]
+    panels += [design.setting] if isinstance(design.setting, PanelSet) else []
+    recipes = {way.recipe for way in design.colourways} | {m.recipe for each in panels for m in each.motifs}
+    assert recipes == {recipe.name for recipe in design.recipes}
     used = {letter for way in design.colourways for letter in (way.ground, way.shape)}
-    used |= {border.fabric for border in design.borders if isinstance(border, Border)}
+    used |= {cloth.fabric for cloth in arrange(design, draft_blocks(design)).cloths}
     used |= {design.binding_fabric, design.backing_fabric}
     assert used == {fabric.letter for fabric in design.fabrics}
 

@@ -15,6 +15,7 @@ from quarterturn.proof.checks.imprint import IMPRINT
 from quarterturn.proof.checks.joins import JOINS
 from quarterturn.proof.checks.metric import METRIC
 from quarterturn.proof.checks.narrow import NARROW
+from quarterturn.proof.checks.plain import PLAIN_CLOTH
 from quarterturn.proof.checks.rings import RINGS
 from quarterturn.proof.checks.sewing import SEWING
 from quarterturn.proof.checks.shopping import SHOPPING
@@ -35,6 +36,7 @@ CHECKS: tuple[Check, ...] = (
     *AGREEMENT,
     *SEWING,
     *BORDERS,
+    *PLAIN_CLOTH,
     *TEMPLATES,
     *BEHAVIOUR,
     *COLOURS,

@@ -64,11 +64,19 @@ def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
 def _triangles(pattern: Pattern) -> tuple[Plate, ...]:
     """Return how squares are cut corner to corner, a drawing for each kind."""
     steps = [s for s in pattern.steps.of(Chapter.CUTTING) if isinstance(s.action, CutTriangles)]
-    cells = tuple(Cell(triangles_figure(pattern, step), tell(step, pattern).line) for step in steps)
+    cells = tuple(Cell(triangles_figure(pattern, step), _triangles_line(step)) for step in steps)
     if not cells:
         return ()
     what = "Squares cut corner to corner; the straight grain comes to the outer edge"
     return (Plate(Figure(what, cells, columns=min(2, len(cells)))),)
+
+
+def _triangles_line(step: Step) -> str:
+    """Return which squares they are, and what becomes of each."""
+    assert isinstance(step.action, CutTriangles)
+    if step.action.cuts == 2:
+        return f"{step.uses[0].label}: cut twice, each square gives (4) side triangles"
+    return f"{step.uses[0].label}: cut once, each square gives (2) corner triangles"
 
 
 def _cut_list(pattern: Pattern, plan: ClothPlan, lines: tuple[CutLine, ...], width: float) -> CutList:

@@ -40,6 +40,7 @@ from quarterturn.steps import (
     Chapter,
     FuseToPanel,
     JoinRows,
+    LayOut,
     Press,
     SewLine,
     Step,
@@ -106,19 +107,34 @@ def sections(pattern: Pattern, width: float, height: float, first: int) -> Itera
     for made, steps in section_steps(pattern):
         if not steps:
             continue
-        yield Plate(_made_figure(pattern, made))
         entries = tuple(gather(steps, pattern, number))
-        yield from _with_figures(pattern, made.node, entries, width, height)
+        beside = _is_small(made.node)
+        yield Plate(_made_figure(pattern, made, entries if beside else (), width))
+        yield from _with_figures(pattern, made.node, entries, width, height, drawn=beside)
         number += len(entries)
 
 
-def _made_figure(pattern: Pattern, made: Made) -> Figure:
-    """Return the small drawing of a section, and how many to make."""
+def _is_small(node: Node) -> bool:
+    """Tell whether the parts of a section have room beside the section as sewn."""
+    grid = _inner(node)
+    return isinstance(grid, Grid) and max(len(row) for row in grid.rows) <= 6 and len(grid.rows) <= 8
+
+
+def _inner(node: Node) -> Node:
+    return node.centre.node if isinstance(node, Framed) else node
+
+
+def _made_figure(pattern: Pattern, made: Made, entries: Sequence[Entry], width: float) -> Figure:
+    """Return the small drawing of a section with how many to make, and its parts beside it where they have room."""
     size = rectangle(pattern.design, made.node.width, made.node.height)
-    text = f"{made.name}: make ({made.count}), {size} finished"
-    return Figure(
-        f"Section {made.name}: {node_said(made.node)}", (Cell(section_figure(pattern, made.node), text),)
-    )
+    cells = [Cell(section_figure(pattern, made.node), f"{made.name}: make ({made.count}), {size} finished")]
+    inner = _inner(made.node)
+    if entries and isinstance(inner, Grid):
+        names, presses = _names(pattern, inner, entries)
+        arrows = ", with their pressing arrows" if any(isinstance(press, Side) for press in presses) else ""
+        apart = grid_figure(pattern, inner, names, presses, width / 2 - 6, 58.0)
+        cells.append(Cell(apart, f"its parts{arrows}"))
+    return Figure(f"Section {made.name}: {node_said(made.node)}", tuple(cells), columns=len(cells))
 
 
 def assembly(pattern: Pattern, width: float, height: float, first: int) -> Iterator[Block]:
@@ -132,17 +148,22 @@ def assembly(pattern: Pattern, width: float, height: float, first: int) -> Itera
 
 
 def _with_figures(
-    pattern: Pattern, node: Node, entries: Sequence[Entry], width: float, height: float
+    pattern: Pattern,
+    node: Node,
+    entries: Sequence[Entry],
+    width: float,
+    height: float,
+    *,
+    drawn: bool = False,
 ) -> Iterator[Entry]:
-    """Put the figures of a section to its entries: its parts pulled apart with the first, its borders where they are."""
-    inner = node.centre.node if isinstance(node, Framed) else node
-    drawn = False
+    """Put the figures of a section to its entries: its parts pulled apart with the first, borders in their place."""
+    inner = _inner(node)
     for entry in entries:
         mine = [pattern.steps.steps[number - 1] for number in entry.steps]
         action = mine[0].action
         if isinstance(action, AddBorder | AddMitred) and isinstance(node, Framed):
             yield _bordered(pattern, node, entry, mine)
-        elif isinstance(action, SewLine | AddTriangles | JoinRows) and not drawn:
+        elif isinstance(action, LayOut | SewLine | AddTriangles | JoinRows) and not drawn:
             drawn = True
             figure = _apart(pattern, inner, entries, width, height)
             yield replace(entry, figures=(figure,), place="below") if figure else entry

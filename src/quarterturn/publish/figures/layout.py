@@ -22,7 +22,7 @@ from quarterturn.publish.figures.lines import pressing
 from quarterturn.publish.figures.nodes import held_at, lettering, names_in, node_marks, node_symbols
 from quarterturn.publish.sheet import Area, Ink, Mark, Sheet, Use
 from quarterturn.publish.wording import length, node_said, section_name
-from quarterturn.setting import Child, Grid, Node, OneUnit, PlainCloth, Side
+from quarterturn.setting import Child, Grid, Node, OneUnit, PlainCloth, Side, is_sashing, turned_in_place
 from quarterturn.steps import Press, Towards
 
 OUTLINED = Ink(stroke=ACCENT, width=0.45)
@@ -30,8 +30,9 @@ PLATE = Ink(fill="#ffffff", stroke=ACCENT, width=0.2)
 SPREAD = 0.11
 """Between the rows of a grid that is pulled apart, as a share of the higher of its rows."""
 MOST_SPREAD = 4.0
-LARGEST = 34.0
-"""Millimetres of a section drawn by itself."""
+LARGEST, LONGEST = 34.0, 64.0
+"""Millimetres of a section drawn by itself, and of one that is long and narrow."""
+LARGEST_PART, TALLEST = 22.0, 110.0
 
 
 def layout_figure(pattern: Pattern, width: float, height: float) -> Sheet:
@@ -93,9 +94,10 @@ def _name_plate(text: str, outline: Path) -> tuple[Mark, ...]:
     return Area(Region((plate,)), PLATE), caption(middle, text, size, colour=DARK)
 
 
-def section_figure(pattern: Pattern, node: Node, largest: float = LARGEST) -> Sheet:
+def section_figure(pattern: Pattern, node: Node) -> Sheet:
     """Return a section as sewn, with its finished width and height."""
-    factor = largest / float(max(node.width, node.height))
+    long, short = float(max(node.width, node.height)), float(min(node.width, node.height))
+    factor = (LARGEST if long < 2 * short else LONGEST) / long
     width, height = float(node.width) * factor, float(node.height) * factor
     left, top = 1.0, 5.0
     marks = [
@@ -130,10 +132,11 @@ def grid_figure(
     many = len(rows) > 1
     left, right = (7.0 if many else 1.0), 8.0
     gaps_across = max(len(row) for row in rows) - 1
+    smallest = min(min(child.width, child.height) for row in rows for child in row if not is_sashing(child))
     factor = min(
-        (width - left - right - 2) / float(node.width) / (1 + 0.04 * gaps_across / max(1, gaps_across)),
-        (height - 2) / float(node.height) / (1 + SPREAD),
-        24.0 / float(min(row[0].height for row in rows)),
+        (width - left - right - 2 - 1.2 * gaps_across) / float(node.width),
+        (min(height, TALLEST) - 2) / float(node.height) / (1 + SPREAD),
+        LARGEST_PART / float(smallest),
     )
     apart = min(MOST_SPREAD, SPREAD * float(max(row[0].height for row in rows)) * factor)
     between = min(1.2, apart / 2)
@@ -179,8 +182,6 @@ def _child_marks(pattern: Pattern, child: Child, factor: float, at: complex) -> 
 
 
 def _turning(child: Child, factor: float) -> Motion:
-    from quarterturn.setting import turned_in_place
-
     node = child.node
     return turned_in_place(float(node.width) * factor, float(node.height) * factor, child.turn)
 

@@ -20,6 +20,7 @@ from quarterturn.setting import (
     OnPoint,
     PlacedCloth,
     PlacedUnit,
+    corner_places,
     place_all,
     places_on_point,
     strip_places,
@@ -84,11 +85,9 @@ def _framed(node: Framed) -> Iterator[tuple[Child, Motion]]:
         left, top = left - frame.side_depth, top - frame.end_depth
         width, height = width + 2 * frame.side_depth, height + 2 * frame.end_depth
         corner = complex(float(left), float(top))
-        for child, place in strip_places(frame, float(width), float(height)):
+        for _, child, place in strip_places(frame, float(width), float(height)):
             yield child, _turned(child).then(shift(place + corner))
-        far = complex(float(width - frame.side_depth), float(height - frame.end_depth))
-        places = (0j, complex(far.real, 0), far, complex(0, far.imag))
-        for child, place in zip(frame.corners, places, strict=False):
+        for child, place in corner_places(frame, float(width), float(height)):
             yield child, _turned(child).then(shift(place + corner))
 
 

@@ -89,9 +89,7 @@ def _loose(node: OnPoint) -> Iterator[Loose]:
             tuple(complex(x, y) for x, y in ((0, 0), (2 * half, 0), (2 * half, 2 * half), (0, 2 * half)))
         )
         yield Loose(child, "", motion.region(Region((square,))), turned, moved)
-    first = complex(float(node.float), float(node.float)) + float(node.side + 2 * node.sash) / math.sqrt(
-        2
-    ) * (1 + 1j)
+    first = _first_middle(node)
     for use, fabric, region in sashes(node):
         box = region_bounds(region)
         middle = complex(box.left + box.right, box.top + box.bottom) / 2
@@ -162,20 +160,22 @@ _PLATE = cloth("#ffffff")
 
 
 def _numbers(node: OnPoint, scale: Scale) -> Iterator[Mark]:
-    """Return the number of each row before its upper left end, and an arrow for the way of reading it."""
-    gap = GAP * float(node.side + node.sash)
-    columns, pitch = len(node.cells[0]), float(node.side + node.sash)
-    first = complex(float(node.float), float(node.float)) + float(node.side + 2 * node.sash) / math.sqrt(
-        2
-    ) * (1 + 1j)
+    """Return the number of each row beyond its upper left end, and an arrow for the way of reading it."""
+    gap, pitch, sash = GAP * float(node.side + node.sash), float(node.side + node.sash), float(node.sash)
+    reach = pitch + sash + float(node.float) * math.sqrt(2) + gap
+    first = _first_middle(node)
     for row in range(slanting_rows(node)):
-        j = row - columns + 1
-        along = abs(j)
-        start = first + (along * pitch * EIGHTH + j * pitch * DOWN)
-        before = start - EIGHTH * (pitch * 0.5 + pitch * 0.52 + gap) + row * gap * DOWN
-        at = scale.point(before) - EIGHTH * 2.4
-        yield caption(at, str(row + 1), LABEL, bold=True, colour=ACCENT)
-        yield from arrow(at + EIGHTH * 2.0, at + EIGHTH * 4.6, ACCENT, 0.3, 1.3)
+        j = row - len(node.cells[0]) + 1
+        start = first + abs(j) * pitch * EIGHTH + (j * pitch + row * gap) * DOWN
+        end = scale.point(start - EIGHTH * reach)
+        yield caption(end - EIGHTH * 4.6, str(row + 1), LABEL, bold=True, colour=ACCENT)
+        yield from arrow(end - EIGHTH * 3.0, end - EIGHTH * 0.4, ACCENT, 0.3, 1.3)
+
+
+def _first_middle(node: OnPoint) -> Point:
+    """Return the middle of the first square of the map."""
+    over = float(node.float) + float(node.side + 2 * node.sash) / math.sqrt(2)
+    return complex(over, over)
 
 
 def _described(node: OnPoint) -> str:

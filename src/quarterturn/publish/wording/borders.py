@@ -6,10 +6,9 @@ from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, named, piece_of, rectangle, sized
 from quarterturn.publish.wording.owners import owner_of, titled, without_owner
-from quarterturn.publish.wording.sections import ROOTS
 from quarterturn.publish.wording.slanting import capital
 from quarterturn.setting import Side
-from quarterturn.steps import AddBorder, AddMitred, Step, TrimToFit, labels
+from quarterturn.steps import AddBorder, AddMitred, Chapter, Step, TrimToFit, labels
 
 SIDE_NAMES = {
     Side.LEFT: "left side",
@@ -102,10 +101,13 @@ def tell_trim_to_fit(step: Step, action: TrimToFit, pattern: Pattern) -> Wording
     """Tell trimming strips to what they are sewn to."""
     (used,) = step.uses
     piece = pattern.bill.piece(used.label)
-    what = "the top" if action.fits in ROOTS else action.fits
+    whole = step.chapter is Chapter.BORDERS
+    what = (
+        "the top through its middle" if whole else "the sections that they are sewn to through their middle"
+    )
     sentences = (
-        f"No ruler has their measure, so these pieces were cut a little larger. Measure {what} through its middle, "
-        "and trim them to your measure.",
+        f"No ruler has their measure, so these pieces were cut a little larger. Measure {what}, and trim them to your "
+        "measure.",
     )
     size = sized(pattern.design, action.width, action.length)
     line = f"({used.count}) {used.label}, {piece.name}: about {size}, unfinished."

@@ -7,7 +7,7 @@ from itertools import groupby
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, listed, sized
-from quarterturn.publish.wording.owners import owner_of, titled, without_owner
+from quarterturn.publish.wording.owners import is_section_label, owner_of, titled, without_owner
 from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.publish.wording.slanting import capital
 from quarterturn.setting import Side
@@ -20,6 +20,8 @@ def tell_parts(step: Step, action: SewLine, pattern: Pattern) -> Wording:
     """Tell sewing parts side by side, or one below another."""
     (made,) = step.makes
     owner, seam = owner_of(step, pattern), length(pattern.design, action.seam)
+    if len(action.parts) == 1:
+        return _nothing_to_sew(step, pattern)
     below = action.way is Side.BOTTOM
     sentences = [
         f"Sew the parts together in their order, {'from the top down' if below else 'from left to right'}, with {seam} "
@@ -27,15 +29,30 @@ def tell_parts(step: Step, action: SewLine, pattern: Pattern) -> Wording:
     ]
     if below and len(action.parts) > 1:
         sentences.append(_matching(action.press))
-    sentences.append(_pressing(action.press))
+    nests = not below and isinstance(action.press, Side) and without_owner(made.label).startswith("row ")
+    sentences.append(NESTING if nests else _pressing(action.press))
     size = sized(pattern.design, made.width, made.height)
     what = "The quilt centre" if made.label == labels.TOP else capital(without_owner(made.label))
     run = run_of(action.parts)
     if made.label == labels.TOP:
-        line = f"{run}. {what} should measure {size}, unfinished."
+        line = f"{capital(run)}. {what} should measure {size}, unfinished."
     else:
-        line = f"{what}: {run}. Make ({made.count}), {size}, unfinished."
+        pressed = f", pressed {pressed_to(action.press)}" if nests else ""
+        line = f"{what}: {run}. Make ({made.count}), {size}, unfinished{pressed}."
     return Wording(titled(owner, _title(step, action, owner)), tuple(sentences), line)
+
+
+def _nothing_to_sew(step: Step, pattern: Pattern) -> Wording:
+    """Tell that a quilt centre of one row is done when its row is."""
+    (made,) = step.makes
+    size = sized(pattern.design, made.width, made.height)
+    sentences = ("The quilt centre has one row: there is nothing to sew to it.",)
+    return Wording(
+        "Measure the quilt centre", sentences, f"The quilt centre should measure {size}, unfinished."
+    )
+
+
+NESTING = "Press the seams as the arrows show: those of neighbouring rows lie opposite ways, and nest."
 
 
 def _title(step: Step, action: SewLine, owner: str) -> str:
@@ -65,10 +82,22 @@ def _pressing(press: Press) -> str:
 def run_of(parts: tuple[Placed, ...]) -> str:
     """Return parts in their order, equal ones that follow one another counted: `a0, (2) A3, wreath1`."""
     names = [part_name(part) for part in parts]
+    if rows := rows_run(names):
+        return rows
     groups = [(name, len(list(group))) for name, group in groupby(names)]
     if len(groups) > LONG:
         return _alternating(names) or listed(_told(groups))
     return listed(_told(groups))
+
+
+def rows_run(names: list[str]) -> str:
+    """Return `rows 1 to 4` or `rows 1, 2, 1 and 2` for names that are all of rows; nothing for others."""
+    numbers = [name.partition(",")[0].removeprefix("row ") for name in names]
+    if len(names) < 2 or not all(name.startswith("row ") for name in names):
+        return ""
+    if numbers == [str(k) for k in range(1, len(numbers) + 1)] and len(numbers) > 2:
+        return f"rows 1 to {numbers[-1]}"
+    return f"rows {listed(numbers)}"
 
 
 LONG = 6
@@ -92,10 +121,6 @@ def part_name(part: Placed) -> str:
     """Return `a2` for unit a at turn 2, `wreath1` for a section turned once, the label of cloth as it lies."""
     if part.label.startswith(UNIT):
         return f"{part.label.removeprefix(UNIT)}{part.turn}"
-    name = without_owner(part.label)
     if part.label[:1].isupper():
-        return name
-    return f"{name}, turned {_QUARTERS[part.turn % 4]}" if part.turn % 4 else name
-
-
-_QUARTERS = {1: "a quarter clockwise", 2: "by a half", 3: "a quarter anticlockwise"}
+        return part.label.partition(",")[0]
+    return f"{part.label}{part.turn}" if is_section_label(part.label) else without_owner(part.label)

@@ -6,7 +6,7 @@ import re
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.sections import ROOTS, sections_of
-from quarterturn.steps import LayOut, Step
+from quarterturn.steps import LayOut, Step, labels
 
 _OF = re.compile(r" (?:of|for) ([a-z]+)\b")
 
@@ -26,6 +26,11 @@ def owner_of(step: Step, pattern: Pattern) -> str:
 def plain_label(label: str) -> str:
     """Return a label without the number that tells it from others like it: `wreath` for `wreath (2)`."""
     return re.sub(r" \(\d+\)$", "", label)
+
+
+def is_section_label(label: str) -> bool:
+    """Tell whether a label is the name of a section, and of nothing else that is sewn."""
+    return label != labels.TOP and re.fullmatch(r"[a-z]{3,}( \(\d+\))?", label) is not None
 
 
 def titled(owner: str, title: str) -> str:

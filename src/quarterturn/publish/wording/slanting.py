@@ -15,6 +15,7 @@ from quarterturn.steps import (
     SetIn,
     SquareUp,
     Step,
+    labels,
 )
 
 
@@ -59,16 +60,20 @@ def tell_add_triangles(step: Step, action: AddTriangles, pattern: Pattern) -> Wo
         "the row; its other point stands out beyond the row.",
         f"Sew with a {length(pattern.design, action.seam)} seam. Triangles have bias on these edges: do not stretch "
         "them.",
-        f"Press {pressed_to(action.press)}, and trim the point that stands out level with the edge of the row.",
+        "Press it as the other seams of the row, and trim the point that stands out level with the edge of the row."
+        if action.press
+        else "Press it open, and trim the point that stands out level with the edge of the row.",
     )
     (made,) = step.makes
-    row = without_owner(step.uses[0].label)
+    row = without_owner(made.label).removesuffix(", with triangles")
     ends = [
         f"at the {way} end, level with the {end.level.value} edge"
         for way, end in (("left", action.left), ("right", action.right))
         if end
     ]
     many = f"{plural(len(ends), 'a triangle', 'triangles')} {listed(ends)}"
+    if action.left and action.right and action.left.level is action.right.level:
+        many = f"triangles at both ends, level with the {action.left.level.value} edge"
     line = f"{capital(row)}: {many}. Make ({made.count})."
     title = titled(owner_of(step, pattern), "Sew triangles to the ends of the slanting rows")
     return Wording(title, sentences, line)
@@ -89,10 +94,18 @@ def tell_join_rows(step: Step, action: JoinRows, pattern: Pattern) -> Wording:
         f"{what}, from the top down, with {seam} seams: match the seams first, and let the ends lie as they come.",
         "Press all seams open." if action.press is None else f"Press the seams {pressed_to(action.press)}.",
     )
-    names = listed([without_owner(part.label) for part in action.parts])
+    names = _rows_named([without_owner(part.label) for part in action.parts])
     title = "Sew the sashing to the rows" if sashing else "Sew the slanting rows together"
     line = f"{capital(names)}. Make ({made.count})."
     return Wording(titled(owner_of(step, pattern), title), sentences, line)
+
+
+def _rows_named(names: list[str]) -> str:
+    """Return rows by their numbers where they are all in order, with what is said of them once."""
+    rows = [name for name in names if name.startswith("row ")]
+    if len(rows) == len(names) > 2:
+        return f"rows 1 to {len(rows)}, each with its triangles"
+    return listed(names)
 
 
 def tell_set_in(step: Step, action: SetIn, pattern: Pattern) -> Wording:
@@ -104,7 +117,7 @@ def tell_set_in(step: Step, action: SetIn, pattern: Pattern) -> Wording:
         "Press towards the triangle.",
     )
     count = len(action.places)
-    line = f"({count}) {plural(count, 'triangle')} {step.uses[-1].label}."
+    line = f"({count}) {step.uses[-1].label}{'' if count == 1 else 's'}."
     return Wording(titled(owner_of(step, pattern), "Set the side triangles in"), sentences, line)
 
 
@@ -118,7 +131,7 @@ def tell_corners(step: Step, action: AddCorners, pattern: Pattern) -> Wording:
         "level.",
     )
     label = step.uses[-1].label
-    line = f"({len(action.corners)}) {plural(len(action.corners), 'triangle')} {label}. Make ({made.count})."
+    line = f"({len(action.corners)}) {label}s. Make ({made.count})."
     return Wording(titled(owner_of(step, pattern), "Sew on the corner triangles"), sentences, line)
 
 
@@ -131,5 +144,6 @@ def tell_square_up(step: Step, action: SquareUp, pattern: Pattern) -> Wording:
         f"Trim each edge {beyond} outside the outermost points, and keep the corners square.",
     )
     size = sized(pattern.design, made.width, made.height)
-    line = f"{capital(made.label)} should measure {size}, unfinished. Make ({made.count})."
+    what = "The quilt centre" if made.label == labels.TOP else capital(made.label)
+    line = f"{what} should measure {size}, unfinished. Make ({made.count})."
     return Wording(titled(owner_of(step, pattern), "Square it up"), sentences, line)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from quarterturn.design import Corner
+from quarterturn.measure import Length
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import gather
 from quarterturn.publish.booklet.made import root_steps, section_steps
@@ -29,6 +30,7 @@ from quarterturn.publish.wording import (
     node_said,
     part_name,
     rectangle,
+    ring_of,
     section_name,
     sections_of,
 )
@@ -84,9 +86,10 @@ def panels(pattern: Pattern, width: float, first: int) -> Iterator[Block]:
     for entry in gather(steps, pattern, first):
         mine = [pattern.steps.steps[number - 1] for number in entry.steps]
         if isinstance(mine[0].action, FuseToPanel):
-            cells = tuple(Cell(panel_figure(pattern, step, width)) for step in mine)
-            figure = Figure("The panel as cut, to scale; the seam lines are dashed", cells)
-            lines = (*entry.lines, *(line for step in mine for line in _motif_lines(pattern, step)))
+            (step,) = mine
+            what = "The panel as cut, to scale; the seam lines are dashed"
+            figure = Figure(what, (Cell(panel_figure(pattern, step, width)),))
+            lines = (*entry.lines, *_motif_lines(pattern, step))
             yield replace(entry, lines=lines, figures=(figure,), place="below")
         else:
             yield entry
@@ -260,12 +263,9 @@ def _bordered(pattern: Pattern, framed: Framed, entry: Entry, steps: Sequence[St
 
 
 def _frame_of(framed: Framed, step: Step, pattern: Pattern) -> tuple[Frame, tuple[float, float]]:
-    """Return the ring that a step finishes, by the size that the work has then, and the size of its outer edge."""
-    seams = 2 * pattern.design.making.seam
-    (made,) = step.makes
-    width, height = framed.centre.width, framed.centre.height
-    for frame in framed.frames:
-        width, height = width + 2 * frame.side_depth, height + 2 * frame.end_depth
-        if made.width <= width + seams and made.height <= height + seams:
-            break
-    return frame, (float(width), float(height))
+    """Return the ring that a step sews on, and the size of its outer edge."""
+    ring = ring_of(step, framed, pattern)
+    done = framed.frames[: ring + 1]
+    width = framed.centre.width + 2 * sum((frame.side_depth for frame in done), Length(0))
+    height = framed.centre.height + 2 * sum((frame.end_depth for frame in done), Length(0))
+    return done[-1], (float(width), float(height))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from quarterturn.design.colour import text_colour_on
 from quarterturn.geometry import Motion, Path, Region, polygon, region_bounds, shift
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.frames import Drawing
@@ -19,7 +20,7 @@ from quarterturn.publish.figures.inks import (
     measured,
 )
 from quarterturn.publish.figures.lines import pressing
-from quarterturn.publish.figures.nodes import held_at, lettering, names_in, node_marks, node_symbols
+from quarterturn.publish.figures.nodes import held_at, names_in, node_marks, node_symbols
 from quarterturn.publish.sheet import Area, Ink, Mark, Sheet, Use
 from quarterturn.publish.wording import length, node_said, section_name
 from quarterturn.setting import Child, Grid, Node, OneUnit, PlainCloth, Side, is_sashing, turned_in_place
@@ -32,7 +33,7 @@ SPREAD = 0.11
 MOST_SPREAD = 4.0
 LARGEST, LONGEST = 34.0, 64.0
 """Millimetres of a section drawn by itself, and of one that is long and narrow."""
-LARGEST_PART, TALLEST = 22.0, 110.0
+LARGEST_PART, TALLEST, NARROW = 22.0, 110.0, 84.0
 
 
 def layout_figure(pattern: Pattern, width: float, height: float) -> Sheet:
@@ -135,7 +136,7 @@ def grid_figure(
     smallest = min(min(child.width, child.height) for row in rows for child in row if not is_sashing(child))
     factor = min(
         (width - left - right - 2 - 1.2 * gaps_across) / float(node.width),
-        (min(height, TALLEST) - 2) / float(node.height) / (1 + SPREAD),
+        (min(height, TALLEST if len(rows[0]) > 1 else NARROW) - 2) / float(node.height) / (1 + SPREAD),
         LARGEST_PART / float(smallest),
     )
     apart = min(MOST_SPREAD, SPREAD * float(max(row[0].height for row in rows)) * factor)
@@ -148,7 +149,11 @@ def grid_figure(
         for child, label in zip(row, labels[index], strict=True):
             here = complex(x, top)
             marks += _child_marks(pattern, child, factor, here)
-            names += _part_name(pattern, child, label, factor, here)
+            if len(row) == 1 and many and isinstance(child.node, OneUnit):
+                beside = here + complex(float(child.width) * factor + 1.4, tall / 2)
+                names.append(caption(beside, label, SMALL, "start"))
+            else:
+                names += _part_name(pattern, child, label, factor, here)
             x += float(child.width) * factor + between
         if many:
             names.append(
@@ -196,10 +201,22 @@ def _moved(mark: Mark, motion: Motion) -> Mark:
 def _part_name(pattern: Pattern, child: Child, label: str, factor: float, at: complex) -> tuple[Mark, ...]:
     outline = shift(at).path(_lying(child, factor))
     if isinstance(child.node, PlainCloth):
-        return lettering(Region((outline,)), label, pattern.design.fabric(child.node.fabric).colour, SMALL)
+        return _on_cloth(pattern, child, label, outline)
     if isinstance(child.node, OneUnit):
         return _small_plate(label, outline)
     return _name_plate(label, outline)
+
+
+def _on_cloth(pattern: Pattern, child: Child, label: str, outline: Path) -> tuple[Mark, ...]:
+    """Return a label in the middle of a plain piece, upright, where it has room."""
+    assert isinstance(child.node, PlainCloth)
+    bounds = region_bounds(Region((outline,)))
+    size = min(SMALL, (bounds.right - bounds.left) / (0.7 * len(label)), (bounds.bottom - bounds.top) * 0.75)
+    if size < SMALLEST:
+        return ()
+    middle = complex(bounds.left + bounds.right, bounds.top + bounds.bottom) / 2
+    ink = text_colour_on(pattern.design.fabric(child.node.fabric).colour)
+    return (caption(middle, label, size, colour=ink),)
 
 
 def _lying(child: Child, factor: float) -> Path:

@@ -26,7 +26,7 @@ from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet
 from quarterturn.publish.wording import length
 from quarterturn.steps import FuseToPanel, PlacedMotif, Step
 
-LONGEST = 120.0
+LONGEST = 88.0
 LEFT, TOP = 4.0, 6.0
 
 

@@ -6,6 +6,7 @@ Promise: pure functions; a number is formatted here, never calculated.
 """
 
 from quarterturn.publish.wording.assembly import centre_sewing, placed_name, row_places
+from quarterturn.publish.wording.borders import ring_of
 from quarterturn.publish.wording.colophon import defaults, imprint
 from quarterturn.publish.wording.flow import flow_facts
 from quarterturn.publish.wording.lines import part_name
@@ -69,6 +70,7 @@ __all__ = [
     "plan_line",
     "pressed_to",
     "rectangle",
+    "ring_of",
     "row_places",
     "section_name",
     "sections_of",

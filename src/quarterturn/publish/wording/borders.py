@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, named, piece_of, rectangle, sized
+from quarterturn.publish.wording.names import length, listed, named, piece_of, rectangle, sized
 from quarterturn.publish.wording.owners import owner_of, titled, without_owner
+from quarterturn.publish.wording.sections import section_name, sections_of
 from quarterturn.publish.wording.slanting import capital
-from quarterturn.setting import Side
+from quarterturn.setting import ClothUse, Framed, PlainCloth, Side
 from quarterturn.steps import AddBorder, AddMitred, Chapter, Step, TrimToFit, labels
 
 SIDE_NAMES = {
@@ -61,14 +62,38 @@ def _now(pattern: Pattern, step: Step) -> str:
 
 
 def _title(pattern: Pattern, step: Step) -> str:
-    """Return what is sewn on, with its cloth where it is of one."""
+    """Return which border is sewn on, and of what."""
+    owner, framed = owner_of(step, pattern), framed_of(step, pattern)
+    ring = ring_of(step, framed, pattern)
+    many = f" {ring + 1}" if len(framed.frames) > 1 else ""
+    strips = [child.node for child in framed.frames[ring].strips]
+    cloths = [node for node in strips if isinstance(node, PlainCloth)]
+    kind = "coping" if cloths and cloths[0].use is ClothUse.COPING else "border"
+    what = f"Sew on {kind}{many}" if many else f"Sew on the {kind}"
+    if cloths:
+        return f"{titled(owner, what)}: {named(pattern.design, cloths[0].fabric)}"
+    return f"{titled(owner, what)}: {listed(list(dict.fromkeys(map(section_name, strips))))}"
+
+
+def framed_of(step: Step, pattern: Pattern) -> Framed:
+    """Return the section whose border a step sews on."""
     owner = owner_of(step, pattern)
-    piece = piece_of(pattern, step.uses[1].label.partition(",")[0])
-    if piece is None:
-        return titled(owner, "Sew on the border")
-    kind = piece.used_for.partition(" of ")[0]
-    what = f"Sew on the {kind}" if kind in ("border", "coping") else f"Sew on {kind}"
-    return f"{titled(owner, what)}: {named(pattern.design, piece.fabric)}"
+    made = (made.node for made in sections_of(pattern.setting.top) if made.name == owner)
+    framed = next(made) if owner else pattern.setting.top
+    assert isinstance(framed, Framed), "only what has borders has borders sewn on"
+    return framed
+
+
+def ring_of(step: Step, framed: Framed, pattern: Pattern) -> int:
+    """Return which border a step sews on, by the size that the work has then."""
+    (made,) = step.makes
+    seams = 2 * pattern.design.making.seam
+    width, height = framed.centre.width, framed.centre.height
+    for ring, frame in enumerate(framed.frames):
+        width, height = width + 2 * frame.side_depth, height + 2 * frame.end_depth
+        if made.width <= width + seams and made.height <= height + seams:
+            return ring
+    return len(framed.frames) - 1
 
 
 def tell_mitred(step: Step, action: AddMitred, pattern: Pattern) -> Wording:

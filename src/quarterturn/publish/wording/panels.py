@@ -8,8 +8,9 @@ from quarterturn.proof import Pattern
 from quarterturn.publish.wording.masters import handling, stitch_values
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, listed, named, plural, shape_word
+from quarterturn.publish.wording.sections import ROOTS
 from quarterturn.publish.wording.slanting import capital
-from quarterturn.steps import CutAwayBehind, FuseToPanel, Product, Step, StitchMotifs
+from quarterturn.steps import CutAwayBehind, FuseToPanel, Product, Step, StitchMotifs, labels
 
 
 def tell_fuse_to_panel(step: Step, action: FuseToPanel, pattern: Pattern) -> Wording:
@@ -23,15 +24,14 @@ def tell_fuse_to_panel(step: Step, action: FuseToPanel, pattern: Pattern) -> Wor
         ]
     )
     sentences = (
-        "Lay the panel right side up. Mark the middle of each motif by two rulers: the figure gives its distance from "
-        "two raw edges.",
+        "Lay the panel right side up. Mark by two rulers where the middle of each motif comes, which is the cross on "
+        "its template: the figure shows its distance from two raw edges.",
         "Lay the motifs in the order of their numbers, each turned as in the figure. Where they overlap, the later "
         "lies on top.",
         "Measure once more, fuse from the middle outwards, and let it cool.",
     )
-    name = panel_name(made)
-    line = f"{capital(name)}: {motifs} on each panel. Make ({made.count})."
-    return Wording("Fuse the motifs to the panels", sentences, line)
+    line = f"{capital(motifs)} on each panel. Make ({made.count})."
+    return Wording(f"Fuse the motifs to {panel_name(made)}", sentences, line)
 
 
 def _fabric(label: str, recipe: str) -> str:
@@ -40,7 +40,8 @@ def _fabric(label: str, recipe: str) -> str:
 
 def panel_name(made: Product) -> str:
     """Return what a panel is called, without what has been done to it."""
-    return made.label.partition(",")[0]
+    name = made.label.partition(",")[0]
+    return "the quilt centre" if name in (*ROOTS, labels.TOP) else f"panel {name}"
 
 
 def tell_stitch_motifs(step: Step, action: StitchMotifs, pattern: Pattern) -> Wording:

@@ -38,9 +38,10 @@ def neighbours_of(design: Design, blocks: Blocks, setting: Setting) -> Neighbour
 
 
 def _neighbours(design: Design, blocks: Blocks, units: Sequence[PlacedUnit]) -> Neighbours:
-    kinds = {unit.name: blocks.unit(design, unit.name) for unit in units}
+    names = [unit.name for unit in units]
+    kinds = {name: blocks.unit(design, name) for name in dict.fromkeys(names)}
     sizes = {name: (float(kind.width), float(kind.height)) for name, kind in kinds.items()}
-    return find_neighbours(units, [sizes[unit.name] for unit in units])
+    return find_neighbours(units, [sizes[name] for name in names])
 
 
 def _tally(design: Design, blocks: Blocks, units: Sequence[PlacedUnit]) -> dict[str, int]:

@@ -68,12 +68,11 @@ def find_joins(seams: Seams, units: Sequence[PlacedUnit], neighbours: Neighbours
 
 
 def _joins(seams: Seams, units: Sequence[PlacedUnit], neighbours: Neighbours) -> Iterator[Join]:
-    for index, unit in enumerate(units):
+    turned = [(unit.name, unit.turn) for unit in units]
+    for index, here in enumerate(turned):
         for side, beside in neighbours[index].items():
             if beside.unit > index:
-                other = units[beside.unit]
-                here, there = (unit.name, unit.turn), (other.name, other.turn)
-                marks = seams.marks(here, side, there, beside.side, beside.flipped)
+                marks = seams.marks(here, side, turned[beside.unit], beside.side, beside.flipped)
                 yield Join(index, beside.unit, side, marks)
 
 

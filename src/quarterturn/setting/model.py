@@ -52,6 +52,9 @@ class PlacedCloth:
 class Side(enum.Enum):
     """A side of the quilt or of a unit."""
 
+    # Members are single objects; Enum would hash their names, for every seam of a quilt.
+    __hash__ = object.__hash__
+
     TOP = "top"
     RIGHT = "right"
     BOTTOM = "bottom"

@@ -18,6 +18,10 @@ SIDES = (Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT)
 _MESH = 1 / 64
 _OFF = 0.0037
 """So that hardly any middle of a side lies on the edge of a mesh."""
+_CLOSE = 2 * NEAR / _MESH
+
+_RUNS_BACK = (False, False, True, True)
+"""Whether going round clockwise runs along a side of `SIDES` from its right or bottom end."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,16 +36,6 @@ class Neighbour:
     flipped: bool
 
 
-@dataclass(frozen=True, slots=True)
-class PlacedSide:
-    """A side in the top's frame, its ends in the order in which the unit is gone round clockwise."""
-
-    unit: int
-    side: Side
-    start: Point
-    end: Point
-
-
 Neighbours = Sequence[dict[Side, Neighbour]]
 """For each unit its neighbours, in the order of the sides."""
 
@@ -50,19 +44,24 @@ Size = tuple[float, float]
 
 def find_neighbours(units: Sequence[PlacedUnit], sizes: Sequence[Size]) -> Neighbours:
     """Return the neighbours of all units, whose finished widths and heights at turn 0 are told; in linear time."""
-    sides = [side for k, unit in enumerate(units) for side in _sides(k, unit, sizes[k])]
-    mesh: dict[tuple[int, int], list[PlacedSide]] = {}
-    found: list[dict[Side, Neighbour]] = [{} for _ in units]
-    for side in sides:
-        middle = (side.start + side.end) / 2
-        for key in _meshes(middle):
-            for other in mesh.get(key, ()):
-                if abs(side.start - other.end) < NEAR and abs(side.end - other.start) < NEAR:
-                    flipped = _runs_back(side.side) == _runs_back(other.side)
-                    found[side.unit][side.side] = Neighbour(other.unit, other.side, flipped)
-                    found[other.unit][other.side] = Neighbour(side.unit, side.side, flipped)
-        mesh.setdefault(_mesh(middle), []).append(side)
-    return [{side: beside[side] for side in SIDES if side in beside} for beside in found]
+    mesh: dict[tuple[int, int], list[tuple[int, int, Point, Point]]] = {}
+    found: list[list[Neighbour | None]] = [[None] * 4 for _ in units]
+    for unit, placed in enumerate(units):
+        corners = _corners(placed, sizes[unit])
+        for side in range(4):
+            start, end = corners[side], corners[side + 1]
+            home, *others = _meshes((start + end) / 2)
+            for key in (home, *others):
+                for other, facing, first, last in mesh.get(key, ()):
+                    if abs(start - last) < NEAR and abs(end - first) < NEAR:
+                        flipped = _RUNS_BACK[side] == _RUNS_BACK[facing]
+                        found[unit][side] = Neighbour(other, SIDES[facing], flipped)
+                        found[other][facing] = Neighbour(unit, SIDES[side], flipped)
+            mesh.setdefault(home, []).append((unit, side, start, end))
+    return [
+        {side: other for side, other in zip(SIDES, beside, strict=True) if other is not None}
+        for beside in found
+    ]
 
 
 def grid_neighbours(count: int, columns: int) -> Neighbours:
@@ -81,31 +80,22 @@ def _in_grid(unit: int, count: int, columns: int) -> Iterator[tuple[Side, Neighb
         yield Side.LEFT, Neighbour(unit - 1, Side.RIGHT, False)
 
 
-def _sides(number: int, unit: PlacedUnit, size: Size) -> Iterator[PlacedSide]:
-    """Return the four sides of the place of a unit; turning a unit in its place renames none of them."""
+def _corners(unit: PlacedUnit, size: Size) -> list[Point]:
+    """Return the corners of the place of a unit clockwise, the one at the start of its top side first and last.
+
+    A side is told as its section's map shows it: turning a unit in its place renames none.
+    """
     width, height = size
-    corners = [unit.motion(at) for at in (0j, complex(width, 0), complex(width, height), complex(0, height))]
-    for k, side in enumerate(SIDES):
-        first = (k - unit.turn) % 4
-        yield PlacedSide(number, side, corners[first], corners[(first + 1) % 4])
+    own = [unit.motion(at) for at in (0j, complex(width, 0), complex(width, height), complex(0, height))]
+    return [own[(side - unit.turn) % 4] for side in (0, 1, 2, 3, 0)]
 
 
-def _runs_back(side: Side) -> bool:
-    """Tell whether going round clockwise runs along a side from its right or bottom end."""
-    return side in (Side.BOTTOM, Side.LEFT)
-
-
-def _mesh(point: Point) -> tuple[int, int]:
-    return math.floor(point.real / _MESH + _OFF), math.floor(point.imag / _MESH + _OFF)
-
-
-def _meshes(point: Point) -> Iterator[tuple[int, int]]:
-    """Return the mesh in which a point lies, and those on whose edge it is."""
-    off = 2 * NEAR / _MESH
+def _meshes(point: Point) -> list[tuple[int, int]]:
+    """Return the mesh in which a point lies, and then those on whose edge it is."""
     x, y = point.real / _MESH + _OFF, point.imag / _MESH + _OFF
-    across, down = math.floor(x), math.floor(y)
-    yield across, down
-    columns = {math.floor(x - off), math.floor(x + off)}
-    rows = {math.floor(y - off), math.floor(y + off)}
-    if len(columns) > 1 or len(rows) > 1:
-        yield from ((c, r) for c in columns for r in rows if (c, r) != (across, down))
+    home = math.floor(x), math.floor(y)
+    if _CLOSE < x - home[0] < 1 - _CLOSE and _CLOSE < y - home[1] < 1 - _CLOSE:
+        return [home]
+    columns = {math.floor(x - _CLOSE), math.floor(x + _CLOSE)}
+    rows = {math.floor(y - _CLOSE), math.floor(y + _CLOSE)}
+    return [home, *((c, r) for c in sorted(columns) for r in sorted(rows) if (c, r) != home)]

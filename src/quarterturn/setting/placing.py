@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import accumulate
 
@@ -54,12 +55,21 @@ class _Placing:
         self.units: list[PlacedUnit] = []
         self.cloths: list[PlacedCloth] = []
         self._copies: Counter[str] = Counter()
+        self._turnings: dict[int, Motion] = {}
 
     def child(self, child: Child, at: Point, motion: Motion, stand: Stand) -> None:
         """Place a child with its top left corner at a point of its holder's frame."""
-        node = child.node
-        turning = turned_in_place(float(node.width), float(node.height), child.turn)
-        self.node(node, turning.then(shift(at)).then(motion), stand, child.turn)
+        node, turning = child.node, self._turning(child)
+        placed = Motion(turning.factor, turning.move + at)
+        self.node(node, placed if motion is STAY else placed.then(motion), stand, child.turn)
+
+    def _turning(self, child: Child) -> Motion:
+        """Return the turn of a child in its place; the tree, and so every child, outlives the placing."""
+        known = self._turnings.get(id(child))
+        if known is None:
+            known = turned_in_place(float(child.node.width), float(child.node.height), child.turn)
+            self._turnings[id(child)] = known
+        return known
 
     def node(self, node: Node, motion: Motion, stand: Stand, turn: int) -> None:
         """Place a node by the motion of its frame into the top's."""
@@ -97,15 +107,16 @@ class _Placing:
 
     def _grid(self, node: Grid, motion: Motion) -> None:
         copy, row = self._copy(node.name), -1
-        tops = accumulate((cells[0].height for cells in node.rows), initial=Length(0))
-        for cells, top in zip(node.rows, tops, strict=False):
-            row += any(not is_sashing(cell) for cell in cells)
-            column = -1
-            lefts = accumulate((cell.width for cell in cells), initial=Length(0))
-            for cell, left in zip(cells, lefts, strict=False):
-                column += not is_sashing(cell)
-                stand = Stand(node.name, copy, row, column)
-                self.child(cell, complex(float(left), float(top)), motion, stand)
+        widths: list[Length] = []
+        for cells, top in zip(node.rows, _starts(cells[0].height for cells in node.rows), strict=False):
+            if (here := [cell.width for cell in cells]) != widths:
+                widths, lefts = here, _starts(here)
+            inside = [not is_sashing(cell) for cell in cells]
+            row += any(inside)
+            columns = accumulate(inside, initial=-1)
+            next(columns)
+            for cell, left, column in zip(cells, lefts, columns, strict=False):
+                self.child(cell, complex(left, top), motion, Stand(node.name, copy, row, column))
 
     def _on_point(self, node: OnPoint, motion: Motion) -> None:
         copy = self._copy(node.name)
@@ -142,6 +153,11 @@ class _Placing:
                 self.child(child, place, motion, stand)
         for column, (child, place) in enumerate(corner_places(frame, width, height)):
             self.child(child, place, motion, Stand(stand.section, stand.copy, 0, column))
+
+
+def _starts(lengths: Iterable[Length]) -> list[float]:
+    """Return where things of these lengths begin, laid end to end from 0."""
+    return [float(start) for start in accumulate(lengths, initial=Length(0))]
 
 
 def is_sashing(child: Child) -> bool:

@@ -44,6 +44,14 @@ BLOCKS: Blocks = draft_blocks(PLAIN)
 UNIT = inches(2)
 
 
+def room_for(*sizes: Length) -> Length:
+    """Return whole inches to which each of these sizes can be coped: by nothing, or by strips of ¼" at least."""
+    whole = math.ceil(max(sizes))
+    while any(0 < whole - size < inches(0, 1, 2) for size in sizes):
+        whole += 1
+    return Fraction(whole)
+
+
 class Growing:
     """A design to which sections are added one by one, each held only by later ones."""
 
@@ -132,9 +140,9 @@ class Growing:
         held = [self.grow(depth - 1) for _ in range(self.number(1, 2))]
         below = self.draw(st.booleans())
         nodes = [self.node(cell) for cell in held]
-        across = max(math.ceil(node.width if below else node.height) for node in nodes)
+        across = room_for(*(node.width if below else node.height for node in nodes))
         parts: list[MapCell | Strip] = [
-            self.coped(cell, *(Fraction(across), node.height) if below else (node.width, Fraction(across)))
+            self.coped(cell, *(across, node.height) if below else (node.width, across))
             for cell, node in zip(held, nodes, strict=True)
         ]
         return LineSet((*parts, Strip(self.fabric(), inches(3, 1, 2))), below)
@@ -142,7 +150,7 @@ class Growing:
     def on_point(self, depth: int) -> OnPointSet:
         held = self.grow(depth - 1)
         node = self.node(held)
-        side = Fraction(math.ceil(max(node.width, node.height)))
+        side = room_for(node.width, node.height)
         held = self.coped(held, side, side)
         rows, columns = self.number(1, 3), self.number(1, 3)
 

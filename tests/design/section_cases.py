@@ -148,6 +148,11 @@ SECTION_CASES: tuple[tuple[str, ...], ...] = (
     ("a strip that is a number", "{ fabric = \"B\", width = '3\"' }", "3", "wrong-type setting.parts.1"),
     ("a strip with a key too many", "width = '3\"' }", "width = '3\"', height = 2 }",
      "unknown-key setting.parts.1.height"),
+    ("a line that is one word", "parts = [\"a0\", { fabric = \"B\", width = '1 1/2\"' }, \"a2\"]", 'parts = "a0"',
+     "wrong-type sections.verge.parts"),
+    ("a motif that is a word", "  { recipe = \"round\", fabric = \"B\", at = ['6\"', '21\"'] },\n", '  "round",\n',
+     "wrong-type sections.plaque.motifs.1"),
+    ("corners in a list", 'corners = "a0"', 'corners = ["a0"]', "wrong-type borders.0.corners"),
     ("a panel without a height", "height = '30\"'\n", "", "missing-key sections.plaque.height"),
     ("a motif of an unknown recipe", 'recipe = "round", fabric = "B", at = [\'6"\', \'9"\']',
      'recipe = "heart", fabric = "B", at = [\'6"\', \'9"\']', "unknown-recipe sections.plaque.motifs.0.recipe"),
@@ -157,6 +162,9 @@ SECTION_CASES: tuple[tuple[str, ...], ...] = (
     ("a border pieced of a unit", 'ends = "verge1"', 'ends = "a1"', "bad-cell borders.0.ends"),
     ("a pieced border without sides", 'sides = "hedge"\n', "", "missing-key borders.0.sides"),
     ("coping to half a size", "to = ['30\"', '30\"']", "to = ['30\"']", "wrong-type sections.field.borders.0.to"),
+    ("coping to true", "to = ['30\"', '30\"']", "to = ['30\"', true]", "wrong-type sections.field.borders.0.to"),
+    ("coping to a word", "to = ['30\"', '30\"']", "to = ['30\"', 'far']", "bad-length sections.field.borders.0.to.1"),
+    ("coping to a number alone", "to = ['30\"', '30\"']", "to = 30", "wrong-type sections.field.borders.0.to"),
     ("coping to nothing", "to = ['30\"', '30\"']\n", "", "missing-key sections.field.borders.0.to"),
 )  # fmt: skip
 

@@ -252,7 +252,9 @@ def test_values_of_any_kind_in_a_section_never_raise(data: st.DataObject) -> Non
         line = data.draw(st.integers(0, len(text) - 1))
         key, equals, _ = text[line].partition(" = ")
         if equals and '"""' not in text[line]:
-            value = data.draw(st.sampled_from(["3", "''", "[]", "{}", "true", '"a0"', '["a0", 3]', "[{}]"]))
+            value = data.draw(
+                st.sampled_from(["3", "''", "[]", "{}", "true", '"a0"', '["a0", true]', "[{}]", "[[3]]"])
+            )
             text[line] = f"{key} = {value}"
     reading = read_design("\n".join(text))
     assert all(is_whole(finding) for finding in reading.findings)

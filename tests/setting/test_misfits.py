@@ -63,8 +63,8 @@ def test_what_differs_in_a_column_is_told_of_the_column() -> None:
     finding = only(f"{WREATH}{BAR}[setting]\nkind = 'straight'\nmap = '''\nwreath0\nbar0\n'''")
     assert finding.sentence == 'In column 1, `wreath` is 4" wide and `bar` 6": they differ by 2".'
     assert finding.remedy == (
-        'Give `wreath` 3 columns instead of 2, or put a border of kind "coping" round `wreath`, '
-        'whose strips are then 1" wide.'
+        'Give `wreath` 3 columns instead of 2, or put a border of kind "coping" round `wreath` '
+        'that brings it to 6" × 4", in strips of 1".'
     )
 
 
@@ -107,6 +107,27 @@ def test_a_corner_that_does_not_fill_its_place_is_found() -> None:
         "borders.0.corners",
         'A corner of the border is 2" × 2", and what is to fill it is 3¼" × 3¼".',
     )
+
+
+def test_what_misses_by_a_hair_is_to_be_made_larger_on_both_sides() -> None:
+    """On point 2" units are 2.8284" wide, and a strip of 0.0858" on each side of one is none."""
+    tables = f"{BAR}[sections.gem]\nkind = 'on point'\nmap = 'a0'\ntriangles = 'A'\n"
+    tables += "[[sections.bar.borders]]\nkind = 'coping'\nfabric = 'C'\nto = [6, 3]\n"
+    finding = only(f"{tables}[setting]\nkind = 'columns'\nparts = ['gem', 'bar']")
+    assert finding.remedy == 'Bring both to 4", each with a border of kind "coping".'
+
+
+def test_what_has_no_ruler_size_the_other_way_is_brought_to_one() -> None:
+    tables = f"{WREATH}[sections.gem]\nkind = 'on point'\nmap = 'a0'\ntriangles = 'A'\n"
+    finding = only(f"{tables}[setting]\nkind = 'columns'\nparts = ['gem', 'wreath']")
+    assert 'round `gem` that brings it to 4" × 4"' in finding.remedy
+
+
+def test_coping_too_narrow_to_be_sewn_is_found() -> None:
+    coping = "[[sections.wreath.borders]]\nkind = 'coping'\nfabric = 'C'\nto = [4.25, 5]\n"
+    finding = only(f"{WREATH}{coping}[setting]\nkind = 'straight'\nmap = 'wreath0'")
+    assert (finding.code, finding.place.key) == ("coping-too-narrow", "sections.wreath.borders.0")
+    assert '⅛"' in finding.sentence
 
 
 def test_coping_cannot_make_a_section_smaller() -> None:

@@ -19,7 +19,7 @@ from quarterturn.design import (
     border_key,
 )
 from quarterturn.measure import Length
-from quarterturn.setting.remedies import remedy_for
+from quarterturn.setting.remedies import NARROWEST, remedy_for
 from quarterturn.setting.tree import Child, ClothUse, Frame, Framed, Node, PlainCloth
 
 if TYPE_CHECKING:
@@ -84,6 +84,10 @@ def _coping(builder: Builder, key: str, border: Coping, inner: Size) -> Frame:
             sentence = f"What is to be coped is {show(-over)} too {word} already."
             least = " and ".join(show(max(a, b)) for a, b in zip(inner, border_size(border), strict=True))
             builder.notes.add("edges-misfit", key, sentence, f"Make it no less than {least}.")
+        elif 0 < over < 2 * NARROWEST:
+            sentence = f"The coping strips would be {show(over / 2)} wide, which nobody can sew."
+            remedy = f"Bring it to its own size there, or to one {show(2 * NARROWEST)} larger at least."
+            builder.notes.add("coping-too-narrow", key, sentence, remedy)
     side, end = (max(each, Length(0)) / 2 for each in missing)
     return _butted(ClothUse.COPING, border.fabric, inner, (side, end), border.sides_first)
 

@@ -11,6 +11,7 @@ from quarterturn.measure import MM, Length, Units, show_length
 FIT_CODES: Mapping[str, str] = MappingProxyType(
     {
         "edges-misfit": "edges that are to be sewn together and differ in length",
+        "coping-too-narrow": "coping strips that are too narrow to be sewn",
         "size-open": "a row or column of plain cloth alone, whose size nothing tells",
         "cells-not-square": "a place of a setting on point that is not a square of the common size",
         "triangles-too-small": "a square for setting triangles that is too small for what it has to cover",

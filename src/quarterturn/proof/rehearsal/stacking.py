@@ -41,6 +41,8 @@ def _inverted(
     """Yield pairs whose boxes overlap and whose order differs; of one fabric it would not show."""
     import shapely
 
+    if not regions:
+        return
     sides = [(b.left, b.top, b.right, b.bottom) for b in map(region_bounds, regions)]
     boxes = [shapely.box(*side) for side in sides]
     first, second = shapely.STRtree(boxes).query(boxes, predicate="intersects").tolist()

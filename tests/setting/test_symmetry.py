@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from quarterturn.blocks import draft_blocks
-from quarterturn.design import Design, StraightSet, Symmetry
+from quarterturn.design import ClothCell, Design, Section, SectionCell, StraightSet, Symmetry
 from quarterturn.geometry import STAY, Motion, mirror_across_vertical, quarter_turns
 from quarterturn.proof.checks.mapping import map_of
 from quarterturn.proof.rehearsal.compare import area_of_difference
@@ -56,6 +56,20 @@ def test_a_mirrored_quilt_is_its_own_mirror_image_both_ways() -> None:
 def test_a_turned_quilt_looks_alike_from_all_four_sides() -> None:
     design = laid_out(Symmetry.TURN, 2, 2)
     assert difference_when_moved(design, quarter_turns(1, middle(design))) < 1e-9
+
+
+@pytest.mark.parametrize(
+    ("symmetry", "across", "quarters"), [(Symmetry.TURN, 1, 1), (Symmetry.HALF_TURN, 2, 2)]
+)
+def test_sections_are_turned_with_the_map_that_holds_them(
+    symmetry: Symmetry, across: int, quarters: int
+) -> None:
+    odd = Section("odd", StraightSet(straight(ODD).cells, 1, 1))
+    cells = ((SectionCell("odd", 0), SectionCell("odd", 3)), (ClothCell("C"), SectionCell("odd", 1)))
+    setting = StraightSet(cells, across, 1, symmetry)
+    design = replace(ODD, setting=setting, sections=(odd,), borders=())
+    assert difference_when_moved(design, quarter_turns(quarters, middle(design))) < 1e-9
+    assert difference_when_moved(design, level(design)) > 1
 
 
 def test_a_half_turned_quilt_of_one_copy_beside_another_looks_alike_upside_down() -> None:

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from quarterturn.measure import inches
 from quarterturn.pieces import Purpose
+from quarterturn.setting import Framed
 from tests.proof.checks.sound import Spoil, found, pieces, setting, sound, text
 
+TOP = sound().setting.top
+assert isinstance(TOP, Framed)
 DIRECTED = 'colour = "#9c4a35"'
 FIRES: dict[str, Spoil] = {
     "border-strips": pieces(Purpose.BORDER, length=inches(17)),
-    "border-order": setting(borders=sound().setting.borders[::-1]),
+    "border-order": setting(top=replace(TOP, frames=(replace(TOP.frames[0], sides_first=False),))),
     "border-narrow": text(("width = '2\"'", "width = '3/8\"'")),
     "border-print-turns": text((DIRECTED, f'{DIRECTED}\ndirection = "two-way"')),
 }

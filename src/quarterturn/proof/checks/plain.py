@@ -244,9 +244,9 @@ def strip_print(pattern: Pattern) -> Iterator[Fault]:
         fabric = pattern.design.fabric(leaf.name)
         if fabric.direction is Direction.NONE or leaf.what not in (STRIP, SASH, PANEL):
             continue
-        if (leaf.key, leaf.name) in seen or _stands(pattern, leaf):
+        if (leaf.section, leaf.name) in seen or _stands(pattern, leaf):
             continue
-        seen.add((leaf.key, leaf.name))
+        seen.add((leaf.section, leaf.name))
         how = "slants" if leaf.eighths % 2 else "lies on its side"
         size = f"{leaf.what} of {tell(leaf.size[0], units)} × {tell(leaf.size[1], units)}"
         sentence = (
@@ -328,9 +328,10 @@ def mitres_short(pattern: Pattern) -> Iterator[Fault]:
 
 def points_at_edge(pattern: Pattern) -> Iterator[Fault]:
     """Tell of squares on point whose corners end at the binding: sewn a thread too deep, it cuts them off."""
-    design = pattern.design
-    bare = isinstance(design.setting, OnPointSet) and not design.borders
-    if bare and not design.setting.float and not sash_width(design.setting):
+    setting = pattern.design.setting
+    if not isinstance(setting, OnPointSet) or pattern.design.borders:
+        return
+    if not setting.float and not sash_width(setting):
         sentence = (
             "The squares stand with their corners on the finished edge, where the binding is sewn: a seam that is a "
             "little wider cuts the points off."

@@ -7,10 +7,10 @@ from itertools import pairwise
 
 from quarterturn.measure import Length
 from quarterturn.proof.checks.fault import REBUILD, Fault, tell
-from quarterturn.proof.checks.sizing import Size, Sizes, same
+from quarterturn.proof.checks.sizing import CLOSE, Size, Sizes, same
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
-from quarterturn.steps import AddBorder, AddMitred, Placed, SewLine, Step, Subcut, labels
+from quarterturn.steps import AddBorder, AddMitred, JoinRows, Placed, SewLine, Step, Subcut, labels
 
 
 def sewn_sizes(pattern: Pattern) -> Iterator[Fault]:
@@ -115,3 +115,57 @@ def _edges(step: Step, sizes: dict[str, Size]) -> Iterator[Length]:
         edge = top[1] if action.side in (Side.LEFT, Side.RIGHT) else top[0]
         yield edge
         yield _along(action, strip, edge)[0]
+
+
+def crossings(pattern: Pattern) -> Iterator[Fault]:
+    """Ask that the seams of a row of sashing meet those of the rows of squares above and below it.
+
+    Where a strip runs through there is no seam to be met. Rows on point lie as far to the right as their step says.
+    """
+    sizes: dict[str, Size] = {}
+    lines: dict[str, SewLine] = {}
+    for step in pattern.steps.steps:
+        action = step.action
+        if isinstance(action, SewLine) and action.way is Side.RIGHT:
+            lines[step.makes[0].label] = action
+        elif isinstance(action, SewLine | JoinRows) and len(action.parts) > 1:
+            offsets = action.offsets if isinstance(action, JoinRows) else (Length(0),) * len(action.parts)
+            rows = [
+                (offset, _seams_in(part, lines, sizes))
+                for part, offset in zip(action.parts, offsets, strict=True)
+            ]
+            for number, (upper, lower) in enumerate(pairwise(rows), start=1):
+                if not _meet(*upper, *lower):
+                    sentence = (
+                        f"In step {step.number} the seams of rows {number} and {number + 1} miss one another."
+                    )
+                    yield Fault("setting", sentence, REBUILD, f"step {step.number}")
+        sizes |= {made.label: (made.width, made.height) for made in step.makes}
+        if isinstance(action, Subcut):
+            sizes |= {made.label: _level(made.width, made.height) for made in step.makes}
+
+
+def _seams_in(part: Placed, lines: dict[str, SewLine], sizes: dict[str, Size]) -> list[Length]:
+    """Return how far each seam of a row lies from its raw left end; none of what is no row, or is turned."""
+    line = lines.get(part.label)
+    if line is None or part.turn:
+        return []
+    at, seams = Length(0), list[Length]()
+    for each in line.parts[:-1]:
+        size = _lying(each, sizes)
+        if size is None:
+            return []
+        at += size[0] - line.seam
+        seams.append(at)
+        at -= line.seam
+    return seams
+
+
+def _meet(first: Length, upper: list[Length], second: Length, lower: list[Length]) -> bool:
+    """Tell whether the seams of two rows meet over the stretch that both have; rows without seams meet any."""
+    above, below = [first + at for at in upper], [second + at for at in lower]
+    if not above or not below:
+        return True
+    low, high = max(above[0], below[0]), min(above[-1], below[-1])
+    kept = [[at for at in row if low - CLOSE <= at <= high + CLOSE] for row in (above, below)]
+    return len(kept[0]) == len(kept[1]) and all(map(same, *kept))

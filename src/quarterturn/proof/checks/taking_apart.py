@@ -27,7 +27,17 @@ from quarterturn.proof.checks.ledger import names_of_units
 from quarterturn.proof.checks.mapping import map_of
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
-from quarterturn.steps import AddCorners, AddTriangles, JoinRows, SetIn, SewLine, SquareUp, Step, labels
+from quarterturn.steps import (
+    AddCorners,
+    AddTriangles,
+    JoinRows,
+    LayOut,
+    SetIn,
+    SewLine,
+    SquareUp,
+    Step,
+    labels,
+)
 
 Word: TypeAlias = str
 """A unit or a section with its turn, `a2` or `wreath1`; the letter of plain cloth."""
@@ -48,8 +58,26 @@ def tops_taken_apart(pattern: Pattern) -> Iterator[Fault]:
         if label not in apart.sewn:
             yield Fault(key, "No step sews the rows to one another.", REBUILD)
             continue
+        action = apart.sewn[label].action
+        if name == ROOT and len(wanted) > 1 and isinstance(action, SewLine) and action.way is Side.RIGHT:
+            yield Fault(key, "No step sews the rows to one another.", REBUILD)
+            continue
         found = apart.rows(label, isinstance(setting, OnPointSet))
         yield from _differing(wanted, found, key, f"{name} as sewn by step {apart.sewn[label].number}")
+
+
+def laid_out(pattern: Pattern) -> Iterator[Fault]:
+    """Hold the rows in which the quilt centre is laid out against its map."""
+    apart, setting = TakenApart(pattern), pattern.design.setting
+    wanted = rows_of(pattern.design, setting)
+    for step in pattern.steps.steps:
+        if isinstance(step.action, LayOut) and wanted is not None:
+            on_point = isinstance(setting, OnPointSet)
+            rows = [
+                [apart.word(Lain(part.label, part.turn), on_point) for part in row]
+                for row in step.action.rows
+            ]
+            yield from _differing(wanted, rows, "setting.map", f"step {step.number}")
 
 
 def _differing(wanted: list[list[Word]], found: list[list[Word]], key: str, where: str) -> Iterator[Fault]:
@@ -141,7 +169,7 @@ def _only_part(setting: SectionSet) -> MapCell | None:
 
 
 @dataclass(frozen=True, slots=True)
-class _Lain:
+class Lain:
     """Something on the table, with the quarter turns with which it is laid."""
 
     label: str
@@ -168,32 +196,31 @@ class TakenApart:
             turn = action.turn if isinstance(action, AddCorners) else 0
             inner = self.sewn[label].uses[0].label
             if inner not in self.sewn:
-                return [self._line(_Lain(inner, turn), on_point)]
+                return [self._line(Lain(inner, turn), on_point)]
             return self.rows(inner, on_point)
         if isinstance(action, JoinRows) or (isinstance(action, SewLine) and action.way is Side.BOTTOM):
-            lines = [self._line(_Lain(part.label, part.turn), on_point) for part in action.parts]
+            lines = [self._line(Lain(part.label, part.turn), on_point) for part in action.parts]
             return [line for line in lines if line]
         assert isinstance(action, SewLine)
-        return [
-            [word for each in action.parts for word in self._line(_Lain(each.label, each.turn), on_point)]
-        ]
+        return [[word for each in action.parts for word in self._line(Lain(each.label, each.turn), on_point)]]
 
-    def _line(self, part: _Lain, on_point: bool) -> list[Word]:
+    def _line(self, part: Lain, on_point: bool) -> list[Word]:
         """Return the words of a line, from left to right."""
         step = self.sewn.get(part.label)
         if step is None or part.turn or self._is_section(part.label):
-            word = self._word(part, on_point)
+            word = self.word(part, on_point)
             return [word] if word else []
         action = step.action
         if isinstance(action, AddTriangles):
-            return self._line(_Lain(step.uses[0].label, action.turn), on_point)
+            return self._line(Lain(step.uses[0].label, action.turn), on_point)
         assert isinstance(action, SewLine | JoinRows)
-        return [word for each in action.parts for word in self._line(_Lain(each.label, each.turn), on_point)]
+        return [word for each in action.parts for word in self._line(Lain(each.label, each.turn), on_point)]
 
     def _is_section(self, label: str) -> bool:
         return any(section.name == label for section in self.pattern.design.sections)
 
-    def _word(self, part: _Lain, on_point: bool) -> Word:
+    def word(self, part: Lain, on_point: bool) -> Word:
+        """Return what a map writes for something on the table; nothing for sashing on point."""
         if part.label in self.names:
             return f"{self.names[part.label]}{part.turn}"
         piece = self.fabrics.get(part.label.partition(", trimmed")[0])

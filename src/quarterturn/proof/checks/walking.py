@@ -162,7 +162,7 @@ class _Walk:
         for number, (part, along) in enumerate(zip(setting.parts, self.sizes.along(setting), strict=True)):
             room = (across, along) if setting.below else (along, across)
             row, column = (number, 0) if setting.below else (0, number)
-            place = Spot(spot.section, f"{spot.key}.parts", row, column)
+            place = Spot(spot.section, f"{spot.key}.parts.{number}", row, column)
             here = moved(at, *((0, start) if setting.below else (start, 0)))
             if isinstance(part, Strip):
                 yield cloth(STRIP, part.fabric, room, place, here)

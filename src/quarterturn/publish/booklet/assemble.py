@@ -54,7 +54,7 @@ def assemble(pattern: Pattern, paper: Paper, rehearsed: Sequence[str] = (), draf
 
 def _work(pattern: Pattern, line: float, height: float) -> Iterator[Block]:
     """Return the parts that tell the steps, their entries numbered through."""
-    parts = (
+    parts: tuple[Part, ...] = (
         lambda first: making.cutting(pattern, line, first),
         lambda first: making.shapes(pattern, first),
         lambda first: making.fusing(pattern, first),

@@ -56,8 +56,7 @@ def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
         lines = cut_lines(steps, pattern, number)
         number += len(lines)
         blocks.append(_cut_list(pattern, plan, lines, width))
-    steps = pattern.steps.of(Chapter.CUTTING)
-    spare = [s for s in steps if isinstance(s.action, SetAside)]
+    spare = [s for s in pattern.steps.of(Chapter.CUTTING) if isinstance(s.action, SetAside)]
     return (*blocks, *_triangles(pattern), *gather(spare, pattern, number))
 
 

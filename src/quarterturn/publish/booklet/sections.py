@@ -135,7 +135,7 @@ def _made_figure(pattern: Pattern, made: Made, entries: Sequence[Entry], width: 
     if entries and isinstance(inner, Grid):
         names, presses = _names(pattern, inner, entries)
         arrows = ", with their pressing arrows" if any(isinstance(press, Side) for press in presses) else ""
-        apart = grid_figure(pattern, inner, names, presses, width / 2 - 6, 58.0)
+        apart = grid_figure(pattern, inner, names, presses, (width / 2 - 6, 58.0))
         cells.append(Cell(apart, f"its parts{arrows}"))
     return Figure(f"Section {made.name}: {node_said(made.node)}", tuple(cells), columns=len(cells))
 
@@ -184,7 +184,7 @@ def _apart(
     if not isinstance(node, Grid):
         return None
     names, presses = _names(pattern, node, entries)
-    sheet = grid_figure(pattern, node, names, presses, width, height)
+    sheet = grid_figure(pattern, node, names, presses, (width, height))
     rows = "The rows" if len(node.rows) > 1 else "The parts"
     arrows = ", with their pressing arrows" if any(isinstance(press, Side) for press in presses) else ""
     return _figure(f"{rows}, pulled apart{arrows}", sheet)

@@ -10,7 +10,8 @@ from quarterturn.publish.figures.centre import centre_figure
 from quarterturn.publish.figures.cloth import cloth_figure
 from quarterturn.publish.figures.finishing import backing_figure, binding_figure
 from quarterturn.publish.figures.frames import least_share
-from quarterturn.publish.figures.layout import grid_figure, layout_figure, section_figure
+from quarterturn.publish.figures.grids import grid_figure
+from quarterturn.publish.figures.layout import layout_figure, section_figure
 from quarterturn.publish.figures.lines import pair_figure, row_figure
 from quarterturn.publish.figures.maps import MapPart, map_figure, map_parts, name_letters, overview_figure
 from quarterturn.publish.figures.masters import apart_figure, fusing_figure, stitching_figure

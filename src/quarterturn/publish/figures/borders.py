@@ -50,7 +50,6 @@ def border_figure(pattern: Pattern, frame: Frame, outer: Size, width: float, nam
     inside = (outer[0] - 2 * side) * factor, (outer[1] - 2 * end) * factor
     at = complex(side, end) * factor + corner
     marks: list[Mark] = [box(at.real, at.imag, *inside, INSIDE)]
-    marks.append(caption(at + complex(*inside) / 2, name, LABEL))
     children = []
     for number, (where, child, place) in enumerate(strip_places(frame, *outer), start=1):
         off = corner + OUTWARD[where] * (2.6 if number <= 2 else 3.4)
@@ -65,6 +64,7 @@ def border_figure(pattern: Pattern, frame: Frame, outer: Size, width: float, nam
         out = complex(2.6 if middle.real > 0 else -2.6, 3.4 if middle.imag > 0 else -3.4)
         marks += _placed(pattern, child, place * factor + corner + _with_second(frame, out), factor)
         children.append(child)
+    marks.append(caption(at + complex(*inside) / 2, name, LABEL))
     symbols = node_symbols(pattern, names_in(c.node for c in children), factor)
     order = ", ".join(where.value for where, _, _ in strip_places(frame, *outer))
     alt = f"{_said(pattern, children[0])} round the {name}; order of sewing: {order}."

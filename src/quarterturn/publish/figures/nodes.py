@@ -6,11 +6,11 @@ from collections.abc import Iterable, Iterator, Mapping
 from itertools import accumulate
 
 from quarterturn.design.colour import text_colour_on
-from quarterturn.geometry import Motion, Point, Region, region_bounds, roomiest_point, shift
+from quarterturn.geometry import Motion, Path, Point, Region, polygon, region_bounds, roomiest_point, shift
 from quarterturn.measure import Length
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.cells import layered, unit_of
-from quarterturn.publish.figures.inks import EDGE, SMALLEST, caption, cloth
+from quarterturn.publish.figures.inks import ACCENT, DARK, EDGE, LABEL, SMALLEST, caption, cloth
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Use
 from quarterturn.setting import (
     Child,
@@ -26,6 +26,8 @@ from quarterturn.setting import (
     strip_places,
     turned_in_place,
 )
+
+PLATE = Ink(fill="#ffffff", stroke=ACCENT, width=0.2)
 
 Symbols = Mapping[str, tuple[Mark, ...]]
 
@@ -104,3 +106,16 @@ def lettering(region: Region, text: str, colour: str, most: float) -> tuple[Mark
     if size < SMALLEST:
         return ()
     return (caption(middle, text, size, colour=text_colour_on(colour)),)
+
+
+def name_plate(text: str, outline: Path) -> tuple[Mark, ...]:
+    """Return a name on a white plate in the middle of an outline, as large as it has room; nothing where none is."""
+    bounds = region_bounds(Region((outline,)))
+    across, down = bounds.right - bounds.left, bounds.bottom - bounds.top
+    middle = complex(bounds.left + bounds.right, bounds.top + bounds.bottom) / 2
+    size = min(LABEL, across * 0.9 / (0.6 * len(text) + 0.6), down * 0.7)
+    if size < SMALLEST:
+        return ()
+    half = complex(0.31 * size * len(text) + 0.7, size * 0.75)
+    plate = polygon((middle - half, middle + half.conjugate(), middle + half, middle - half.conjugate()))
+    return Area(Region((plate,)), PLATE), caption(middle, text, size, colour=DARK)

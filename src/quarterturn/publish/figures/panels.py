@@ -55,6 +55,7 @@ def panel_figure(pattern: Pattern, step: Step, width: float) -> Sheet:
     alt = f"The panel as cut, to scale, with {len(step.action.motifs)} motifs: " + "; ".join(
         motif_line(pattern, number, motif) for number, motif in enumerate(step.action.motifs, start=1)
     )
+    alt = f"{alt}."
     return Drawing(LEFT + wide + 14, TOP + tall + 1, tuple(marks)).sheet("Panel", alt)
 
 

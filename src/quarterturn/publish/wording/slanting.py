@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, listed, named, plural, sized
+from quarterturn.publish.wording.names import length, listed, named, plural, rectangle, sized
 from quarterturn.publish.wording.owners import owner_of, titled, without_owner
 from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.steps import (
@@ -28,11 +28,14 @@ def tell_cut_triangles(step: Step, action: CutTriangles, pattern: Pattern) -> Wo
     if action.cuts == 2:
         how = (
             f"cut {squares} corner to corner twice, in an X, without moving the pieces between the cuts, to make "
-            f"({made.count}) side triangles"
+            f"({made.count}) side triangles with short edges of {length(pattern.design, made.width)}"
         )
         grain = "the straight grain lies on the long edge"
     else:
-        how = f"cut {squares} corner to corner once to make ({made.count}) corner triangles"
+        how = (
+            f"cut {squares} corner to corner once to make ({made.count}) corner triangles with a long edge of "
+            f"{length(pattern.design, made.width)}"
+        )
         grain = "the straight grain lies on the two short edges"
     spare = made.count - needed_of(pattern, made.label)
     over = f"; ({spare}) {plural(spare, 'is', 'are')} left over" if spare > 0 else ""
@@ -74,9 +77,15 @@ def tell_add_triangles(step: Step, action: AddTriangles, pattern: Pattern) -> Wo
     many = f"{plural(len(ends), 'a triangle', 'triangles')} {listed(ends)}"
     if action.left and action.right and action.left.level is action.right.level:
         many = f"triangles at both ends, level with the {action.left.level.value} edge"
-    line = f"{capital(row)}: {many}. Make ({made.count})."
+    line = f"{capital(row)}: {many}. Make ({made.count}), {over_all(step, pattern)}."
     title = titled(owner_of(step, pattern), "Sew triangles to the ends of the slanting rows")
     return Wording(title, sentences, line)
+
+
+def over_all(step: Step, pattern: Pattern) -> str:
+    """Return the size of slanting work as it lies on the table, its points counted."""
+    (made,) = step.makes
+    return f"about {rectangle(pattern.design, made.width, made.height)} over all"
 
 
 def capital(text: str) -> str:
@@ -96,7 +105,7 @@ def tell_join_rows(step: Step, action: JoinRows, pattern: Pattern) -> Wording:
     )
     names = _rows_named([without_owner(part.label) for part in action.parts])
     title = "Sew the sashing to the rows" if sashing else "Sew the slanting rows together"
-    line = f"{capital(names)}. Make ({made.count})."
+    line = f"{capital(names)}. Make ({made.count}), {over_all(step, pattern)}."
     return Wording(titled(owner_of(step, pattern), title), sentences, line)
 
 
@@ -117,7 +126,7 @@ def tell_set_in(step: Step, action: SetIn, pattern: Pattern) -> Wording:
         "Press towards the triangle.",
     )
     count = len(action.places)
-    line = f"({count}) {step.uses[-1].label}{'' if count == 1 else 's'}."
+    line = f"({count}) {step.uses[-1].label}{'' if count == 1 else 's'}; {over_all(step, pattern)}."
     return Wording(titled(owner_of(step, pattern), "Set the side triangles in"), sentences, line)
 
 
@@ -131,7 +140,7 @@ def tell_corners(step: Step, action: AddCorners, pattern: Pattern) -> Wording:
         "level.",
     )
     label = step.uses[-1].label
-    line = f"({len(action.corners)}) {label}s. Make ({made.count})."
+    line = f"({len(action.corners)}) {label}s. Make ({made.count}), {over_all(step, pattern)}."
     return Wording(titled(owner_of(step, pattern), "Sew on the corner triangles"), sentences, line)
 
 

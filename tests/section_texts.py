@@ -53,7 +53,7 @@ between = "A"
 triangles = "B"
 sashing = { fabric = "C", width = '1/2"', cornerstone = "A" }
 """)
-"""Four rows of two, sashed: two rows of it move on, so that two triangles are set in."""
+"""Four rows of two, sashed: one slanting row moves on, so that a triangle is set in."""
 
 MITRED = ROUNDS.replace('first = "sides"', 'corners = "mitred"')
 """A straight map with a mitred border."""

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import cmath
+import math
+
 from quarterturn.steps.lines import Plain, pressed
 from quarterturn.steps.sections import (
     AddCorners,
@@ -44,7 +47,9 @@ def section_doing(
 
 def _motif(motif: PlacedMotif, plain: Plain) -> str:
     middle = motif.motion(0j)
-    return f"{motif.label} at {plain(round(middle.real, 6))}, {plain(round(middle.imag, 6))}"
+    degrees = round(math.degrees(cmath.phase(motif.motion.factor))) % 360
+    turned = f" turned {degrees}°" if degrees else ""
+    return f"{motif.label} at {plain(round(middle.real, 6))}, {plain(round(middle.imag, 6))}{turned}"
 
 
 def slanting_doing(

@@ -40,7 +40,7 @@ def grid_steps(table: Table, grid: Grid, label: str = "") -> Iterator[Draft]:
         return
     name = label or table.name(labels.node(grid.name))
     lines = [_line(table, grid, index) for index in range(len(grid.rows))]
-    if len(lines) == 1 and not label:
+    if len(lines) == 1 and len(grid.rows[0]) > 1:
         parts, press = lines[0]
         yield sewn(parts, Side.RIGHT, table, press, table.product(name, times, grid.width, grid.height))
     else:

@@ -114,7 +114,8 @@ def master_steps(design: Design, blocks: Blocks, bill: Bill) -> Iterator[Draft]:
         for unit in masters.units
         if unit.needed
     )
-    yield draft(Chapter.UNITS, LabelStacks(stacks))
+    if stacks:
+        yield draft(Chapter.UNITS, LabelStacks(stacks))
 
 
 def _crease_steps(blocks: Blocks, bill: Bill) -> Iterator[Draft]:

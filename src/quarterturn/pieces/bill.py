@@ -11,7 +11,7 @@ from typing import TypeAlias
 from quarterturn.blocks import Blocks, Master
 from quarterturn.design import Design, Direction, unit_name
 from quarterturn.measure import Length, cut_up
-from quarterturn.pieces.cloths import cloth_wants, to_cut
+from quarterturn.pieces.cloths import UPRIGHT_STRIP, cloth_wants, to_cut
 from quarterturn.pieces.counting import times_made
 from quarterturn.pieces.model import Bill, Grain, MasterCount, MotifCount, Piece, Purpose, UnitCount
 from quarterturn.setting import Panel, Setting
@@ -168,7 +168,9 @@ def _listing_order(group: list[_Want]) -> tuple[int, Length, Length]:
 
 def _piece(label: str, group: list[_Want], direction: Direction) -> Piece:
     first = group[0]
-    grain = Grain.CROSSWISE if first.grain is Grain.ANY and direction is not Direction.NONE else first.grain
+    grain = first.grain
+    if grain is Grain.ANY and direction is not Direction.NONE:
+        grain = Grain.LENGTHWISE if first.name == UPRIGHT_STRIP else Grain.CROSSWISE
     return Piece(
         label=label,
         name=first.name,

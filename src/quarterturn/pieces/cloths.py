@@ -26,6 +26,9 @@ PURPOSES = {
 QUARTERS, HALVES = 4, 2
 """Triangles from a square cut twice, and once, corner to corner."""
 
+UPRIGHT_STRIP = "upright strip"
+"""A strip between columns. A print with a direction stands upright in it, so that it is cut lengthwise."""
+
 MEASURABLE = 100_000
 """A length whose denominator is larger comes from √2: no mark of any ruler is there."""
 
@@ -105,6 +108,8 @@ def cloth_piece(
 def _name(cloth: PlainCloth) -> str:
     if cloth.use is ClothUse.SQUARE and cloth.width != cloth.height:
         return "plain rectangle"
+    if cloth.use is ClothUse.STRIP and cloth.height > cloth.width:
+        return UPRIGHT_STRIP
     return cloth.use.value
 
 

@@ -87,24 +87,27 @@ def codes_in(design: Design) -> set[str]:
 
 def check_nesting(design: Design, notes: Notes) -> None:
     """Note sections that hold themselves, are nested too deeply, make too many places, or are not used."""
-    held = {
-        section.name: _held(section.name, section.setting, section.setting.borders)
-        for section in design.sections
-    }
+    held = {each.name: _held(each.name, each.setting, each.setting.borders) for each in design.sections}
+    root = _held(ROOT, design.setting, design.borders)
     for name in held:
         if way := _way_back(name, held):
             chain = " holds ".join(f"`{each}`" for each in way)
             remedy = f"Take `{way[1]}` out of `{name}`, or write its units there."
             notes.add("section-in-itself", dotted("sections", name), f"{chain}.", remedy)
-    if notes.stops():
-        return
-    root = _held(ROOT, design.setting, design.borders)
-    deepest = 1 + max((_depth(name, held) for name in root), default=0)
-    if deepest > limits.DEEPEST_SECTIONS:
-        sentence = f"Sections stand in sections {deepest} deep."
+    if not notes.stops():
+        _check_depth(1 + max((_depth(name, held) for name in root), default=0), notes)
+    if not notes.stops():
+        _check_count(design, notes)
+        _check_use(root, held, notes)
+
+
+def _check_depth(depth: int, notes: Notes) -> None:
+    if depth > limits.DEEPEST_SECTIONS:
+        sentence = f"Sections stand in sections, more than {limits.DEEPEST_SECTIONS} deep."
         notes.add("sections-too-deep", "setting", sentence, f"Keep to {limits.DEEPEST_SECTIONS}.")
-        return
-    _check_count(design, notes)
+
+
+def _check_use(root: Sequence[str], held: dict[str, list[str]], notes: Notes) -> None:
     used = _reached(root, held)
     for name in held:
         if name not in used:

@@ -4,13 +4,11 @@ from __future__ import annotations
 
 import cmath
 import math
-from collections.abc import Iterable
 
 from quarterturn.blocks import Blocks
 from quarterturn.design import (
     ROOT,
     Cell,
-    ClothCell,
     Design,
     Finding,
     LineSet,
@@ -23,8 +21,7 @@ from quarterturn.design import (
     section_key,
 )
 from quarterturn.design.limits import LARGEST_QUILT
-from quarterturn.geometry import Motion, quarter_turns, region_bounds
-from quarterturn.geometry import Region as Shape
+from quarterturn.geometry import EPSILON, Motion, Region, quarter_turns, region_bounds
 from quarterturn.measure import Length
 from quarterturn.setting.framing import framed
 from quarterturn.setting.grids import line_grid, straight_grid
@@ -99,14 +96,10 @@ class Builder:
     def _panel(self, name: str, setting: PanelSet) -> Panel:
         motifs = tuple(self._motif(motif) for motif in setting.motifs)
         for number, motif in enumerate(motifs):
-            bounds = region_bounds(Shape((motif.outline,)))
-            over = max(
-                -bounds.left,
-                -bounds.top,
-                bounds.right - float(setting.width),
-                bounds.bottom - float(setting.height),
-            )
-            if over > 1e-9:
+            box = region_bounds(Region((motif.outline,)))
+            right, bottom = box.right - float(setting.width), box.bottom - float(setting.height)
+            over = max(-box.left, -box.top, right, bottom)
+            if over > EPSILON:
                 self._outside(section_key(name, "motifs", number), motif, Length(round(over * 1000), 1000))
         return Panel(name, setting.fabric, setting.width, setting.height, motifs)
 
@@ -126,15 +119,3 @@ def turned_by(degrees: int) -> Motion:
     if degrees % 90 == 0:
         return quarter_turns(degrees // 90)
     return Motion(cmath.rect(1.0, math.radians(degrees)))
-
-
-def word_of(cell: MapCell) -> str:
-    """Return what a map calls the thing in a place, without its turn."""
-    if isinstance(cell, Cell):
-        return cell.name
-    return cell.fabric if isinstance(cell, ClothCell) else cell.section
-
-
-def words_of(cells: Iterable[MapCell]) -> list[str]:
-    """Return the words of some cells, each once."""
-    return list(dict.fromkeys(map(word_of, cells)))

@@ -82,7 +82,9 @@ def _coping(builder: Builder, key: str, border: Coping, inner: Size) -> Frame:
     for over, word in zip(missing, ("wide", "high"), strict=True):
         if over < 0:
             sentence = f"What is to be coped is {show(-over)} too {word} already."
-            least = " and ".join(show(max(a, b)) for a, b in zip(inner, border_size(border), strict=True))
+            least = " and ".join(
+                show(max(a, b)) for a, b in zip(inner, (border.width, border.height), strict=True)
+            )
             builder.notes.add("edges-misfit", key, sentence, f"Make it no less than {least}.")
         elif 0 < over < 2 * NARROWEST:
             sentence = f"The coping strips would be {show(over / 2)} wide, which nobody can sew."
@@ -90,11 +92,6 @@ def _coping(builder: Builder, key: str, border: Coping, inner: Size) -> Frame:
             builder.notes.add("coping-too-narrow", key, sentence, remedy)
     side, end = (max(each, Length(0)) / 2 for each in missing)
     return _butted(ClothUse.COPING, border.fabric, inner, (side, end), border.sides_first)
-
-
-def border_size(border: Coping) -> Size:
-    """Return the finished size that coping strips bring a section to."""
-    return border.width, border.height
 
 
 def _pieced(builder: Builder, key: str, border: PiecedBorder, inner: Size) -> Frame:

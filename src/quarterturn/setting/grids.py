@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from quarterturn.design import (
     Cell,
@@ -24,12 +24,12 @@ if TYPE_CHECKING:
     from quarterturn.setting.building import Builder
 
 NOTHING = Length(0)
+Item = TypeVar("Item")
 
 
 def straight_grid(builder: Builder, name: str, setting: StraightSet) -> Grid:
     """Return the grid of a straight setting, all its repeats laid out."""
     cells = setting.rows()
-    filled = {cell: builder.sized(cell) for row in cells for cell in row}
     heights = [
         _fitted(builder, name, row, "height", f"row {r + 1}", _map_key(name, r, setting))
         for r, row in enumerate(cells)
@@ -38,23 +38,36 @@ def straight_grid(builder: Builder, name: str, setting: StraightSet) -> Grid:
         _fitted(builder, name, column, "width", f"column {c + 1}", section_key(name, "map"))
         for c, column in enumerate(zip(*cells, strict=True))
     ]
-    plain: dict[tuple[str, Length, Length], Child] = {}
-
-    def child(cell: MapCell, width: Length, height: Length) -> Child:
-        if not isinstance(cell, ClothCell):
-            held = filled[cell]
-            assert held is not None, "only plain cloth has no size of its own"
-            return held
-        size = (cell.fabric, width, height)
-        return plain.setdefault(size, Child(PlainCloth(ClothUse.SQUARE, *size)))
-
+    filled = _Filled(builder)
     rows = tuple(
-        tuple(child(cell, width, height) for cell, width in zip(row, widths, strict=True))
+        tuple(filled.child(cell, width, height) for cell, width in zip(row, widths, strict=True))
         for row, height in zip(cells, heights, strict=True)
     )
     if setting.sashing:
         return _sashed(name, rows, widths, heights, setting.sashing)
     return Grid(name, rows, sum(widths, NOTHING), sum(heights, NOTHING))
+
+
+class _Filled:
+    """What fills the places of a map, each made once."""
+
+    def __init__(self, builder: Builder) -> None:
+        self._builder = builder
+        self._sized: dict[MapCell, Child] = {}
+        self._plain: dict[tuple[str, Length, Length], Child] = {}
+
+    def child(self, cell: MapCell, width: Length, height: Length) -> Child:
+        """Return what fills a place of this width and height."""
+        if isinstance(cell, ClothCell):
+            size = (cell.fabric, width, height)
+            if size not in self._plain:
+                self._plain[size] = Child(PlainCloth(ClothUse.SQUARE, *size))
+            return self._plain[size]
+        if cell not in self._sized:
+            child = self._builder.sized(cell)
+            assert child is not None, "only plain cloth has no size of its own"
+            self._sized[cell] = child
+        return self._sized[cell]
 
 
 def _map_key(name: str, row: int, setting: StraightSet) -> str:
@@ -118,18 +131,18 @@ def _sashed(
     sashing: Sashing,
 ) -> Grid:
     """Put strips between the columns and the rows, and round them all where the sashing is an outer one too."""
-    tracks = _between(list(widths), sashing.width, sashing.outer)
+    tracks = _between(widths, sashing.width, sashing.outer)
     whole = sum(tracks, NOTHING)
     level = _level_sash(tracks, whole, sashing)
     laid = [_upright_sashes(row, height, sashing) for row, height in zip(rows, heights, strict=True)]
     levels = _between(laid, level, sashing.outer)
-    down = _between(list(heights), sashing.width, sashing.outer)
+    down = _between(heights, sashing.width, sashing.outer)
     return Grid(name, tuple(levels), whole, sum(down, NOTHING))
 
 
 def _upright_sashes(row: tuple[Child, ...], height: Length, sashing: Sashing) -> tuple[Child, ...]:
     sash = Child(PlainCloth(ClothUse.SASH, sashing.fabric, sashing.width, height))
-    return tuple(_between(list(row), sash, sashing.outer))
+    return tuple(_between(row, sash, sashing.outer))
 
 
 def _level_sash(tracks: Sequence[Length], whole: Length, sashing: Sashing) -> tuple[Child, ...]:
@@ -144,7 +157,7 @@ def _level_sash(tracks: Sequence[Length], whole: Length, sashing: Sashing) -> tu
     )
 
 
-def _between(items: list, one: object, outer: bool) -> list:  # type: ignore[type-arg]
+def _between(items: Sequence[Item], one: Item, outer: bool) -> list[Item]:
     """Return items with another between every two of them, and before and behind them all if `outer`."""
     spaced = [each for item in items for each in (one, item)]
     return [*spaced, one] if outer else spaced[1:]

@@ -9,6 +9,7 @@ handbook rules are + 1¼" and + ⅞" (K. Combs, Formulas for Quilters, 2002; the
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from quarterturn.design import ClothCell, Map, MapCell, OnPointSet, TriangleFit, section_key
@@ -113,8 +114,6 @@ def handbook_additions(seam: Length, units: Units) -> tuple[Length, Length]:
 
 
 def _with_squares(builder: Builder, setting: OnPointSet, node: OnPoint) -> OnPoint:
-    from dataclasses import replace
-
     seam, units = builder.design.making.seam, builder.design.units
     exact, added = exact_additions(seam), handbook_additions(seam, units)
     if setting.fit is TriangleFit.EXACT:

@@ -23,8 +23,8 @@ from quarterturn.steps import (
     StitchEdge,
 )
 
-SUNDRIES = ("web", "batting", "thread")
-"""Needed by every quilt of this method, besides cloth."""
+FOR_SHAPES = ("web", "thread")
+"""Needed besides cloth for shapes that are fused and stitched."""
 
 
 def finished_sizes(pattern: Pattern) -> Iterator[Fault]:
@@ -102,7 +102,8 @@ def materials_listed(pattern: Pattern) -> Iterator[Fault]:
             if letter not in letters:
                 sentence = f"The quilt uses fabric {letter}, and the {where} does not have it."
                 yield Fault(dotted("fabrics", letter), sentence, REBUILD)
-    for thing in SUNDRIES:
+    shapes = bool(pattern.setting.tally or any(motifs_of(pattern.design)))
+    for thing in ("batting", *(FOR_SHAPES if shapes else ())):
         if thing not in listed:
             yield Fault(
                 "", f"The quilt needs {thing}, and the shopping list does not have it.", REBUILD, thing

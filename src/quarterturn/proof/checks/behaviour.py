@@ -23,6 +23,7 @@ from quarterturn.proof.checks.drafting import drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, tell
 from quarterturn.proof.checks.ledger import codes_of_units
 from quarterturn.proof.checks.tallying import turned_counts, unit_counts
+from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutAway
 
@@ -151,8 +152,9 @@ def wool_needle(pattern: Pattern) -> Iterator[Fault]:
 def long_stitches(pattern: Pattern) -> Iterator[Fault]:
     """Ask for stitches short enough to hold where the cuts sever them."""
     design, stitch = pattern.design, pattern.design.making.stitch
-    kinds = {design.fabric(design.colourway(code).shape).kind for code in unit_counts(design)}
-    longest = min(LONGEST_STITCH[kind] for kind in kinds)
+    shapes = {design.colourway(code).shape for code in unit_counts(design)}
+    shapes |= {motif.fabric for _, motif in motifs_of(design)}
+    longest = min((LONGEST_STITCH[design.fabric(letter).kind] for letter in shapes), default=stitch.length)
     if stitch.kind is not EdgeStitchKind.STRAIGHT and stitch.length > longest:
         sentence = (
             f"Edge stitches {in_millimetres(stitch.length)} long are severed by the cuts and do not hold until "

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import AnyBorder, Border, Design, Direction, PiecedBorder, Severity, dotted
+from quarterturn.design import AnyBorder, Border, Corner, Design, Direction, PiecedBorder, Severity, dotted
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.checks.plain import border_strips
 from quarterturn.proof.checks.sizing import Sizes
@@ -18,7 +18,7 @@ PAIRS = ((Side.LEFT, Side.RIGHT), (Side.TOP, Side.BOTTOM))
 
 def border_order(pattern: Pattern) -> Iterator[Fault]:
     """Ask that border strips are placed and sewn in pairs, in the stated order."""
-    placed = [side for frame in _frames(pattern) for side, _, _ in strip_places(frame, 0.0, 0.0)]
+    placed = [side for frame in _frames(pattern) for side in _placed(frame)]
     told = [side for step in pattern.steps.of(Chapter.BORDERS) for side in _told(step.action)]
     wanted = list(_wanted(pattern.design))
     for sides in (placed, told):
@@ -30,6 +30,13 @@ def border_order(pattern: Pattern) -> Iterator[Fault]:
 
 def _frames(pattern: Pattern) -> tuple[Frame, ...]:
     return pattern.setting.top.frames if isinstance(pattern.setting.top, Framed) else ()
+
+
+def _placed(frame: Frame) -> list[Side]:
+    """Return the sides of a frame in their order of sewing; a mitred one has none."""
+    if frame.corner is Corner.MITRED:
+        return [*PAIRS[0], *PAIRS[1]]
+    return [side for side, _, _ in strip_places(frame, 0.0, 0.0)]
 
 
 def _told(action: Action) -> tuple[Side, ...]:
@@ -46,7 +53,10 @@ def _wanted(design: Design) -> Iterator[Side]:
     for border in design.borders:
         depths = sizes.depths(size, border)
         pairs = [pair for pair, depth in zip(PAIRS, depths, strict=True) if depth]
-        yield from (side for pair in (pairs if border.sides_first else pairs[::-1]) for side in pair)
+        mitred = isinstance(border, Border) and border.corner is Corner.MITRED
+        yield from (
+            side for pair in (pairs if border.sides_first or mitred else pairs[::-1]) for side in pair
+        )
         size = size[0] + 2 * depths[0], size[1] + 2 * depths[1]
 
 

@@ -9,7 +9,7 @@ from quarterturn.materials import ClothPlan, PanelGroup
 from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_count, show_length
 from quarterturn.proof.checks.drafting import draft_of, drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
-from quarterturn.proof.checks.sizing import finished_size
+from quarterturn.proof.checks.sizing import finished_size, to_cut
 from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
 
@@ -203,6 +203,7 @@ def backing_way(pattern: Pattern) -> Iterator[Fault]:
             if design.fabric(plan.fabric).direction is not Direction.NONE:
                 continue
             along, across = (width, height) if group.runs_down else (height, width)
+            along = to_cut(along, units)
             panels = _panels_for(across, plan, group)
             other = along * (panels or group.panels)
             if panels and other < group.cut_length * group.panels:

@@ -37,7 +37,7 @@ from quarterturn.proof.checks.laying import (
     STRIP,
     Leaf,
 )
-from quarterturn.proof.checks.sizing import CLOSE, Sizes, sash_width
+from quarterturn.proof.checks.sizing import CLOSE, Sizes, sash_width, to_cut
 from quarterturn.proof.checks.walking import cloths_of, settings_of, units_of
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutTriangles
@@ -82,17 +82,13 @@ def _as_cut(design: Design, leaf: Leaf) -> Cut:
     short, long = sorted(leaf.size)
     seams = 2 * design.making.seam
     more = mitre_extra(design) if leaf.mitred else Length(0)
-    return leaf.name, _cut(long + seams + more, design.units), _cut(short + seams, design.units)
+    return leaf.name, to_cut(long + seams + more, design.units), to_cut(short + seams, design.units)
 
 
 def mitre_extra(design: Design) -> Length:
     """Return what a mitred strip is cut longer for: 2" (50 mm), or what the folds take where that is more."""
     habit = inches(2) if design.units is Units.INCH else mm(50)
-    return max(habit, _cut(2 * design.making.seam * (1 + ROOT_TWO), design.units))
-
-
-def _cut(size: Length, units: Units) -> Length:
-    return size if size.denominator < 10**5 else round_up(size, cut_step(units))
+    return max(habit, to_cut(2 * design.making.seam * (1 + ROOT_TWO), design.units))
 
 
 def _listed(pattern: Pattern, purposes: tuple[Purpose, ...]) -> Counter[Cut]:

@@ -25,7 +25,7 @@ from quarterturn.design import (
     StraightSet,
     Strip,
 )
-from quarterturn.measure import ROOT_TWO, Length
+from quarterturn.measure import ROOT_TWO, Length, Units, cut_step, round_up
 
 Size: TypeAlias = tuple[Length, Length]
 """Width and height."""
@@ -39,6 +39,15 @@ NOTHING: Size = (Length(0), Length(0))
 def same(one: Length, other: Length) -> bool:
     """Tell whether two lengths are one."""
     return abs(one - other) < CLOSE
+
+
+MEASURABLE = 10**5
+"""A length with a larger denominator has √2 in it: no mark of a ruler is there."""
+
+
+def to_cut(size: Length, units: Units) -> Length:
+    """Return a size to cut: as it is, or up to the ruler's next mark where √2 is in it."""
+    return size if size.denominator <= MEASURABLE else round_up(size, cut_step(units))
 
 
 class Sizes:

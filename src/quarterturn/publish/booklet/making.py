@@ -97,10 +97,14 @@ def _by_fabric(pattern: Pattern) -> Iterator[tuple[ClothPlan, list[Step]]]:
 
 def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return the preparing of the shapes."""
+    steps = pattern.steps.of(Chapter.SHAPES)
+    if not steps:
+        return
     yield Section("Preparing the shapes")
-    code = pattern.setting.codes[0]
-    blank = Figure("A ring fused to the wrong side", (Cell(blank_figure(pattern, code)),))
-    for entry in gather(pattern.steps.of(Chapter.SHAPES), pattern, first):
+    made = (*pattern.bill.masters, *pattern.bill.motifs)[0]
+    sheet = blank_figure(pattern, made.recipe, made.shape)
+    blank = Figure("A ring fused to the wrong side", (Cell(sheet),))
+    for entry in gather(steps, pattern, first):
         action = _step(pattern, entry).action
         if isinstance(action, TraceRings):
             yield _with(entry, _tracings(pattern, entry))
@@ -127,6 +131,8 @@ def _with(entry: Entry, figure: Figure | None) -> Entry:
 
 def fusing(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return creasing, fusing and stitching."""
+    if not pattern.setting.codes:
+        return
     yield Section("Fusing and stitching")
     stitching = pattern.steps.of(Chapter.STITCHING)
     code = pattern.setting.codes[0]
@@ -142,6 +148,8 @@ def fusing(pattern: Pattern, first: int) -> Iterator[Block]:
 
 def units(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return cutting apart, cutting away and trimming, and each colourway's unit."""
+    if not pattern.setting.codes:
+        return
     yield Section("Cutting apart")
     steps = pattern.steps.of(Chapter.UNITS)
     for entry in gather(steps, pattern, first):

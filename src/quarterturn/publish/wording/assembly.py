@@ -117,7 +117,8 @@ def _is_of_centre(label: str) -> bool:
 
 def centre_sewing(pattern: Pattern) -> SewLine:
     """Return the sewing that puts the rows together."""
-    sewn = (s.action for s in pattern.steps.of(Chapter.ASSEMBLY) if isinstance(s.action, SewLine))
+    steps = pattern.steps.of(Chapter.ASSEMBLY)
+    sewn = (s.action for s in steps if isinstance(s.action, SewLine) and s.makes[0].label == labels.TOP)
     return next(action for action in sewn if action.way is Side.BOTTOM)
 
 

@@ -22,9 +22,9 @@ from quarterturn.design import (
     format_design,
     read_design,
 )
-from quarterturn.geometry import as_polygon, quarter_turns, shift
+from quarterturn.geometry import Region, as_polygon, quarter_turns, rectangle, region_bounds, shift
 from quarterturn.proof.rehearsal.compare import area_of_difference
-from quarterturn.setting import Face, Setting, arrange, map_findings, picture, setting_text
+from quarterturn.setting import Face, Setting, arrange, map_findings, picture, setting_text, turned_in_place
 from tests.samples import ROUNDS, design_of
 from tests.trees import BLOCKS, tops, turned_whole
 
@@ -117,6 +117,14 @@ def test_the_text_tells_of_every_section_once(design: Design) -> None:
     text = setting_text(laid(design), design.units).splitlines()
     for section in design.sections:
         assert sum(line.startswith(f"{section.name}:") for line in text) == 1
+
+
+@pytest.mark.parametrize("turn", range(4))
+def test_what_is_turned_in_its_place_keeps_its_top_left_corner(turn: int) -> None:
+    motion = turned_in_place(5.0, 2.0, turn)
+    box = region_bounds(Region((motion.path(rectangle(0, 0, 5, 2)),)))
+    assert (box.left, box.top) == (0, 0)
+    assert (box.right, box.bottom) == ((2, 5) if turn % 2 else (5, 2))
 
 
 def test_a_straight_top_is_placed_row_by_row() -> None:

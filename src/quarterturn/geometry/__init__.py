@@ -24,6 +24,7 @@ from quarterturn.geometry.polygons import (
     joined,
     roomiest_point,
     uncovered_area,
+    united,
     without,
 )
 from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment
@@ -76,5 +77,6 @@ __all__ = [
     "spread_circle",
     "turn_about",
     "uncovered_area",
+    "united",
     "without",
 ]

@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Protocol, TypeAlias
 
-from quarterturn.geometry import Bounds, Region, as_polygon, joined, region_bounds, same_region, without
+from quarterturn.geometry import Bounds, Region, as_polygon, region_bounds, same_region, united, without
 from quarterturn.proof.rehearsal.stacking import restacked
 
 if TYPE_CHECKING:
@@ -87,13 +87,22 @@ def _painted(faces: Sequence[Shown], spots: Sequence[Bounds]) -> dict[str, BaseG
 
     within = shapely.union_all([shapely.box(b.left, b.top, b.right, b.bottom) for b in spots])
     shapely.prepare(within)
-    seen: dict[str, BaseGeometry] = {}
-    for face in faces:
-        box = region_bounds(face.region)
-        if not within.intersects(shapely.box(box.left, box.top, box.right, box.bottom)):
-            continue
-        whole = as_polygon(face.region)
-        part = without(whole, without(whole, within))
-        seen = {fabric: without(shape, part) for fabric, shape in seen.items()}
-        seen[face.fabric] = joined(seen[face.fabric], part) if face.fabric in seen else part
-    return seen
+    near = [face for face in faces if within.intersects(_box(face))]
+    parts = [_cut_to(as_polygon(face.region), within) for face in near]
+    tree = shapely.STRtree(parts)
+    seen: dict[str, list[BaseGeometry]] = defaultdict(list)
+    for place, (face, part) in enumerate(zip(near, parts, strict=True)):
+        above = [parts[k] for k in tree.query(part, predicate="intersects") if k > place]
+        seen[face.fabric].append(without(part, united(above)) if above else part)
+    return {fabric: united(shown) for fabric, shown in seen.items()}
+
+
+def _box(face: Shown) -> BaseGeometry:
+    import shapely
+
+    box = region_bounds(face.region)
+    return shapely.box(box.left, box.top, box.right, box.bottom)
+
+
+def _cut_to(whole: BaseGeometry, within: BaseGeometry) -> BaseGeometry:
+    return without(whole, without(whole, within))

@@ -40,6 +40,7 @@ from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
+from quarterturn.design.section_tables import map_word
 from quarterturn.design.sections import (
     AnyBorder,
     Border,
@@ -129,6 +130,7 @@ __all__ = [
     "laid",
     "line_of",
     "locate",
+    "map_word",
     "mirrored",
     "named_cells",
     "parts_of",

@@ -53,7 +53,7 @@ def lines(pairs: Iterable[Pair]) -> list[str]:
     return [f"{key} = {value}" for key, value in pairs]
 
 
-def word(cell: MapCell) -> str:
+def map_word(cell: MapCell) -> str:
     """Return a cell as a map writes it."""
     if isinstance(cell, ClothCell):
         return cell.fabric
@@ -120,8 +120,10 @@ def _panel(setting: PanelSet, units: Units) -> Iterator[Pair]:
 
 
 def _map(cells: Map) -> str:
-    wide = max(len(word(cell)) for row in cells for cell in row)
-    return quote_lines("\n".join(" ".join(word(cell).ljust(wide) for cell in row).rstrip() for row in cells))
+    wide = max(len(map_word(cell)) for row in cells for cell in row)
+    return quote_lines(
+        "\n".join(" ".join(map_word(cell).ljust(wide) for cell in row).rstrip() for row in cells)
+    )
 
 
 def _sashing(sashing: Sashing, units: Units) -> str:
@@ -134,7 +136,7 @@ def _sashing(sashing: Sashing, units: Units) -> str:
 def _part(part: MapCell | Strip, units: Units) -> str:
     if isinstance(part, Strip):
         return _inline(("fabric", quote_text(part.fabric)), ("width", quote_length(part.width, units)))
-    return quote_text(word(part))
+    return quote_text(map_word(part))
 
 
 def _inline(*pairs: Pair) -> str:
@@ -155,10 +157,10 @@ def _border(border: AnyBorder, units: Units) -> Iterator[Pair]:
             yield "cornerstone", quote_text(border.cornerstone)
     elif isinstance(border, PiecedBorder):
         yield "kind", '"pieced"'
-        yield "sides", quote_text(word(border.sides))
-        yield "ends", quote_text(word(border.ends))
+        yield "sides", quote_text(map_word(border.sides))
+        yield "ends", quote_text(map_word(border.ends))
         if border.corners is not None:
-            yield "corners", quote_text(word(border.corners))
+            yield "corners", quote_text(map_word(border.corners))
     elif isinstance(border, Coping):
         yield "kind", '"coping"'
         yield "fabric", quote_text(border.fabric)

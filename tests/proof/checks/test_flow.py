@@ -10,7 +10,7 @@ from quarterturn.design import StraightSet
 from quarterturn.proof import Pattern
 from quarterturn.setting import Closing, Flow, arrange, closing_turns
 from tests.proof.checks.sound import Spoil, found, recipe, setting, sound, text
-from tests.samples import HEARTS, ROUNDS, pattern_of
+from tests.samples import HEARTS, ROUNDS, pattern_of, straight, units_in
 
 FLOW = sound().setting.flow
 SLIP = text(("b1 b0 a1 a0\n", "b1 b0 a1 a2\n"))
@@ -68,7 +68,7 @@ def test_a_unit_that_keeps_a_round_open_is_told_with_its_place_and_its_turn() ->
 def test_the_turn_that_is_told_closes_the_round() -> None:
     slip = SLIP()
     (closing,) = closing_turns(slip.design, slip.blocks, slip.setting)
-    rows = [list(row) for row in slip.design.setting.rows()]
+    rows = [list(row) for row in units_in(straight(slip.design).rows())]
     slipped = slip.setting.units[closing.unit]
     unit = rows[slipped.row][slipped.column]
     rows[slipped.row][slipped.column] = replace(unit, turn=(unit.turn + closing.quarters) % 4)

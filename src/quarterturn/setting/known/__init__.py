@@ -36,6 +36,7 @@ class KnownSetting:
     name: str
     text: str
     design: Design
+    setting: StraightSet
     repeat: tuple[int, int]
 
     @property
@@ -64,7 +65,7 @@ def known_setting(name: str) -> KnownSetting:
     setting = design.setting
     assert isinstance(setting, StraightSet), "a known setting is laid in rows and columns"
     rows, columns = setting.size
-    return KnownSetting(name, text, design, (rows // setting.down, columns // setting.across))
+    return KnownSetting(name, text, design, setting, (rows // setting.down, columns // setting.across))
 
 
 def begin_with(name: str, title: str, units: Units) -> str:

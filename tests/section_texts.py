@@ -19,6 +19,33 @@ def quilt(setting: str) -> str:
     return HEAD + setting + TAIL
 
 
+def plain_on_point(rows: int, columns: int, side: str, extra: str = "") -> str:
+    """Return a design of plain squares on point round a single coped unit that tells their side."""
+    cells = "\n".join(" ".join(["A"] * columns) for _ in range(rows - 1))
+    first = " ".join(["unit", *["A"] * (columns - 1)])
+    return quilt(f"""
+[sections.unit]
+kind = "straight"
+map = "a0"
+
+[[sections.unit.borders]]
+kind = "coping"
+fabric = "B"
+to = ['{side}', '{side}']
+
+[setting]
+kind = "on point"
+map = '''
+{first}
+{cells}
+'''
+between = "A"
+triangles = "B"
+corners = "C"
+{extra}
+""")
+
+
 ON_POINT = quilt("""
 [setting]
 kind = "on point"

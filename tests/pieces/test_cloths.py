@@ -9,7 +9,7 @@ import pytest
 from quarterturn.measure import ROOT_TWO, Length, Units, inches
 from quarterturn.pieces import Piece, Purpose, mitre_extra, to_cut
 from tests.pieces.test_bill import bill_of
-from tests.section_texts import MITRED, NESTED, ON_POINT, PANELS, PIECED, SASHED, quilt
+from tests.section_texts import MITRED, NESTED, ON_POINT, PANELS, PIECED, SASHED, plain_on_point
 
 
 def pieces_for(text: str, purpose: Purpose) -> list[tuple[int, Length, Length]]:
@@ -20,33 +20,6 @@ def pieces_for(text: str, purpose: Purpose) -> list[tuple[int, Length, Length]]:
 def used_for(text: str, purpose: Purpose) -> list[str]:
     """Return whom the pieces for a purpose serve."""
     return [piece.used_for for piece in bill_of(text).pieces if piece.purpose is purpose]
-
-
-def plain_on_point(rows: int, columns: int, side: str, extra: str = "") -> str:
-    """Return a design of plain squares on point round a single coped unit that tells their side."""
-    cells = "\n".join(" ".join(["A"] * columns) for _ in range(rows - 1))
-    first = " ".join(["unit", *["A"] * (columns - 1)])
-    return quilt(f"""
-[sections.unit]
-kind = "straight"
-map = "a0"
-
-[[sections.unit.borders]]
-kind = "coping"
-fabric = "B"
-to = ['{side}', '{side}']
-
-[setting]
-kind = "on point"
-map = '''
-{first}
-{cells}
-'''
-between = "A"
-triangles = "B"
-corners = "C"
-{extra}
-""")
 
 
 def test_published_quilt_on_point() -> None:

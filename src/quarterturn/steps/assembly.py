@@ -11,46 +11,46 @@ from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
 from quarterturn.steps.grids import sewn
 from quarterturn.steps.model import Chapter, LayOut
-from quarterturn.steps.naming import Table
+from quarterturn.steps.naming import Names
 from quarterturn.steps.things import Pile, Placed
 
 Line = tuple[tuple[Placed, ...], Side | None]
 """What is sewn side by side, and the side to which its seams are pressed."""
 
 
-def unit_rows_steps(table: Table, grid: Grid) -> Iterator[Draft]:
+def unit_rows_steps(names: Names, grid: Grid) -> Iterator[Draft]:
     """Return laying out a map of units, sewing pairs, rows and the centre.
 
     Pairs and rows that are alike are made together. Seams of odd and even rows are pressed opposite ways, so
     that they nest wherever four units meet.
     """
-    design = table.design
-    rows = [tuple(table.placed(child) for child in row) for row in grid.rows]
+    design = names.design
+    rows = [tuple(names.placed(child) for child in row) for row in grid.rows]
     press = [_row_press(design, index) for index in range(len(rows))]
-    yield draft(Chapter.ASSEMBLY, LayOut(tuple(rows), later=later_piles(table, rows)))
+    yield draft(Chapter.ASSEMBLY, LayOut(tuple(rows), later=later_piles(names, rows)))
 
     pairs = _number(
         [(pair, way) for row, way in zip(rows, press, strict=True) for pair in _pairs(row)], "pair"
     )
     for (parts, way), (label, count) in pairs.items():
-        yield _sewn(table, grid, parts, way, label, count)
+        yield _sewn(names, grid, parts, way, label, count)
 
     lines = [(_in_pairs(row, way, pairs), way) for row, way in zip(rows, press, strict=True)]
     kinds = _number(lines, "row kind")
     for (parts, way), (label, count) in kinds.items():
         if len(parts) > 1:
-            yield _sewn(table, grid, parts, way, label, count, columns=len(rows[0]))
+            yield _sewn(names, grid, parts, way, label, count, columns=len(rows[0]))
 
-    yield _centre(table, grid, [_row_label(line, kinds) for line in lines])
+    yield _centre(names, grid, [_row_label(line, kinds) for line in lines])
 
 
-def later_piles(table: Table, rows: Iterable[Iterable[Placed]]) -> tuple[Pile, ...]:
+def later_piles(names: Names, rows: Iterable[Iterable[Placed]]) -> tuple[Pile, ...]:
     """Return what of the things laid out is for the root's borders as well, and stays in its stack till then."""
     laid = {part.label for row in rows for part in row}
-    top, counts = table.setting.top, Counter[str]()
+    top, counts = names.setting.top, Counter[str]()
     for frame in top.frames if isinstance(top, Framed) else ():
         sections = (child for child in frame.strips if not isinstance(child.node, PlainCloth))
-        counts.update(table.placed(child).label for child in (*sections, *frame.corners))
+        counts.update(names.placed(child).label for child in (*sections, *frame.corners))
     return tuple(Pile(label, count) for label, count in counts.items() if label in laid)
 
 
@@ -84,7 +84,7 @@ def _row_label(line: Line, kinds: dict[Line, tuple[str, int]]) -> Placed:
 
 
 def _sewn(
-    table: Table,
+    names: Names,
     grid: Grid,
     parts: tuple[Placed, ...],
     way: Side | None,
@@ -94,11 +94,11 @@ def _sewn(
 ) -> Draft:
     """Return the sewing of `count` equal lines of parts, `columns` units long when sewn."""
     unit = grid.rows[0][0]
-    made = table.product(label, count, columns * unit.width, unit.height)
-    return sewn(parts, Side.RIGHT, table, way, made)
+    made = names.product(label, count, columns * unit.width, unit.height)
+    return sewn(parts, Side.RIGHT, names, way, made)
 
 
-def _centre(table: Table, grid: Grid, rows: list[Placed]) -> Draft:
-    press = None if table.design.making.pressing is Pressing.OPEN else Side.BOTTOM
-    made = table.product(labels.TOP, 1, grid.width, grid.height)
-    return sewn(tuple(rows), Side.BOTTOM, table, press, made)
+def _centre(names: Names, grid: Grid, rows: list[Placed]) -> Draft:
+    press = None if names.design.making.pressing is Pressing.OPEN else Side.BOTTOM
+    made = names.product(labels.TOP, 1, grid.width, grid.height)
+    return sewn(tuple(rows), Side.BOTTOM, names, press, made)

@@ -12,7 +12,7 @@ from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
 from quarterturn.steps.grids import piles
 from quarterturn.steps.model import AddBorder, SewLine
-from quarterturn.steps.naming import Table, chapter_of, stands
+from quarterturn.steps.naming import Names, chapter_of, stands
 from quarterturn.steps.sections import AddMitred
 from quarterturn.steps.things import Pile, Placed, Product, Towards
 
@@ -26,20 +26,20 @@ CORNERS_OF = {Side.LEFT: (0, 3), Side.RIGHT: (1, 2), Side.TOP: (0, 1), Side.BOTT
 class Framing:
     """The sewing of the borders of one framed section."""
 
-    def __init__(self, table: Table, framed: Framed) -> None:
-        self.table, self.framed = table, framed
-        self.times = table.made[framed]
-        self.chapter = chapter_of(framed, table.setting)
-        self.work = table.placed(framed.centre)
+    def __init__(self, names: Names, framed: Framed) -> None:
+        self.names, self.framed = names, framed
+        self.times = names.made[framed]
+        self.chapter = chapter_of(framed, names.setting)
+        self.work = names.placed(framed.centre)
         self.width, self.height = framed.centre.width, framed.centre.height
         self.label = self._label()
 
     def _label(self) -> str:
         """Return what the section is called with its borders: as it is called without them, where that is its name."""
-        if self.framed == self.table.setting.top:
+        if self.framed == self.names.setting.top:
             return labels.TOP
         wanted = labels.node(self.framed.name)
-        return wanted if self.work.label == wanted else self.table.name(wanted)
+        return wanted if self.work.label == wanted else self.names.name(wanted)
 
     def steps(self) -> Iterator[Draft]:
         """Return the sewing of all borders."""
@@ -48,25 +48,25 @@ class Framing:
                 yield from self._mitred(ring, frame)
             else:
                 yield from self._strips(ring, frame)
-        self.table.put(self.framed, Placed(self.label, 0))
+        self.names.put(self.framed, Placed(self.label, 0))
 
     def _product(self) -> Product:
-        return self.table.product(self.label, self.times, self.width, self.height)
+        return self.names.product(self.label, self.times, self.width, self.height)
 
     def _mitred(self, ring: int, frame: Frame) -> Iterator[Draft]:
         pieces = [self._piece(ring, place) for place in (0, 2)]
         depth = frame.side_depth
         self.width, self.height = self.width + 2 * depth, self.height + 2 * depth
-        action = AddMitred(pieces[0], pieces[1], depth, self.table.seam, self.work.turn)
+        action = AddMitred(pieces[0], pieces[1], depth, self.names.seam, self.work.turn)
         strips = tuple(Placed(piece, 0) for piece in (*pieces, *pieces))
         used = (Pile(self.work.label, self.times), *piles(strips, self.times))
         yield draft(self.chapter, action, used, (self._product(),))
         self.work = Placed(self.label, 0)
 
     def _piece(self, ring: int, place: int) -> str:
-        piece = strip_piece(self.framed, ring, place, self.table.seam, self.table.design.units)
+        piece = strip_piece(self.framed, ring, place, self.names.seam, self.names.design.units)
         assert piece is not None, "this strip is of plain cloth"
-        return self.table.find(piece).label
+        return self.names.find(piece).label
 
     def _strips(self, ring: int, frame: Frame) -> Iterator[Draft]:
         """Sew on one pair of strips, then the other, with the corners at its ends where there are any."""
@@ -85,10 +85,10 @@ class Framing:
     def _trimmed(self, ring: int, place: int) -> Generator[Draft, None, str]:
         """Trim a pair of plain strips where no ruler measures them; return what they are called."""
         cloth = self.framed.frames[ring].strips[place].node
-        piece = strip_piece(self.framed, ring, place, self.table.seam, self.table.design.units)
+        piece = strip_piece(self.framed, ring, place, self.names.seam, self.names.design.units)
         if piece is None or not isinstance(cloth, PlainCloth):
             return ""
-        step, label = self.table.trim(cloth, piece, 2 * self.times, self.framed.name, self.chapter)
+        step, label = self.names.trim(cloth, piece, 2 * self.times, self.framed.name, self.chapter)
         if step:
             yield step
         return label
@@ -101,15 +101,15 @@ class Framing:
         laid = (
             Placed(label, stands(strip.node))
             if isinstance(strip.node, PlainCloth)
-            else self.table.placed(strip)
+            else self.names.placed(strip)
         )
-        first, last = (self.table.placed(frame.corners[corner]) for corner in CORNERS_OF[side])
-        name = self.table.name(labels.border_line(self.framed.name, ring + 1, side.value))
+        first, last = (self.names.placed(frame.corners[corner]) for corner in CORNERS_OF[side])
+        name = self.names.name(labels.border_line(self.framed.name, ring + 1, side.value))
         size = (frame.side_depth, self.height) if upright else (self.width, frame.end_depth)
-        press = None if self.table.design.making.pressing is Pressing.OPEN else Towards.STRIPS
+        press = None if self.names.design.making.pressing is Pressing.OPEN else Towards.STRIPS
         parts = (first, laid, last)
-        action = SewLine(parts, Side.BOTTOM if upright else Side.RIGHT, self.table.seam, press)
-        made = self.table.product(name, self.times, *size)
+        action = SewLine(parts, Side.BOTTOM if upright else Side.RIGHT, self.names.seam, press)
+        made = self.names.product(name, self.times, *size)
         yield draft(self.chapter, action, piles(parts, self.times), (made,))
         return name
 
@@ -117,7 +117,7 @@ class Framing:
         """Return what a strip is called and how it is turned; a plain one is laid along the side anyhow."""
         if isinstance(child.node, PlainCloth):
             return label, None
-        placed = self.table.placed(child)
+        placed = self.names.placed(child)
         return placed.label, placed.turn
 
     def _added(self, frame: Frame, side: Side, strip: str, turn: int | None) -> Draft:
@@ -125,6 +125,6 @@ class Framing:
         self.width += frame.side_depth if upright else Length(0)
         self.height += Length(0) if upright else frame.end_depth
         used = (Pile(self.work.label, self.times), Pile(strip, self.times))
-        action = AddBorder(side, self.table.seam, turn, self.work.turn)
+        action = AddBorder(side, self.names.seam, turn, self.work.turn)
         self.work = Placed(self.label, 0)
         return draft(self.chapter, action, used, (self._product(),))

@@ -11,7 +11,7 @@ from quarterturn.setting import Child, ClothUse, Grid, PlainCloth, Side
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
 from quarterturn.steps.model import Chapter, SewLine
-from quarterturn.steps.naming import Table
+from quarterturn.steps.naming import Names
 from quarterturn.steps.things import Pile, Placed, Press, Product, Towards
 
 Line = tuple[tuple[Placed, ...], Press]
@@ -23,38 +23,38 @@ def piles(parts: Iterable[Placed], count: int) -> tuple[Pile, ...]:
     return tuple(Pile(label, n * count) for label, n in Counter(part.label for part in parts).items())
 
 
-def sewn(parts: tuple[Placed, ...], way: Side, table: Table, press: Press, made: Product) -> Draft:
+def sewn(parts: tuple[Placed, ...], way: Side, names: Names, press: Press, made: Product) -> Draft:
     """Return the sewing of equal lines of parts."""
-    action = SewLine(parts, way, table.seam, press)
+    action = SewLine(parts, way, names.seam, press)
     return draft(Chapter.ASSEMBLY, action, piles(parts, made.count), (made,))
 
 
-def grid_steps(table: Table, grid: Grid, label: str = "") -> Iterator[Draft]:
+def grid_steps(names: Names, grid: Grid, label: str = "") -> Iterator[Draft]:
     """Sew a section in rows, equal rows together, and the rows to one another; `label` is given to the root.
 
     A section of a single part needs no sewing and keeps the part's name.
     """
-    times = table.made[grid]
+    times = names.made[grid]
     if not label and len(grid.rows) == len(grid.rows[0]) == 1:
-        table.put(grid, table.placed(grid.rows[0][0]))
+        names.put(grid, names.placed(grid.rows[0][0]))
         return
-    name = label or table.name(labels.node(grid.name))
-    lines = [_line(table, grid, index) for index in range(len(grid.rows))]
+    name = label or names.name(labels.node(grid.name))
+    lines = [_line(names, grid, index) for index in range(len(grid.rows))]
     if len(lines) == 1 and len(grid.rows[0]) > 1:
         parts, press = lines[0]
-        yield sewn(parts, Side.RIGHT, table, press, table.product(name, times, grid.width, grid.height))
+        yield sewn(parts, Side.RIGHT, names, press, names.product(name, times, grid.width, grid.height))
     else:
-        kinds = yield from _rows(table, grid, lines)
+        kinds = yield from _rows(names, grid, lines)
         rows = tuple(kinds[line] for line in lines)
-        press = _press(table, [row[0] for row in grid.rows], Side.BOTTOM)
-        made = table.product(name, times, grid.width, grid.height)
-        yield sewn(rows, Side.BOTTOM, table, press, made)
-    table.put(grid, Placed(name, 0))
+        press = _press(names, [row[0] for row in grid.rows], Side.BOTTOM)
+        made = names.product(name, times, grid.width, grid.height)
+        yield sewn(rows, Side.BOTTOM, names, press, made)
+    names.put(grid, Placed(name, 0))
 
 
-def _rows(table: Table, grid: Grid, lines: list[Line]) -> Generator[Draft, None, dict[Line, Placed]]:
+def _rows(names: Names, grid: Grid, lines: list[Line]) -> Generator[Draft, None, dict[Line, Placed]]:
     """Sew each kind of row once; return what each is called. A row of one part is that part."""
-    counts, times = Counter(lines), table.made[grid]
+    counts, times = Counter(lines), names.made[grid]
     kinds: dict[Line, Placed] = {}
     for index, line in enumerate(lines):
         if line in kinds:
@@ -63,22 +63,22 @@ def _rows(table: Table, grid: Grid, lines: list[Line]) -> Generator[Draft, None,
         if len(parts) == 1:
             kinds[line] = parts[0]
             continue
-        name = table.name(labels.row(grid.name, index + 1))
+        name = names.name(labels.row(grid.name, index + 1))
         kinds[line] = Placed(name, 0)
-        made = table.product(name, counts[line] * times, grid.width, grid.rows[index][0].height)
-        yield sewn(parts, Side.RIGHT, table, press, made)
+        made = names.product(name, counts[line] * times, grid.width, grid.rows[index][0].height)
+        yield sewn(parts, Side.RIGHT, names, press, made)
     return kinds
 
 
-def _line(table: Table, grid: Grid, index: int) -> Line:
+def _line(names: Names, grid: Grid, index: int) -> Line:
     row = grid.rows[index]
-    parts = tuple(table.placed(child) for child in row)
-    return parts, _press(table, row, Side.LEFT if index % 2 else Side.RIGHT) if len(row) > 1 else None
+    parts = tuple(names.placed(child) for child in row)
+    return parts, _press(names, row, Side.LEFT if index % 2 else Side.RIGHT) if len(row) > 1 else None
 
 
-def _press(table: Table, children: Iterable[Child], side: Side) -> Press:
+def _press(names: Names, children: Iterable[Child], side: Side) -> Press:
     """Return where seams are pressed to: sashing and strips take them, where every seam has one; else to the side."""
-    if table.design.making.pressing is Pressing.OPEN:
+    if names.design.making.pressing is Pressing.OPEN:
         return None
     uses = [child.node.use if isinstance(child.node, PlainCloth) else None for child in children]
     sashing = {ClothUse.SASH, ClothUse.CORNERSTONE}

@@ -15,8 +15,8 @@ from quarterturn.steps.sections import TrimToFit
 from quarterturn.steps.things import Pile, Placed, Product
 
 
-class Table:
-    """What has been made of a tree so far, and what it is called.
+class Names:
+    """What everything is called that is made of a tree, and how often it is made.
 
     Cut rectangles lie with their longer side from left to right.
     """
@@ -26,24 +26,20 @@ class Table:
         self.seam: Length = design.making.seam
         self.made = times_made(setting.top)
         self._placed: dict[Node, Placed] = {}
-        self._names = set(labels.FIXED)
+        self._taken = set(labels.FIXED)
 
     def name(self, wanted: str) -> str:
         """Return a label that nothing else has, as near to the wanted one as can be."""
         number, name = 1, wanted
-        while name in self._names:
+        while name in self._taken:
             number += 1
             name = f"{wanted} ({number})"
-        self._names.add(name)
+        self._taken.add(name)
         return name
 
     def put(self, node: Node, placed: Placed) -> None:
         """Note what a node is called once it is made."""
         self._placed[node] = placed
-
-    def is_made(self, node: Node) -> bool:
-        """Tell whether a node has its label."""
-        return node in self._placed
 
     def placed(self, child: Child) -> Placed:
         """Return a made child as it is laid down at its place."""

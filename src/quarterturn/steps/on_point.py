@@ -34,7 +34,7 @@ from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
 from quarterturn.steps.grids import Line, piles, sewn
 from quarterturn.steps.model import Chapter
-from quarterturn.steps.naming import Table
+from quarterturn.steps.naming import Names
 from quarterturn.steps.sections import (
     AddCorners,
     AddTriangles,
@@ -70,13 +70,13 @@ class Work:
 class OnPointSewing:
     """The sewing of one section on point."""
 
-    def __init__(self, table: Table, node: OnPoint, label: str = "") -> None:
-        self.table, self.node, self.times = table, node, table.made[node]
-        self.seam = table.seam
-        self.label = label or table.name(labels.node(node.name))
+    def __init__(self, names: Names, node: OnPoint, label: str = "") -> None:
+        self.names, self.node, self.times = names, node, names.made[node]
+        self.seam = names.seam
+        self.label = label or names.name(labels.node(node.name))
         self.leg = node.side_square * ROOT_TWO / 2
-        self.triangle = labels.triangle(table.find(side_square(node)).label) if self._has_sides() else ""
-        self.corner = labels.triangle(table.find(corner_square(node)).label)
+        self.triangle = labels.triangle(names.find(side_square(node)).label) if self._has_sides() else ""
+        self.corner = labels.triangle(names.find(corner_square(node)).label)
         self.rows = slanting_rows(node)
         self.sashes = sash_rows(node)
         self._lines: dict[Line, Placed] = {}
@@ -96,7 +96,7 @@ class OnPointSewing:
             yield from drafts
             parts.append(work)
         yield from self._joined(parts)
-        self.table.put(self.node, Placed(self.label, 0))
+        self.names.put(self.node, Placed(self.label, 0))
 
     # Lines of squares and of sashing
 
@@ -113,10 +113,10 @@ class OnPointSewing:
                 self._lines[line] = parts[0]
                 continue
             name, width, height = first[line]
-            label = self.table.name(name)
+            label = self.names.name(name)
             self._lines[line] = Placed(label, 0)
-            made = self.table.product(label, count, width, height)
-            yield sewn(parts, Side.RIGHT, self.table, press, made)
+            made = self.names.product(label, count, width, height)
+            yield sewn(parts, Side.RIGHT, self.names, press, made)
 
     def _all_lines(self) -> Iterator[tuple[Line, str, Length, Length]]:
         for row in self.rows:
@@ -142,17 +142,17 @@ class OnPointSewing:
 
     def _spaced(self, children: tuple[Child, ...], between: Child) -> tuple[Placed, ...]:
         """Return children as they are laid, with another between them and at both ends where there is sashing."""
-        laid = tuple(self.table.placed(child) for child in children)
+        laid = tuple(self.names.placed(child) for child in children)
         if not self.node.sash:
             return laid
-        one = self.table.placed(between)
+        one = self.names.placed(between)
         return (one, *(part for each in laid for part in (each, one)))
 
     def _row_press(self, row: SlantRow) -> Press:
         return self._press(Side.LEFT if row.number % 2 == 0 else Side.RIGHT)
 
     def _press(self, side: Side) -> Press:
-        if self.table.design.making.pressing is Pressing.OPEN:
+        if self.names.design.making.pressing is Pressing.OPEN:
             return None
         return Towards.SASHING if self.node.sash else side
 
@@ -167,12 +167,12 @@ class OnPointSewing:
         return drafts, self._with_triangles(row, work, drafts)
 
     def _row_work(self, row: SlantRow) -> Work:
-        raw, lying = self.table.raw, self._lines[self._row_line(row)]
+        raw, lying = self.names.raw, self._lines[self._row_line(row)]
         left = left_of(self.node, row.first) - self.seam
         return Work(lying.label, left, raw(self._width(row)), raw(self.node.side), lying.turn)
 
     def _sash_work(self, index: int) -> Work:
-        sashes, raw = self.sashes[index], self.table.raw
+        sashes, raw = self.sashes[index], self.names.raw
         label, left = self._lines[self._sash_line(sashes)].label, left_of(self.node, sashes.first) - self.seam
         return Work(label, left, raw(self._width(sashes)), raw(self.node.sash))
 
@@ -184,7 +184,7 @@ class OnPointSewing:
             Slope.SHRINKS: [work, below],
             Slope.LONGEST: [above, work, below],
         }[row.slope]
-        return self._join(parts, self.table.name(labels.sashed_row(self.node.name, row.number)), drafts)
+        return self._join(parts, self.names.name(labels.sashed_row(self.node.name, row.number)), drafts)
 
     def _join(self, parts: list[Work], label: str, drafts: list[Draft]) -> Work:
         """Join works one below another, each where it lies on the lattice."""
@@ -195,7 +195,7 @@ class OnPointSewing:
         placed = tuple(Placed(part.label, part.turn) for part in parts)
         press = self._press(Side.BOTTOM)
         if all((part.left, part.right, any(part.points)) == (left, right, False) for part in parts):
-            drafts.append(sewn(placed, Side.BOTTOM, self.table, press, made))
+            drafts.append(sewn(placed, Side.BOTTOM, self.names, press, made))
         else:
             offsets = tuple(part.left - parts[0].left for part in parts)
             action = JoinRows(placed, offsets, self.seam, press)
@@ -214,7 +214,7 @@ class OnPointSewing:
         reach = self.leg - 2 * self.seam
         begins = work.left - (reach if ends[0] else 0)
         width = work.width + count * reach
-        label = self.table.name(labels.ended_row(self.node.name, row.number))
+        label = self.names.name(labels.ended_row(self.node.name, row.number))
         used = (Pile(work.label, self.times), Pile(self.triangle, count * self.times))
         action = AddTriangles(ends[0], ends[1], self.seam, self._row_press(row), work.turn)
         made = Product(label, self.times, width, work.height)
@@ -252,7 +252,7 @@ class OnPointSewing:
         drafts: list[Draft] = []
         work = parts[0]
         if len(parts) > 1:
-            work = self._join(parts, self.table.name(labels.joined_rows(self.node.name)), drafts)
+            work = self._join(parts, self.names.name(labels.joined_rows(self.node.name)), drafts)
         work = self._set_in(work, drafts)
         yield from drafts
         yield from self._cornered(work)
@@ -277,7 +277,7 @@ class OnPointSewing:
                 left = min(left, work.left + place.x + self.seam)
             else:
                 right = max(right, work.left + place.x + self.leg - self.seam)
-        label = self.table.name(labels.set_in(self.node.name))
+        label = self.names.name(labels.set_in(self.node.name))
         made = Product(label, self.times, right - left, work.height)
         used = (Pile(work.label, self.times), Pile(self.triangle, len(places) * self.times))
         drafts.append(draft(Chapter.ASSEMBLY, SetIn(tuple(places), self.seam), used, (made,)))
@@ -289,7 +289,7 @@ class OnPointSewing:
 
     def _cornered(self, work: Work) -> Iterator[Draft]:
         rows, columns = len(self.node.cells), len(self.node.cells[0])
-        across = self.table.raw((rows + columns - 1) * pitch(self.node) + self.node.sash)
+        across = self.names.raw((rows + columns - 1) * pitch(self.node) + self.node.sash)
         near = (columns - Fraction(1, 2)) * pitch(self.node) + self.node.sash / 2 + self.seam
         far = (rows - Fraction(1, 2)) * pitch(self.node) + self.node.sash / 2 + self.seam
         corners = (
@@ -298,12 +298,12 @@ class OnPointSewing:
             CornerPlace(Side.LEFT, near),
             CornerPlace(Side.RIGHT, far),
         )
-        label = self.table.name(labels.cornered(self.node.name))
+        label = self.names.name(labels.cornered(self.node.name))
         size = across + 2 * (self.node.corner_square * ROOT_TWO / 2 - 2 * self.seam)
         level = left_of(self.node, 1) - self.seam - work.left
         used = (Pile(work.label, self.times), Pile(self.corner, 4 * self.times))
         action = AddCorners(corners, level, across, self.seam, work.turn)
         yield draft(Chapter.ASSEMBLY, action, used, (Product(label, self.times, size, size),))
-        made = self.table.product(self.label, self.times, self.node.width, self.node.height)
+        made = self.names.product(self.label, self.times, self.node.width, self.node.height)
         square = SquareUp(self.seam + self.node.float)
         yield draft(Chapter.ASSEMBLY, square, (Pile(label, self.times),), (made,))

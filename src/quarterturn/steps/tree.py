@@ -13,7 +13,7 @@ from quarterturn.steps.draft import Draft, draft
 from quarterturn.steps.framing import Framing
 from quarterturn.steps.grids import grid_steps
 from quarterturn.steps.model import Chapter, LayOut, SetAside
-from quarterturn.steps.naming import Table
+from quarterturn.steps.naming import Names
 from quarterturn.steps.on_point import OnPointSewing
 from quarterturn.steps.sections import CutTriangles
 from quarterturn.steps.things import Pile, Placed, Product
@@ -21,10 +21,10 @@ from quarterturn.steps.things import Pile, Placed, Product
 SURPLUS = "triangles beyond the quilt's need"
 
 
-def triangle_steps(table: Table) -> Iterator[Draft]:
+def triangle_steps(names: Names) -> Iterator[Draft]:
     """Return cutting all squares for setting triangles, and setting aside what is over."""
-    for triangles in triangle_counts(table.made):
-        square = table.find(triangles.piece)
+    for triangles in triangle_counts(names.made):
+        square = names.find(triangles.piece)
         label = labels.triangle(square.label)
         made = Product(label, triangles.squares * triangles.each, *_triangle_size(triangles))
         action = CutTriangles(triangles.each // 2)
@@ -40,38 +40,38 @@ def _triangle_size(triangles: TriangleCount) -> tuple[Length, Length]:
     return (short, short) if triangles.each == QUARTERS else (side * ROOT_TWO, short)
 
 
-def top_steps(table: Table) -> Iterator[Draft]:
+def top_steps(names: Names) -> Iterator[Draft]:
     """Return the sewing of all sections and the root, and the borders of each; the root's borders last."""
-    root = table.setting.centre
-    yield from table.trimmed_cloth()
-    inner = [node for node in table.made if node not in (root, table.setting.top)]
+    root = names.setting.centre
+    yield from names.trimmed_cloth()
+    inner = [node for node in names.made if node not in (root, names.setting.top)]
     for node in inner:
-        yield from _node_steps(table, node)
-    yield from _root_steps(table, root)
-    if isinstance(table.setting.top, Framed):
-        yield from Framing(table, table.setting.top).steps()
+        yield from _node_steps(names, node)
+    yield from _root_steps(names, root)
+    if isinstance(names.setting.top, Framed):
+        yield from Framing(names, names.setting.top).steps()
 
 
-def _node_steps(table: Table, node: Node) -> Iterator[Draft]:
+def _node_steps(names: Names, node: Node) -> Iterator[Draft]:
     if isinstance(node, Grid):
-        yield from grid_steps(table, node)
+        yield from grid_steps(names, node)
     elif isinstance(node, OnPoint):
-        yield from OnPointSewing(table, node).steps()
+        yield from OnPointSewing(names, node).steps()
     elif isinstance(node, Framed):
-        yield from Framing(table, node).steps()
+        yield from Framing(names, node).steps()
 
 
-def _root_steps(table: Table, root: Node) -> Iterator[Draft]:
+def _root_steps(names: Names, root: Node) -> Iterator[Draft]:
     if isinstance(root, Grid) and is_map_of_units(root):
-        yield from unit_rows_steps(table, root)
-        table.put(root, Placed(labels.TOP, 0))
+        yield from unit_rows_steps(names, root)
+        names.put(root, Placed(labels.TOP, 0))
     elif isinstance(root, Grid):
-        yield _layout(table, tuple(tuple(map(table.placed, row)) for row in root.rows))
-        yield from grid_steps(table, root, labels.TOP)
+        yield _layout(names, tuple(tuple(map(names.placed, row)) for row in root.rows))
+        yield from grid_steps(names, root, labels.TOP)
     elif isinstance(root, OnPoint):
-        rows = tuple(tuple(map(table.placed, row.squares)) for row in slanting_rows(root))
-        yield _layout(table, rows, slanting=True)
-        yield from OnPointSewing(table, root, labels.TOP).steps()
+        rows = tuple(tuple(map(names.placed, row.squares)) for row in slanting_rows(root))
+        yield _layout(names, rows, slanting=True)
+        yield from OnPointSewing(names, root, labels.TOP).steps()
 
 
 def is_map_of_units(grid: Grid) -> bool:
@@ -81,5 +81,5 @@ def is_map_of_units(grid: Grid) -> bool:
     return len(sizes) == 1 and all(isinstance(node, OneUnit) for node in nodes)
 
 
-def _layout(table: Table, rows: tuple[tuple[Placed, ...], ...], *, slanting: bool = False) -> Draft:
-    return draft(Chapter.ASSEMBLY, LayOut(rows, slanting, later_piles(table, rows)))
+def _layout(names: Names, rows: tuple[tuple[Placed, ...], ...], *, slanting: bool = False) -> Draft:
+    return draft(Chapter.ASSEMBLY, LayOut(rows, slanting, later_piles(names, rows)))

@@ -19,7 +19,7 @@ from quarterturn.proof import Pattern, prove
 from quarterturn.setting import OnPoint, Setting, arrange
 from quarterturn.steps import build_steps
 from tests.samples import design_of
-from tests.section_texts import quilt
+from tests.section_texts import plain_on_point, quilt
 from tests.trees import tops
 
 
@@ -61,6 +61,15 @@ def test_units_on_point_are_sewn_as_drawn(rows: int, columns: int, sashed: bool)
     proof = prove(make_pattern(design_of(on_point(rows, columns, sashed))))
     assert proof.findings == ()
     assert proof.share < 1e-6
+
+
+def test_published_sashed_quilt_is_sewn_to_its_size() -> None:
+    """32 squares of 10" in four by five with 1" sashing finish 63 5/8" × 79 1/4" (Quilter's World, May 2019, p. 60)."""
+    sashing = 'sashing = { fabric = "C", width = \'1"\', cornerstone = "A" }'
+    proof = prove(make_pattern(design_of(plain_on_point(5, 4, '10"', sashing))))
+    assert proof.findings == ()
+    assert proof.rehearsal.width == pytest.approx(63.64, abs=0.005)
+    assert proof.rehearsal.height == pytest.approx(79.196, abs=0.005)
 
 
 def with_squares(text: str, side: Fraction | None = None, corner: Fraction | None = None) -> Pattern:

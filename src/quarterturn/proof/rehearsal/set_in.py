@@ -1,4 +1,8 @@
-"""Carrying out the setting of triangles into inner corners."""
+"""Carrying out the setting of triangles into inner corners.
+
+The rows beside the corner were joined before: along its level side the allowance already lies behind the work, so that
+the seam is found at the edge there, and a seam allowance inside the raw edge along the upright side.
+"""
 
 from __future__ import annotations
 

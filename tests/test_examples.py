@@ -10,7 +10,7 @@ import pytest
 from quarterturn.cli.show import TEXTS
 from quarterturn.design import Severity
 from quarterturn.pipeline import Job, run
-from quarterturn.proof import ACCEPTED, Pattern, findings_text, prove, rehearsal_text
+from quarterturn.proof import ACCEPTED, Pattern, findings_text, prove, rehearsal_text, sizes_text
 from tests.conftest import Golden
 
 EXAMPLES = sorted((Path(__file__).parent.parent / "examples").glob("*.toml"))
@@ -56,3 +56,28 @@ def test_the_steps_of_an_example_make_its_picture(name: str, golden: Golden) -> 
     assert proof.share < ACCEPTED <= 1e-6
     assert proof.rehearsal.steps_done == len(pattern.steps.steps)
     golden.check(f"{name}/rehearsal.txt", rehearsal_text(pattern, proof))
+
+
+IN_SIZES = [name for name in NAMES if len(job_of(name).patterns) > 1]
+
+
+def test_an_example_shows_sizes_by_more_units_and_by_larger_ones() -> None:
+    (name,) = IN_SIZES
+    base, *others = job_of(name).patterns
+    assert len(others) >= 5
+    assert {each.blocks == base.blocks for each in others} == {True, False}
+    assert any(each.setting.width > 4 * each.setting.height for each in others)
+
+
+@pytest.mark.parametrize("name", IN_SIZES)
+def test_the_sizes_of_an_example_side_by_side(name: str, golden: Golden) -> None:
+    golden.check(f"{name}/sizes.txt", sizes_text(job_of(name).patterns))
+
+
+@pytest.mark.parametrize("name", IN_SIZES)
+def test_the_steps_of_every_size_make_its_picture(name: str) -> None:
+    for pattern in job_of(name).patterns[1:]:
+        proof = prove(pattern)
+        assert proof.findings == (), pattern.design.size
+        assert proof.share < ACCEPTED
+        assert proof.rehearsal.steps_done == len(pattern.steps.steps)

@@ -1,12 +1,12 @@
-"""The spine: every stage in order, from the text of a design to a proved pattern."""
+"""The spine: every stage in order, from the text of a design to a proved pattern of each of its sizes."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks, draft_blocks
-from quarterturn.design import Design, Finding, locate, read_design
+from quarterturn.design import Design, Finding, locate, read_design, told_of_size
 from quarterturn.materials import plan_materials
 from quarterturn.pieces import bill_of_pieces
 from quarterturn.proof import Pattern, check_pattern
@@ -14,34 +14,55 @@ from quarterturn.setting import arrange, map_findings
 from quarterturn.steps import build_steps
 
 Watch = Callable[[str], None]
-"""Told the name of each stage as it begins."""
+"""Told the name of each stage as it begins, and instead of its stages the name of each further size."""
 
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """What became of a design: its pattern, or None where the findings forbid making one."""
+    """What became of a design: the pattern of each size, that of the file first; none where findings forbid it."""
 
-    pattern: Pattern | None
+    patterns: tuple[Pattern, ...]
     findings: tuple[Finding, ...]
 
+    @property
+    def pattern(self) -> Pattern | None:
+        """Return the pattern of the file's own size, or None."""
+        return self.patterns[0] if self.patterns else None
 
-def run(text: str | bytes, name: str = "design.toml", watch: Watch = lambda stage: None) -> Job:
+
+def run(
+    text: str | bytes, name: str = "design.toml", watch: Watch = lambda stage: None, size: str | None = None
+) -> Job:
     """Run all stages on the text of a design file called `name`; never raises for what the file says.
 
-    Findings of the checks are given the lines of the keys that they name, as those of the reader are.
+    Findings of the checks are given the lines of the keys that they name, as those of the reader are. Where a
+    `size` is named, the job has the pattern and the findings of that size alone: UnknownSizeError if there is none.
     """
     watch("design")
     reading = read_design(text, name)
     if reading.design is None:
-        return Job(None, reading.findings)
+        return Job((), reading.findings)
     plain = text if isinstance(text, str) else text.decode("utf-8-sig")
+    designs = (reading.design, *reading.design.sizes) if size is None else (reading.design.in_size(size),)
     watch("blocks")
-    blocks = draft_blocks(reading.design)
-    if unknown := map_findings(reading.design, blocks):
-        return Job(None, (*reading.findings, *locate(plain, unknown)))
-    pattern = make_pattern(reading.design, watch, blocks)
+    blocks = [draft_blocks(design) for design in designs]
+    unknown = [map_findings(*each) for each in zip(designs, blocks, strict=True)]
+    if any(unknown):
+        return Job((), (*reading.findings, *locate(plain, _told(reading.design, designs, unknown))))
+    patterns = [make_pattern(designs[0], watch, blocks[0])]
+    for design, drafted in zip(designs[1:], blocks[1:], strict=True):
+        watch(design.size)
+        patterns.append(make_pattern(design, blocks=drafted))
     watch("proof")
-    return Job(pattern, (*reading.findings, *locate(plain, check_pattern(pattern))))
+    found = [check_pattern(pattern) for pattern in patterns]
+    return Job(tuple(patterns), (*reading.findings, *locate(plain, _told(reading.design, designs, found))))
+
+
+def _told(base: Design, designs: tuple[Design, ...], found: list[tuple[Finding, ...]]) -> Iterator[Finding]:
+    """Return what was found in each size: in the file's own as it is, in another with the size's name, once."""
+    own = found[0] if designs[0] is base else ()
+    for design, findings in zip(designs, found, strict=True):
+        yield from findings if design is base else told_of_size(design.size, findings, own)
 
 
 def make_pattern(design: Design, watch: Watch = lambda stage: None, blocks: Blocks | None = None) -> Pattern:

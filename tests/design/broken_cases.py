@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tests.design.outline_cases import OUTLINE_CASES, QUARTER_CASES
+from tests.design.outline_cases import OUTLINE_CASES, QUARTER_CASES, own_cases
 
 GOOD = '''\
 format = 1
@@ -383,5 +383,6 @@ BROKEN: tuple[Broken, ...] = (
         )
         for what, shape, *found in OUTLINE_CASES
     ),
+    *(broken(*case, line=line) for line, *case in own_cases(_CIRCLE)),
     broken("a ring without web", "ring_in = '1/4\"'", "ring_in = 0\nring_out = 0", "no-web making.ring_in"),
 )

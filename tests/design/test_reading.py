@@ -22,11 +22,14 @@ from quarterturn.design import (
     read_design,
 )
 from quarterturn.measure import Units, inches, mm
-from tests.design.broken_cases import BROKEN, GOOD, Broken
+from tests.design.broken_cases import BROKEN as BROKEN_FILES
+from tests.design.broken_cases import GOOD, Broken
 from tests.design.section_cases import SECTIONS, chain, spoilt_sections
+from tests.design.size_cases import BROKEN_SIZES
 from tests.samples import straight
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
+BROKEN = (*BROKEN_FILES, *BROKEN_SIZES)
 HOSTILE: dict[str, tuple[str | bytes, str]] = {
     "nothing": ("", "empty-file"),
     "only space": ("\n \t\r\n", "empty-file"),
@@ -82,12 +85,13 @@ def test_an_example_reads_without_a_finding(file: Path) -> None:
     assert reading.design is not None
 
 
-def test_an_example_has_more_than_fifteen_hundred_units() -> None:
+def test_there_are_several_examples_and_one_has_more_than_fifteen_hundred_units() -> None:
     designs = [read_design(file.read_bytes()).design for file in EXAMPLES]
     settings = [design.setting for design in designs if design]
     counts = [
         rows * columns for each in settings if isinstance(each, StraightSet) for rows, columns in [each.size]
     ]
+    assert len(settings) == len(EXAMPLES) > 5
     assert max(counts) > 1500
 
 

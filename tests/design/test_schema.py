@@ -70,6 +70,7 @@ def documented() -> dict[str, set[str]]:
 HEADERS = {
     "": "DesignFile",
     "[fabrics.A]": "FabricTable",
+    "[outlines.fox]": "OutlineTable",
     "[recipes.lantern]": "RecipeTable",
     "[recipes.lantern.shape]": "ShapeTable",
     "[colourways.a]": "ColourwayTable",
@@ -84,6 +85,7 @@ HEADERS = {
     "[making]": "MakingTable",
     "[making.stitch]": "StitchTable",
     "[house]": "HouseTable",
+    "[sizes.queen]": "SizeTable",
 }
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from dataclasses import replace
 
@@ -61,3 +62,23 @@ def test_a_draft_says_how_much_is_open_and_a_finished_pattern_says_nothing() -> 
     order = Order(PATTERN, replace(VERDICT, findings=(STOP, STOP)), draft=True)
     assert draft_line(order) == "Draft: 2 findings that stop the sewer. Not for sale and not for sewing."
     assert draft_line(replace(order, draft=False)) == ""
+
+
+def test_a_pattern_in_several_sizes_has_lists_for_each_and_one_for_all() -> None:
+    design = PATTERN.design
+    sizes = tuple(replace(design, size=name) for name in ("Wall!", "wall", "UK super king"))
+    others = tuple((replace(PATTERN, design=each), VERDICT.proof) for each in sizes)
+    files = release(PATTERN, replace(VERDICT, others=others), only=("lists", "findings"))
+    assert [name for name in files if name.startswith(("cut", "job", "sizes"))] == [
+        "cut-list.csv",
+        "job.json",
+        "sizes.csv",
+        "cut-list-2-wall.csv",
+        "job-2-wall.json",
+        "cut-list-3-wall.csv",
+        "job-3-wall.json",
+        "cut-list-4-uk-super-king.csv",
+        "job-4-uk-super-king.json",
+    ]
+    assert json.loads(files["job-3-wall.json"])["design"]["size"] == "wall"
+    assert files["findings.txt"].decode().count(" size:\n") == 3

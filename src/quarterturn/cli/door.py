@@ -14,11 +14,13 @@ from quarterturn.cli.check import check
 from quarterturn.cli.ending import Ending
 from quarterturn.cli.find import find
 from quarterturn.cli.new import new
+from quarterturn.cli.outline import outline
 from quarterturn.cli.publish import publish
 from quarterturn.cli.rehearse import rehearse
 from quarterturn.cli.schema import schema
 from quarterturn.cli.settings import settings
 from quarterturn.cli.show import show
+from quarterturn.cli.sizes import sizes
 
 SHOW_FAULTS = "QUARTERTURN_FAULTS"
 """Set this in the environment, and a fault of the program is shown with its traceback."""
@@ -26,7 +28,7 @@ SHOW_FAULTS = "QUARTERTURN_FAULTS"
 
 @click.group(
     "quarterturn",
-    commands=[new, settings, find, check, rehearse, publish, show, schema],
+    commands=[new, settings, outline, find, sizes, check, rehearse, publish, show, schema],
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
 )
 @click.version_option(package_name="quarterturn", message="%(prog)s %(version)s")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -11,7 +12,15 @@ import click
 from quarterturn.cli.ending import Ending, RefusedError
 from quarterturn.cli.folders import guard, guard_others
 from quarterturn.cli.progress import Progress
-from quarterturn.cli.reading import STANDARD_INPUT, Taken, design_file, made_pattern, stopping, take_in
+from quarterturn.cli.reading import (
+    STANDARD_INPUT,
+    Taken,
+    design_file,
+    made_pattern,
+    one_size,
+    stopping,
+    take_in,
+)
 from quarterturn.cli.telling import tell_findings
 from quarterturn.cli.writing import write_folder
 
@@ -38,31 +47,34 @@ PARTS = ("booklet", "templates", "picture", "lists", "findings")
 @click.option(
     "--only", type=click.Choice(PARTS), multiple=True, help="Make this part; may be given several times."
 )
+@one_size
 @click.option(
     "--draft", is_flag=True, help="Publish whatever stops the sewer, and mark the booklet as a draft."
 )
 @click.option("--quiet", "-q", is_flag=True, help="Do not tell of the stages.")
 def publish(
-    file: str, folder: Path | None, paper: str | None, only: tuple[str, ...], draft: bool, quiet: bool
+    file: str,
+    folder: Path | None,
+    paper: str | None,
+    only: tuple[str, ...],
+    size: str | None,
+    draft: bool,
+    quiet: bool,
 ) -> None:
     """Check and rehearse a design, and make the files of its pattern.
+
+    The booklet of a design in several sizes has a column for each. With --size it is that of one size.
 
     The folder is put in place whole, or not at all. A design with findings that stop the sewer is not
     published, unless as a draft.
     """
-    from quarterturn.publish import UnprintableTextError
-    from quarterturn.publish.release import release
-
-    place = folder or Path("out") / ("pattern" if file == STANDARD_INPUT else Path(file).stem)
+    place = folder or Path("out") / _called(file, size)
     guard(place)
     progress = Progress(quiet)
-    verdict, pattern = _judged(take_in(file), progress)
+    verdict, pattern = _judged(take_in(file), size, progress)
     if stopping(verdict.findings) and not draft:
         _refuse_to_publish(verdict)
-    try:
-        files = release(_on_paper(pattern, paper), verdict, draft=draft, only=only, watch=progress)
-    except UnprintableTextError as error:
-        raise RefusedError(f"{file}: {error}") from error
+    files = _made(file, _on_paper(pattern, paper), verdict, draft, only, progress)
     if only:
         guard_others(place, files)
     progress("writing")
@@ -71,15 +83,40 @@ def publish(
     click.echo(f"{place}: {', '.join(files)}")
 
 
-def _judged(taken: Taken, progress: Progress) -> tuple[Verdict, Pattern]:
-    """Return a pattern with all that the checks and the rehearsal find."""
+def _made(
+    file: str, pattern: Pattern, verdict: Verdict, draft: bool, only: tuple[str, ...], progress: Progress
+) -> dict[str, bytes]:
+    """Return the files of a pattern; refuse where the fonts lack a letter of its text."""
+    from quarterturn.publish import UnprintableTextError
+    from quarterturn.publish.release import release
+
+    try:
+        return release(pattern, verdict, draft=draft, only=only, watch=progress)
+    except UnprintableTextError as error:
+        raise RefusedError(f"{file}: {error}") from error
+
+
+def _called(file: str, size: str | None) -> str:
+    """Return the name of the folder for a file, or for one size of it."""
+    name = "pattern" if file == STANDARD_INPUT else Path(file).stem
+    word = re.sub(r"[^\w]+", "-", size or "").strip("-")
+    return f"{name}-{word}" if word else name
+
+
+def _judged(taken: Taken, size: str | None, progress: Progress) -> tuple[Verdict, Pattern]:
+    """Return a pattern with all that the checks and the rehearsals of all its sizes find."""
+    from quarterturn.design import told_of_size
     from quarterturn.proof import prove
     from quarterturn.publish.release import Verdict
 
-    pattern, job = made_pattern(taken, progress)
+    pattern, job = made_pattern(taken, progress, size)
     progress("rehearsal")
     proof = prove(pattern)
-    return Verdict(Path(taken.name).name, (*job.findings, *proof.findings), proof), pattern
+    others = tuple((each, prove(each)) for each in job.patterns[1:])
+    found = [*job.findings, *proof.findings]
+    for each, its in others:
+        found += told_of_size(each.design.size, its.findings, ())
+    return Verdict(Path(taken.name).name, tuple(found), proof, others), pattern
 
 
 def _refuse_to_publish(verdict: Verdict) -> None:

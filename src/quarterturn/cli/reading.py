@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from quarterturn.cli.ending import Ending
+from quarterturn.cli.ending import Ending, RefusedError
 from quarterturn.cli.telling import tell_findings
 
 if TYPE_CHECKING:
@@ -25,6 +25,8 @@ MOST_BYTES = 32 * 2**20
 
 design_file = click.argument("file", metavar="FILE", type=str)
 """The design that a command reads."""
+
+one_size = click.option("--size", metavar="NAME", help="Take this size of the design alone.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,16 +45,25 @@ def take_in(file: str) -> Taken:
         return Taken(file, stream.read(MOST_BYTES))
 
 
-def run_file(taken: Taken, watch: Callable[[str], None] = lambda stage: None) -> Job:
-    """Run all stages on a file."""
+def run_file(taken: Taken, watch: Callable[[str], None] = lambda stage: None, size: str | None = None) -> Job:
+    """Run all stages on a file, in all its sizes or in the one that is named."""
+    from quarterturn.design import UnknownSizeError
     from quarterturn.pipeline import run
 
-    return run(taken.content, taken.name, watch)
+    try:
+        return run(taken.content, taken.name, watch, size)
+    except UnknownSizeError as error:
+        raise RefusedError(f"{taken.name}: {error}") from error
 
 
-def made_pattern(taken: Taken, watch: Callable[[str], None] = lambda stage: None) -> tuple[Pattern, Job]:
-    """Return the pattern of a file; end the command, telling why, where the findings forbid making one."""
-    job = run_file(taken, watch)
+def made_pattern(
+    taken: Taken, watch: Callable[[str], None] = lambda stage: None, size: str | None = None
+) -> tuple[Pattern, Job]:
+    """Return the pattern of a file, in its own size or the one that is named, and the job with those of all.
+
+    Ends the command, telling why, where the findings forbid making one.
+    """
+    job = run_file(taken, watch, size)
     if job.pattern is None:
         tell_findings(taken.name, job.findings, err=True)
         raise click.exceptions.Exit(Ending.STOPPED)

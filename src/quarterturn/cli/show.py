@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from quarterturn.cli.reading import Taken, design_file, made_pattern, run_file, take_in
+from quarterturn.cli.reading import Taken, design_file, made_pattern, one_size, run_file, take_in
 from quarterturn.cli.telling import finding_record, tell_findings, tell_json
 
 if TYPE_CHECKING:
@@ -20,25 +20,26 @@ STAGES = ("design", "blocks", "setting", "pieces", "materials", "steps", FINDING
 @click.command(short_help="Print what a stage makes of a design.")
 @click.argument("stage", metavar="STAGE", type=click.Choice(STAGES))
 @design_file
+@one_size
 @click.option("--json", "as_json", is_flag=True, help="Print it as JSON.")
-def show(stage: str, file: str, as_json: bool) -> None:
+def show(stage: str, file: str, size: str | None, as_json: bool) -> None:
     """Print what a stage makes of a design.
 
     STAGE is design, blocks, setting, pieces, materials, steps or findings.
     """
     taken = take_in(file)
     if stage == FINDINGS:
-        _show_findings(taken, as_json)
+        _show_findings(taken, size, as_json)
         return
-    pattern, _ = made_pattern(taken)
+    pattern, _ = made_pattern(taken, size=size)
     if as_json:
         tell_json(stage_record(pattern, stage))
     else:
         click.echo(TEXTS[stage](pattern), nl=False)
 
 
-def _show_findings(taken: Taken, as_json: bool) -> None:
-    findings = run_file(taken).findings
+def _show_findings(taken: Taken, size: str | None, as_json: bool) -> None:
+    findings = run_file(taken, size=size).findings
     if as_json:
         tell_json([finding_record(finding) for finding in findings])
     else:

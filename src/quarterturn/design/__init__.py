@@ -5,6 +5,16 @@ Out: a `Design`, every default filled in, and the findings made on the way, each
 Promise: bad text gives findings and never an exception; writing back keeps the designer's comments.
 """
 
+from quarterturn.design.beds import (
+    BEDS,
+    BORDER_STEP,
+    DROP,
+    WITHIN,
+    Fit,
+    Growth,
+    fit_over,
+    nearest_fit,
+)
 from quarterturn.design.codes import CODES
 from quarterturn.design.defaults import default_making, default_trim
 from quarterturn.design.findings import Finding, Place, Severity
@@ -14,6 +24,7 @@ from quarterturn.design.keys import dotted, parts_of
 from quarterturn.design.locating import line_of, locate
 from quarterturn.design.maps import QUARTERS
 from quarterturn.design.model import (
+    Bed,
     ClothKind,
     Colourway,
     Curve,
@@ -27,11 +38,13 @@ from quarterturn.design.model import (
     FinishedRadius,
     House,
     Making,
+    OwnOutline,
     Paper,
     PathsFlow,
     Pressing,
     Recipe,
     ShapeSize,
+    UnknownSizeError,
     code_of_unit,
     quarter_of_unit,
 )
@@ -65,16 +78,24 @@ from quarterturn.design.sections import (
     TriangleFit,
     unit_name,
 )
+from quarterturn.design.sizes import ORIGINAL, told_of_size
 from quarterturn.design.starting import PLACEHOLDERS, starter
+from quarterturn.design.text import write_length
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
+    "BEDS",
+    "BORDER_STEP",
     "CODES",
+    "DROP",
+    "ORIGINAL",
     "PLACEHOLDERS",
     "QUARTERS",
     "ROOT",
     "TOP",
+    "WITHIN",
     "AnyBorder",
+    "Bed",
     "Border",
     "Cell",
     "ClothCell",
@@ -92,6 +113,8 @@ __all__ = [
     "Fabric",
     "Finding",
     "FinishedRadius",
+    "Fit",
+    "Growth",
     "House",
     "LineSet",
     "Making",
@@ -99,6 +122,7 @@ __all__ = [
     "MapCell",
     "NamedCell",
     "OnPointSet",
+    "OwnOutline",
     "PanelMotif",
     "PanelSet",
     "Paper",
@@ -118,6 +142,7 @@ __all__ = [
     "Strip",
     "Symmetry",
     "TriangleFit",
+    "UnknownSizeError",
     "WriteError",
     "border_key",
     "code_of_unit",
@@ -126,6 +151,7 @@ __all__ = [
     "default_making",
     "default_trim",
     "dotted",
+    "fit_over",
     "format_design",
     "laid",
     "line_of",
@@ -133,15 +159,18 @@ __all__ = [
     "map_word",
     "mirrored",
     "named_cells",
+    "nearest_fit",
     "parts_of",
     "quarter_of_unit",
     "read_design",
     "schema",
     "section_key",
     "starter",
+    "told_of_size",
     "turned",
     "unit_name",
     "upended",
     "wanted_outline",
     "write_design",
+    "write_length",
 ]

@@ -14,6 +14,7 @@ from quarterturn.design.model import (
     Curve,
     Direction,
     Fabric,
+    OwnOutline,
     Recipe,
 )
 from quarterturn.design.notes import Notes
@@ -88,19 +89,26 @@ def _check_names(fabrics: tuple[Fabric, ...], notes: Notes) -> None:
             )
 
 
-def read_recipes(tables: Mapping[str, RecipeTable] | None, seam: Length, notes: Notes) -> tuple[Recipe, ...]:
+def read_recipes(
+    tables: Mapping[str, RecipeTable] | None,
+    outlines: Mapping[str, OwnOutline | None],
+    seam: Length,
+    notes: Notes,
+) -> tuple[Recipe, ...]:
     """Read the recipes that are whole; what the others lack is noted."""
     kept = check_count(tables, "recipes", limits.MOST_RECIPES, notes)
-    recipes = (_recipe(name, table, seam, notes) for name, table in kept)
+    recipes = (_recipe(name, table, outlines, seam, notes) for name, table in kept)
     return tuple(recipe for recipe in recipes if recipe)
 
 
-def _recipe(name: str, table: RecipeTable, seam: Length, notes: Notes) -> Recipe | None:
+def _recipe(
+    name: str, table: RecipeTable, outlines: Mapping[str, OwnOutline | None], seam: Length, notes: Notes
+) -> Recipe | None:
     key = dotted("recipes", name)
     read_name(name, key, "Name it by a word, such as [recipes.lantern].", notes)
     if table.kind is None:
         notes.missing(f"{key}.kind", 'Write kind = "circle cut both ways" or kind = "shape cut both ways".')
-    size = read_shape(table.shape, table.kind, f"{key}.shape", notes)
+    size = read_shape(table.shape, table.kind, f"{key}.shape", outlines, notes)
     finished = notes.length(table.finished, f"{key}.finished", limits.FINISHED)
     start = notes.length(table.start, f"{key}.start", limits.START)
     trim = notes.length(table.trim, f"{key}.trim", limits.TRIM)

@@ -16,6 +16,7 @@ from quarterturn.design.maps import Words
 from quarterturn.design.model import Design
 from quarterturn.design.nesting import check_nesting
 from quarterturn.design.notes import Notes
+from quarterturn.design.own_outlines import read_outlines
 from quarterturn.design.sections import Section
 from quarterturn.design.settings import NOTHING_LAID, Known, read_setting
 from quarterturn.design.words import LONGEST_TEXT, check_section_name, read_name, read_text, refer
@@ -51,7 +52,8 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
     )
     making = read_making(file.making, notes)
     fabrics = read_fabrics(file.fabrics, making.usable_width, notes)
-    recipes = read_recipes(file.recipes, making.seam, notes)
+    outlines = read_outlines(file.outlines, _keys(written.get("outlines")), notes)
+    recipes = read_recipes(file.recipes, outlines, making.seam, notes)
     colourways = read_colourways(file.colourways, letters, names, notes)
     known = Known(Words(codes, letters, _keys(written.get("sections"))), names)
     sections = _read_sections(file.sections, known, notes)
@@ -68,6 +70,7 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
         contact=contact,
         about=read_text(file.about, "about", notes, LONGEST_TEXT),
         fabrics=fabrics,
+        outlines=tuple(outline for outline in outlines.values() if outline),
         recipes=recipes,
         colourways=colourways,
         sections=sections,

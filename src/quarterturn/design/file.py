@@ -43,8 +43,10 @@ class ShapeTable(BaseModel):
 
     model_config = _table()
     outline: (
-        Literal["circle", "heart", "soft heart", "leaf", "petal", "drop", "rounded square", "scallop"] | None
-    ) = Field(None, description="Its outline; a circle if it is left out.")
+        Literal["circle", "heart", "soft heart", "leaf", "petal", "drop", "rounded square", "scallop"]
+        | str
+        | None
+    ) = Field(None, description="Its outline, one of these or one of [outlines]; a circle if it is left out.")
     width: Measure | None = Field(
         None, description="What the outline measures across as you trace it, before it is turned."
     )
@@ -56,6 +58,20 @@ class ShapeTable(BaseModel):
     )
     flow: Literal[True] | None = Field(
         None, description="true: the curve meets the middle of the unit's side and runs on into a neighbour."
+    )
+
+
+class OutlineTable(BaseModel):
+    """An outline of your own. The key is the name by which shapes call it."""
+
+    model_config = _table(("path",))
+    path: str | None = Field(
+        None,
+        description="The outline as path data (SVG): one closed line, y down, in inches, or in millimetres where "
+        "units is metric.",
+    )
+    width: Measure | None = Field(
+        None, description="What it truly measures across; if not given, what the numbers of its path say."
     )
 
 
@@ -258,6 +274,31 @@ class HouseTable(BaseModel):
     skill: str | None = Field(None, description="Who can sew it, such as confident beginner.")
 
 
+class SizeTable(BaseModel):
+    """The design in another size: what differs, and the bed that it is meant for. The key is the size's name."""
+
+    model_config = _table()
+    changes: dict[str, Any] | None = Field(
+        None, description="Dotted keys of this file, each with the value that it has in this size."
+    )
+    bed: (
+        Literal[
+            "crib", "twin", "twin XL", "full", "queen", "king", "California king",
+            "UK small single", "UK single", "UK small double", "UK double", "UK king", "UK super king",
+            "UK emperor", "continental 90", "continental 140", "continental 160", "continental 180",
+        ]
+        | None
+    ) = Field(None, description="The known mattress that this size is meant for.")  # fmt: skip
+    mattress: list[Measure] | None = Field(
+        None, description="Width and length of a mattress that is not known."
+    )
+    drop: Measure | None = Field(None, description="How far the quilt hangs down on both sides and the foot.")
+    tuck: Measure | None = Field(None, description="Added at the head, to be tucked behind the pillows.")
+    within: Measure | None = Field(
+        None, description="How far the quilt may be from the wanted size, either way."
+    )
+
+
 class DesignFile(BaseModel):
     """A quilt design."""
 
@@ -276,6 +317,7 @@ class DesignFile(BaseModel):
     contact: str | None = Field(None, description="Where sewers ask, and where corrections are found.")
     about: str | None = Field(None, description="A paragraph or two for the cover.")
     fabrics: dict[str, FabricTable] | None = Field(None, description="The fabrics, by letter.")
+    outlines: dict[str, OutlineTable] | None = Field(None, description="Outlines of your own, by name.")
     recipes: dict[str, RecipeTable] | None = Field(None, description="The recipes, by name.")
     colourways: dict[str, ColourwayTable] | None = Field(None, description="The colourways, by code.")
     sections: dict[str, SectionTable] | None = Field(None, description="Parts of the quilt, by name.")
@@ -285,3 +327,5 @@ class DesignFile(BaseModel):
     backing: BackingTable | None = Field(None, description="The backing.")
     making: MakingTable | None = Field(None, description="Allowances and habits.")
     house: HouseTable | None = Field(None, description="House style.")
+    size: str | None = Field(None, description="What the size of this file is called, if it has others.")
+    sizes: dict[str, SizeTable] | None = Field(None, description="The design in other sizes, by name.")

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import re
+import textwrap
+
+from quarterturn.design.differing import size_name, size_tables
 from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
 from quarterturn.design.model import (
@@ -14,6 +18,7 @@ from quarterturn.design.model import (
     FinishedRadius,
     House,
     Making,
+    OwnOutline,
     Recipe,
     ShapeSize,
 )
@@ -28,6 +33,7 @@ def format_design(design: Design) -> str:
     tables = [
         _head(design),
         *(_fabric(fabric, units) for fabric in design.fabrics),
+        *(_outline(outline, units) for outline in design.outlines),
         *(_recipe(recipe, units) for recipe in design.recipes),
         *(_colourway(colourway) for colourway in design.colourways),
         *(table for section in design.sections for table in section_tables(section, units)),
@@ -42,6 +48,7 @@ def format_design(design: Design) -> str:
         _making(design.making, units),
         _stitch(design.making.stitch, units),
         _house(design.house),
+        *size_tables(design, format_design),
     ]
     return "\n\n".join(tables) + "\n"
 
@@ -60,6 +67,8 @@ def _head(design: Design) -> str:
         for key in ("maker", "number", "version", "date", "contact")
         if (text := getattr(design, key))
     ]
+    if size := size_name(design):
+        texts.append(("size", quote_text(size)))
     pairs = [
         ("format", str(newest())),
         ("title", quote_text(design.title)),
@@ -84,6 +93,33 @@ def _fabric(fabric: Fabric, units: Units) -> str:
     if fabric.price is not None:
         pairs.append(("price", repr(float(fabric.price))))
     return _table(f"[{dotted('fabrics', fabric.letter)}]", *pairs)
+
+
+_PATH_WIDTH = 100
+
+
+def _outline(outline: OwnOutline, units: Units) -> str:
+    return outline_table(outline.name, outline.data, outline.width, units)
+
+
+def outline_table(name: str, data: str, width: Length, units: Units) -> str:
+    """Return the table of an outline of the designer's own, its path data over as many lines as it needs."""
+    return _table(
+        f"[{dotted('outlines', name)}]",
+        ("path", quote_lines(path_lines(data))),
+        ("width", _long(width, units)),
+    )
+
+
+def path_lines(data: str) -> str:
+    """Return path data broken into lines: before a command where that does, at spaces in any case."""
+    lines = [""]
+    for command in re.split(r" (?=[A-Za-z])", data):
+        if len(lines[-1]) + len(command) < _PATH_WIDTH:
+            lines[-1] = f"{lines[-1]} {command}".strip()
+        else:
+            lines += textwrap.wrap(command, _PATH_WIDTH, break_long_words=False, break_on_hyphens=False)
+    return "\n".join(line for line in lines if line)
 
 
 def _recipe(recipe: Recipe, units: Units) -> str:

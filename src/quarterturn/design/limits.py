@@ -14,6 +14,17 @@ MOST_VALUES = 10_000
 """Keys, values, and items of lists."""
 MOST_FINDINGS = 100
 MOST_FABRICS = 60
+MOST_OUTLINES = 60
+MOST_SEGMENTS = 500
+"""Lines, arcs and cubics of one outline."""
+LONGEST_PATH = 100_000
+"""Characters of path data."""
+LONGEST_SIDE = 50
+"""How many times as long as wide, or as wide as long, an outline may be."""
+LARGEST_DRAWING = 2_000_000
+"""Bytes of an SVG file."""
+MOST_ELEMENTS = 20_000
+DEEPEST_DRAWING = 100
 MOST_RECIPES = 40
 MOST_COLOURWAYS = 200
 MOST_BORDERS = 20
@@ -78,6 +89,12 @@ STITCH: dict[str, Range] = {
     "width": Range(_NOTHING, inches(0, 1, 2), "the width of a stitch"),
     "length": Range(_HAIR, inches(0, 1, 2), "the length of a stitch"),
 }
+MATTRESS = Range(inches(10), inches(120), "a side of a mattress")
+DROP = Range(_NOTHING, inches(48), "a drop")
+TUCK = Range(_NOTHING, inches(36), "a tuck")
+WITHIN = Range(_NOTHING, inches(24), "what a quilt may differ from the wanted size")
+MOST_SIZES = 8
+"""With the file's own; so many columns fit on a page."""
 LEAST_LOBES, MOST_LOBES = 3, 24
 MOST_SPARES = 1000
 MOST_DEGREES = 359

@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import TypeAlias
 
 from quarterturn.design.sections import AnyBorder, Section, SectionSet
+from quarterturn.geometry import Path
 from quarterturn.measure import Length, Units
 
 
@@ -42,6 +43,19 @@ class Fabric:
     """Price of a yard (inch patterns) or a metre, in the house's currency."""
 
 
+@dataclass(frozen=True, slots=True)
+class OwnOutline:
+    """An outline of the designer's own: its path data, which holds for the file's units, y down.
+
+    `width` is what it truly measures across; `path` is the outline as `geometry.fitted` has it.
+    """
+
+    name: str
+    data: str
+    width: Length
+    path: Path
+
+
 class Curve(enum.Enum):
     """Whether the shape is traced as it is, or slashed and spread so that it is true after the seams."""
 
@@ -70,16 +84,17 @@ class PathsFlow:
 
 @dataclass(frozen=True, slots=True)
 class DrawnOutline:
-    """An outline of `geometry.OUTLINES` other than a circle, turned by so many quarters clockwise.
+    """An outline of `geometry.OUTLINES` other than a circle, or one of the designer's own, turned clockwise.
 
-    `width` is measured before it is turned, as traced (with its flats, where it is spread). `lobes` counts those
-    of a scallop; 0 for others.
+    `width` is measured before it is turned by so many quarters, as traced (with its flats, where it is spread).
+    `lobes` counts those of a scallop; 0 for others. `own` is the designer's own outline, as `geometry.fitted` has it.
     """
 
     outline: str
     width: Length
     turn: int
     lobes: int
+    own: Path | None = None
 
 
 ShapeSize: TypeAlias = DrawnDiameter | FinishedRadius | PathsFlow | DrawnOutline
@@ -201,6 +216,32 @@ class House:
     skill: str
 
 
+class UnknownSizeError(LookupError):
+    """A design has no size of a name. The message is a sentence without a full stop."""
+
+
+@dataclass(frozen=True, slots=True)
+class Bed:
+    """What a size is meant to cover: a mattress, how far the quilt hangs down, and a tuck behind the pillows.
+
+    `name` is that of a known mattress, or empty. The drop hangs on both sides and at the foot.
+    """
+
+    name: str
+    width: Length
+    length: Length
+    drop: Length
+    tuck: Length
+    within: Length
+    """How far the quilt may be from the size that is wanted, either way."""
+
+    @property
+    def wanted(self) -> tuple[Length, Length]:
+        """Return the wanted width and length: width + 2 · drop, length + drop + tuck (common practice; the charts
+        of drops published at ciaspalette.com and quiltersreview.com follow it)."""
+        return self.width + 2 * self.drop, self.length + self.drop + self.tuck
+
+
 @dataclass(frozen=True, slots=True)
 class Design:
     """Everything the designer decided, complete: defaults filled in, repeats kept as written."""
@@ -227,6 +268,20 @@ class Design:
     backing_fabric: str
     making: Making
     house: House
+    outlines: tuple[OwnOutline, ...] = ()
+    size: str = "original"
+    """What this size of the quilt is called."""
+    bed: Bed | None = None
+    sizes: tuple[Design, ...] = ()
+    """The design in its other sizes, each complete and without sizes of its own."""
+
+    def in_size(self, name: str) -> Design:
+        """Return the design in the size of a name, itself included. Raises UnknownSizeError where there is none."""
+        for design in (self, *self.sizes):
+            if design.size == name:
+                return design
+        names = ", ".join(design.size for design in (self, *self.sizes))
+        raise UnknownSizeError(f"there is no size {name!r}; the design has {names}")
 
     def fabric(self, letter: str) -> Fabric:
         """Return the fabric with a letter that the design has."""

@@ -16,6 +16,7 @@ from quarterturn.design.locating import locate
 from quarterturn.design.migrations import migrate
 from quarterturn.design.model import Design
 from quarterturn.design.notes import Notes
+from quarterturn.design.sizes import with_sizes
 from quarterturn.design.typed import take_shape
 from quarterturn.measure import Units
 
@@ -53,7 +54,9 @@ def _design(data: dict[str, Any], notes: Notes) -> Design | None:
     current = migrate(data, notes)
     if current is None:
         return None
-    return convert(take_shape(current, notes), current, notes)
+    file = take_shape(current, notes)
+    design = convert(file, current, notes)
+    return design and with_sizes(design, file, current, notes)
 
 
 def _unreadable(raw: str | bytes, name: str) -> Finding | None:

@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from quarterturn.design import limits
 from quarterturn.design.habits import read_count
-from quarterturn.design.model import DrawnDiameter, DrawnOutline, FinishedRadius, PathsFlow, ShapeSize
-from quarterturn.design.notes import Notes
+from quarterturn.design.model import (
+    DrawnDiameter,
+    DrawnOutline,
+    FinishedRadius,
+    OwnOutline,
+    PathsFlow,
+    ShapeSize,
+)
+from quarterturn.design.notes import Notes, did_you_mean, quoted
+from quarterturn.geometry import OUTLINES
 
 if TYPE_CHECKING:
     from quarterturn.design.file import ShapeTable
@@ -17,20 +26,38 @@ SCALLOP = "scallop"
 USUAL_LOBES = 8
 
 
-def read_shape(table: ShapeTable | None, kind: str | None, key: str, notes: Notes) -> ShapeSize | None:
-    """Read the shape of a recipe of a kind; None where it has no one size, which is noted."""
+def read_shape(
+    table: ShapeTable | None,
+    kind: str | None,
+    key: str,
+    own: Mapping[str, OwnOutline | None],
+    notes: Notes,
+) -> ShapeSize | None:
+    """Read the shape of a recipe of a kind; None where it has no one size, which is noted.
+
+    `own` are the outlines of the file; None for those with a fault, which has been noted.
+    """
     if table is None:
         notes.missing(
             key, "Write shape = { diameter = … }, shape = { radius = … } or shape = { flow = true }."
         )
         return None
     outline = table.outline or CIRCLE
+    if outline not in OUTLINES and outline not in own:
+        remedy = did_you_mean(outline, [*OUTLINES, *own])
+        notes.add("unknown-outline", f"{key}.outline", f"There is no outline {quoted(outline)}.", remedy)
+        return None
     if kind == "circle cut both ways" and outline != CIRCLE:
         sentence = f"The recipe cuts a circle, and its shape is a {outline}."
         notes.add("shape-unclear", key, sentence, 'Write kind = "shape cut both ways" in the recipe.')
     if table.lobes is not None and outline != SCALLOP:
         notes.add("shape-unclear", key, f"A {outline} has no lobes.", "Leave lobes out.")
-    return _circle(table, key, notes) if outline == CIRCLE else _outlined(table, outline, key, notes)
+    if outline == CIRCLE:
+        return _circle(table, key, notes)
+    if outline in OUTLINES:
+        return _outlined(table, outline, None, key, notes)
+    drawn = own[outline]
+    return _outlined(table, outline, drawn, key, notes) if drawn else None
 
 
 def _circle(table: ShapeTable, key: str, notes: Notes) -> ShapeSize | None:
@@ -51,19 +78,23 @@ def _circle(table: ShapeTable, key: str, notes: Notes) -> ShapeSize | None:
     return None
 
 
-def _outlined(table: ShapeTable, outline: str, key: str, notes: Notes) -> ShapeSize | None:
+def _outlined(
+    table: ShapeTable, outline: str, own: OwnOutline | None, key: str, notes: Notes
+) -> ShapeSize | None:
     width = notes.length(table.width, f"{key}.width", limits.DIAMETER)
     for each in ("diameter", "radius", "flow"):
         if getattr(table, each) is not None:
             sentence = f"A {outline} has no `{each}`: only a circle has."
             notes.add("shape-unclear", key, sentence, "Give its width alone.")
-    if table.width is None and not _is_spoiled(key, ("width",), notes):
+    if table.width is None and own:
+        width = own.width
+    elif table.width is None and not _is_spoiled(key, ("width",), notes):
         notes.add("shape-unclear", key, "The shape has no size.", "Give its width.")
     turn = _turn(table.turn, f"{key}.turn", notes)
     lobes = read_count(table.lobes, f"{key}.lobes", USUAL_LOBES, limits.MOST_LOBES, notes, limits.LEAST_LOBES)
     if width is None or _is_spoiled(key, ("width", "turn", "lobes"), notes):
         return None
-    return DrawnOutline(outline, width, turn, lobes if outline == SCALLOP else 0)
+    return DrawnOutline(outline, width, turn, lobes if outline == SCALLOP else 0, own.path if own else None)
 
 
 def _turn(turn: int | None, key: str, notes: Notes) -> int:

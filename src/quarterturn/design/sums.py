@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from quarterturn.design.defaults import LARGE_MASTER, LARGE_TRIM, SMALL_TRIM, default_trim
 from quarterturn.design.model import Curve, DrawnDiameter, DrawnOutline, FinishedRadius, PathsFlow, ShapeSize
 from quarterturn.design.notes import Notes
-from quarterturn.design.outlined import outline_reach, shows_in_every_quarter
+from quarterturn.design.outlined import outline_reach, runs_through_corner, shows_in_every_quarter
 from quarterturn.measure import Length
 
 
@@ -135,7 +135,14 @@ def _check_outline(
             "shape-vanishes",
             place,
             f"The {size.outline} disappears in the seams: of some quarter nothing shows once it is sewn.",
-            "Make it wider.",
+            "Make it wider; an outline of your own must reach into all four quarters of its box.",
+        )
+    elif size.own and runs_through_corner(size, curve, seam):
+        notes.add(
+            "shape-through-corner",
+            place,
+            f"The edge of the {size.outline} runs just through the place where the seams cross.",
+            "Make it a little wider or narrower, or draw it so that its edge passes beside the middle of its box.",
         )
 
 

@@ -161,7 +161,7 @@ def _kind(value: Any) -> str:
     return kinds.get(type(value), "a date or a time")
 
 
-def _model_at(path: Path) -> Any:
+def model_at(path: Path) -> Any:
     """Return the schema of the table at a path, as pydantic keeps it."""
     whole = _whole_schema()
     node: Any = whole
@@ -188,11 +188,11 @@ def _resolve(node: Any, whole: Mapping[str, Any]) -> Any:
 
 
 def _fields_of_table(path: Path) -> list[str]:
-    return list(_model_at(path[:-1]).get("properties", {}))
+    return list(model_at(path[:-1]).get("properties", {}))
 
 
 def _choices(path: Path) -> list[str]:
-    node = _model_at(path)
+    node = model_at(path)
     words = node.get("enum", [node["const"]] if "const" in node else [])
     return ["true" if word is True else str(word) for word in words]
 

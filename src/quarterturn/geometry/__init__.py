@@ -8,12 +8,20 @@ A path is positive when its interior lies on the left of the direction of travel
 that is: its area by Green's theorem is above zero. With y down this looks clockwise. Holes run the other way.
 """
 
+from quarterturn.geometry.affine import Affine, Drawn, Oval
 from quarterturn.geometry.compare import congruence, merged, same_outline, same_region
 from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through, path_crossings
 from quarterturn.geometry.flatten import flatten_path, flatten_segment
 from quarterturn.geometry.motion import STAY, Motion, mirror_across_vertical, quarter_turns, shift, turn_about
 from quarterturn.geometry.offset import offset_path
-from quarterturn.geometry.outlines import OUTLINES, outline_path
+from quarterturn.geometry.outlines import OUTLINES, fitted, outline_path, scaled
+from quarterturn.geometry.pathdata import (
+    PathDataError,
+    Subpath,
+    read_numbers,
+    read_path_data,
+    write_path_data,
+)
 from quarterturn.geometry.paths import Bounds, Path, Region, path_bounds, region_bounds
 from quarterturn.geometry.polygons import (
     FLATTENING,
@@ -36,22 +44,28 @@ __all__ = [
     "FLATTENING",
     "OUTLINES",
     "STAY",
+    "Affine",
     "Arc",
     "Bounds",
     "Cubic",
+    "Drawn",
     "Line",
     "Motion",
+    "Oval",
     "Path",
+    "PathDataError",
     "Point",
     "Region",
     "Segment",
     "StraightLine",
+    "Subpath",
     "as_polygon",
     "circle",
     "congruence",
     "cut",
     "difference_area",
     "disc",
+    "fitted",
     "flatten_path",
     "flatten_segment",
     "from_polygons",
@@ -67,11 +81,14 @@ __all__ = [
     "path_crossings",
     "polygon",
     "quarter_turns",
+    "read_numbers",
+    "read_path_data",
     "rectangle",
     "region_bounds",
     "roomiest_point",
     "same_outline",
     "same_region",
+    "scaled",
     "shift",
     "spread",
     "spread_circle",
@@ -79,4 +96,5 @@ __all__ = [
     "uncovered_area",
     "united",
     "without",
+    "write_path_data",
 ]

@@ -18,9 +18,13 @@ from quarterturn.geometry.shapes import circle
 MIRRORED = Motion(-1 + 0j, 0j, mirrored=True)
 
 
-def outline_path(name: str, width: float, turn: int = 0, lobes: int = 8) -> Path:
-    """Return an outline of OUTLINES, so wide before it is turned by so many quarters clockwise."""
-    return quarter_turns(turn).path(_scaled(OUTLINES[name](lobes), width))
+def outline_path(outline: str | Path, width: float, turn: int = 0, lobes: int = 8) -> Path:
+    """Return an outline, so wide before it is turned by so many quarters clockwise, the middle of its box at 0.
+
+    It is one of OUTLINES by its name, or any closed path.
+    """
+    whole = OUTLINES[outline](lobes) if isinstance(outline, str) else fitted(outline)
+    return quarter_turns(turn).path(scaled(whole, width))
 
 
 def _heart(lobes: int) -> Path:
@@ -88,12 +92,17 @@ def _with_mirror_image(side: tuple[Segment, ...]) -> tuple[Segment, ...]:
 
 
 def _fitted(segments: Iterable[Segment]) -> Path:
-    path = Path(tuple(segments))
-    wide = _scaled(path, 1 / path_bounds(path).width)
+    return fitted(Path(tuple(segments)))
+
+
+def fitted(path: Path) -> Path:
+    """Return a closed path as outlines are kept: positive, 1 wide, the middle of its box at 0."""
+    wide = scaled(path if path.area() > 0 else path.reversed(), 1 / path_bounds(path).width)
     return shift(-path_bounds(wide).centre).path(wide)
 
 
-def _scaled(path: Path, factor: float) -> Path:
+def scaled(path: Path, factor: float) -> Path:
+    """Return a path made larger or smaller about 0."""
     return Path(tuple(_scaled_segment(s, factor) for s in path.segments))
 
 

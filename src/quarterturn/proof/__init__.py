@@ -8,6 +8,14 @@ Promise: a check calculates anew and never asks the stage it checks; the rehears
 from quarterturn.proof.check import CHECKS, check_pattern
 from quarterturn.proof.model import Check, Pattern
 from quarterturn.proof.proving import ACCEPTED, Proof, prove, supplies_of
+from quarterturn.proof.sizing import (
+    Suggestion,
+    changes_of,
+    sizes_text,
+    suggestion_table,
+    suggestions,
+    suggestions_text,
+)
 from quarterturn.proof.text import finding_lines, findings_text, rehearsal_sentences, rehearsal_text, summary
 
 __all__ = [
@@ -16,12 +24,18 @@ __all__ = [
     "Check",
     "Pattern",
     "Proof",
+    "Suggestion",
+    "changes_of",
     "check_pattern",
     "finding_lines",
     "findings_text",
     "prove",
     "rehearsal_sentences",
     "rehearsal_text",
+    "sizes_text",
+    "suggestion_table",
+    "suggestions",
+    "suggestions_text",
     "summary",
     "supplies_of",
 ]

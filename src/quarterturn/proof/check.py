@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from quarterturn.design import Finding
 from quarterturn.proof.checks.agreement import AGREEMENT
+from quarterturn.proof.checks.beds import BEDS
 from quarterturn.proof.checks.behaviour import BEHAVIOUR
 from quarterturn.proof.checks.borders import BORDERS
 from quarterturn.proof.checks.cloth import CLOTH
@@ -44,6 +45,7 @@ CHECKS: tuple[Check, ...] = (
     *COLOURS,
     *METRIC,
     *IMPRINT,
+    *BEDS,
 )
 """Every check, by the groups of the trade's list for the technical edit."""
 

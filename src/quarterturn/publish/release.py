@@ -26,6 +26,8 @@ class Verdict:
     name: str
     findings: tuple[Finding, ...]
     proof: Proof
+    others: tuple[tuple[Pattern, Proof], ...] = ()
+    """The pattern in its other sizes, each with its rehearsal."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,10 +75,13 @@ def contents(files: Mapping[str, bytes]) -> bytes:
 
 def _booklet(order: Order) -> Mapping[str, bytes]:
     from quarterturn.publish.booklet import booklet
+    from quarterturn.publish.wording import sizes_rehearsed
 
-    said = rehearsal_sentences(order.pattern, order.verdict.proof)
+    others = order.verdict.others
+    said = (*rehearsal_sentences(order.pattern, order.verdict.proof), *sizes_rehearsed(others))
     paper = order.pattern.design.house.paper
-    return {"booklet.pdf": booklet(order.pattern, paper, said, draft_line(order))}
+    sizes = [pattern for pattern, _ in others]
+    return {"booklet.pdf": booklet(order.pattern, paper, said, draft_line(order), sizes)}
 
 
 def draft_line(order: Order) -> str:
@@ -107,8 +112,13 @@ def _templates(order: Order) -> Mapping[str, bytes]:
 
 def shape_stems(blocks: Blocks) -> list[str]:
     """Return for each master a name of its files: letters, figures and hyphens, each name once."""
-    plain = (re.sub("[^a-z0-9]+", "-", master.recipe.lower()).strip("-") for master in blocks.masters)
-    return [f"shape-{number}-{word}"[:60].rstrip("-") for number, word in enumerate(plain, 1)]
+    return [stem("shape", number, master.recipe) for number, master in enumerate(blocks.masters, 1)]
+
+
+def stem(kind: str, number: int, name: str) -> str:
+    """Return a name of files for something with a name of its own; the number keeps it apart from others."""
+    word = re.sub("[^a-z0-9]+", "-", name.lower()).strip("-")
+    return f"{kind}-{number}-{word}"[:60].rstrip("-")
 
 
 def _picture(order: Order) -> Mapping[str, bytes]:
@@ -122,16 +132,31 @@ def _picture(order: Order) -> Mapping[str, bytes]:
 
 
 def _lists(order: Order) -> Mapping[str, bytes]:
+    from quarterturn.publish.tables import sizes_csv
+
+    files = _lists_of(order.pattern, "cut-list", "job")
+    patterns = (order.pattern, *(pattern for pattern, _ in order.verdict.others))
+    if len(patterns) > 1:
+        files["sizes.csv"] = sizes_csv(patterns).encode()
+    for number, pattern in enumerate(patterns[1:], 2):
+        size = pattern.design.size
+        files |= _lists_of(pattern, stem("cut-list", number, size), stem("job", number, size))
+    return files
+
+
+def _lists_of(pattern: Pattern, cuts: str, job: str) -> dict[str, bytes]:
+    """Return the lists of one size under these names."""
     from quarterturn.publish.tables import cut_list_csv, job_json
 
-    pattern = order.pattern
-    cuts = cut_list_csv(pattern.bill, pattern.materials, pattern.design)
-    return {"cut-list.csv": cuts.encode(), "job.json": job_json(pattern).encode()}
+    cut_list = cut_list_csv(pattern.bill, pattern.materials, pattern.design)
+    return {f"{cuts}.csv": cut_list.encode(), f"{job}.json": job_json(pattern).encode()}
 
 
 def _findings(order: Order) -> Mapping[str, bytes]:
     verdict = order.verdict
     text = findings_text(verdict.findings, verdict.name) + rehearsal_text(order.pattern, verdict.proof)
+    for pattern, proof in verdict.others:
+        text += f"In {pattern.design.size} size:\n{rehearsal_text(pattern, proof)}"
     return {"findings.txt": text.encode()}
 
 

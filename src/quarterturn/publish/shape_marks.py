@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import bisect
 import cmath
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from quarterturn.blocks import FusedShape
 from quarterturn.geometry import (
@@ -22,6 +24,7 @@ from quarterturn.geometry import (
     region_bounds,
     shift,
 )
+from quarterturn.publish.clearing import are_inside, is_clear, lines_of
 from quarterturn.publish.lettering import largest_size
 from quarterturn.publish.paper import INK, NOTE, SMALLEST
 from quarterturn.publish.pens import moved
@@ -40,6 +43,8 @@ BEYOND = 2.5
 """Cut lines run on this far beyond the web, in millimetres."""
 ROOMY = 15.0
 """A hollow of at least this radius has room for the lettering; else it stands outside the shape."""
+DETOURS = tuple(float(sign * off) for off in range(0, 43, 3) for sign in (1, -1))
+"""How far off a diagonal, in degrees, the names of the web lines may stand."""
 DIAGONALS = (-45.0, -135.0, 135.0, 45.0)
 
 TRUE_SIZE = Scale(MM_PER_INCH)
@@ -87,8 +92,10 @@ def template_marks(template: Template, size: str, *, everywhere: bool = False) -
     marks += _cross()
     marks.append(Area(Region((TRUE_SIZE.path(shape.traced),)), TRACED))
     inner = inner_radius(shape)
-    if inner >= ROOMY:
-        marks += _lettering_inside(shape, inner, size, DIAGONALS if everywhere else DIAGONALS[:1])
+    lettering = tuple(_lettering_inside(shape, inner, size)) if inner >= ROOMY else ()
+    if lettering and are_inside(lettering, TRUE_SIZE.region(shape.ring_in)):
+        marks += _ring_lettering(shape, DIAGONALS if everywhere else DIAGONALS[:1])
+        marks += lettering
     else:
         marks += _lettering_outside(shape, size)
     return tuple(marks)
@@ -119,15 +126,12 @@ def _cross() -> Iterator[Mark]:
     yield Stroke((Line(-4j, 4j),), CROSS)
 
 
-def _lettering_inside(
-    shape: FusedShape, inner: float, size: str, diagonals: tuple[float, ...]
-) -> Iterator[Mark]:
-    """Return name, size, grain and the names of the lines, each in its own part of the hollow."""
-    for angle in diagonals:
-        yield from _ring_names(shape, angle)
+def _lettering_inside(shape: FusedShape, inner: float, size: str) -> Iterator[Mark]:
+    """Return name, size, grain and the names of the cuts, each in its own part of the hollow."""
     for number, (turn, along) in enumerate(((-90.0, -1j), (0.0, 1 + 0j)), 1):
         side = -1 + 0j if number == 1 else -1j
-        yield Text(along * (inner - 2.5) + 1.4 * side, f"cut {number}", NOTE, "end", turn)
+        reach = min(inner, _distance(shape.ring_in.paths[0], turn))
+        yield Text(along * (reach - 2.5) + 1.4 * side, f"cut {number}", NOTE, "end", turn)
     room = inner * 0.62 - 3
     middle = inner * 0.36
     yield from _fitted(complex(-middle, -middle), shape.name, room, bold=True)
@@ -150,6 +154,15 @@ def _fitted(at: Point, text: str, room: float, *, bold: bool) -> Iterator[Text]:
         yield Text(at, text, size, "middle", bold=bold)
 
 
+def _ring_lettering(shape: FusedShape, diagonals: tuple[float, ...]) -> Iterator[Mark]:
+    """Return the names of the web lines on diagonals, or as near to each as none of the lines runs through them."""
+    outline = Region((shape.traced,))
+    lines = lines_of(TRUE_SIZE.region(region) for region in (shape.ring_out, outline, shape.ring_in))
+    for angle in diagonals:
+        ways = (tuple(_ring_names(shape, angle + off)) for off in DETOURS)
+        yield from next((names for names in ways if all(is_clear(name, lines) for name in names)), ())
+
+
 def _ring_names(shape: FusedShape, angle: float) -> Iterator[Text]:
     """Return the names of the two web lines where a ray from the middle meets them."""
     traced, outside = _distance(shape.traced, angle), _distance(shape.ring_out.paths[0], angle)
@@ -169,9 +182,20 @@ def _along_curve(text: str, angle: float, radius: float, slant: float) -> Text:
 
 def _nearest(path: Path, angle: float) -> tuple[Segment, float]:
     """Return where a ray from the middle meets an outline: a segment and a parameter, near enough for a label."""
-    way = cmath.rect(1, math.radians(angle))
-    marks = [(segment, k / 64) for segment in path.segments for k in range(65)]
-    return min(marks, key=lambda mark: abs(cmath.phase(mark[0].point(mark[1]) / way)))
+    angles, marks = _by_angle(path)
+    wanted = cmath.phase(cmath.rect(1, math.radians(angle)))
+    index = bisect.bisect(angles, wanted)
+    near = (index - 1, index % len(angles))
+    return marks[min(near, key=lambda k: abs(math.remainder(angles[k] - wanted, math.tau)))]
+
+
+@lru_cache(maxsize=16)
+def _by_angle(path: Path) -> tuple[list[float], list[tuple[Segment, float]]]:
+    """Return marks along an outline with the angles at which they are seen from the middle, in their order."""
+    steps = 64 if len(path.segments) < 100 else 4
+    marks = [(segment, k / steps) for segment in path.segments for k in range(steps + 1)]
+    seen = sorted(((cmath.phase(s.point(t)), index) for index, (s, t) in enumerate(marks)))
+    return [angle for angle, _ in seen], [marks[index] for _, index in seen]
 
 
 def _distance(path: Path, angle: float) -> float:

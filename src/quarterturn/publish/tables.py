@@ -12,7 +12,7 @@ import enum
 import json
 import types
 import typing
-from collections.abc import Hashable, Iterable, Iterator, Mapping
+from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import cache
 from io import StringIO
@@ -22,6 +22,7 @@ from quarterturn.design import Design
 from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, Materials, PanelGroup, StripGroup
 from quarterturn.measure import MM, Length
 from quarterturn.pieces import Bill
+from quarterturn.proof import Pattern
 
 JsonValue: TypeAlias = "bool | int | float | str | list[JsonValue] | dict[str, JsonValue] | None"
 
@@ -56,6 +57,25 @@ def cut_list_csv(bill: Bill, materials: Materials, design: Design) -> str:
         name = design.fabric(plan.fabric).name
         for row in _rows(plan, bill):
             writer.writerow([_plain_cell(cell) for cell in (plan.fabric, name, *row)])
+    return out.getvalue()
+
+
+def sizes_csv(patterns: Sequence[Pattern]) -> str:
+    """Return the sizes side by side, as the booklet has them: for each row its part, what it tells, a cell a size.
+
+    The sizes stand from small to large.
+    """
+    import csv
+
+    from quarterturn.publish.wording import by_size, size_parts
+
+    ordered = by_size(patterns)
+    out = StringIO(newline="")
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(("part", "what", *(_plain_cell(pattern.design.size) for pattern in ordered)))
+    for part in size_parts(ordered):
+        for row in part.rows:
+            writer.writerow([_plain_cell(cell) for cell in (part.title, row.what, *row.cells)])
     return out.getvalue()
 
 

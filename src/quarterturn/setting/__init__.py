@@ -8,6 +8,7 @@ Promise: the picture is drawn from sewn outlines only; it shows what the seams l
 
 from quarterturn.setting.arrange import arrange
 from quarterturn.setting.closing import Closing, closing_turns
+from quarterturn.setting.fitting import fit_to, growth, nearest_to
 from quarterturn.setting.lattice import EIGHTH, corner_triangles, places_on_point, sashes, side_triangles
 from quarterturn.setting.model import (
     Face,
@@ -73,9 +74,12 @@ __all__ = [
     "closing_turns",
     "corner_places",
     "corner_triangles",
+    "fit_to",
+    "growth",
     "is_sashing",
     "map_findings",
     "mitred_strip",
+    "nearest_to",
     "picture",
     "place_all",
     "places_on_point",

@@ -12,6 +12,7 @@ import pypdfium2
 import pytest
 
 from quarterturn.design import Paper
+from quarterturn.pipeline import make_pattern
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet import Document, assemble, booklet, print_booklet
 from quarterturn.publish.booklet.model import Block, CutLine, CutList, Entry, Figure, FullPage, Plate, Section
@@ -51,8 +52,13 @@ def pattern(name: str) -> Pattern:
 
 
 @cache
+def others(name: str) -> tuple[Pattern, ...]:
+    return tuple(make_pattern(size) for size in pattern(name).design.sizes)
+
+
+@cache
 def document(name: str, paper: Paper = Paper.LETTER) -> Document:
-    return assemble(pattern(name), paper)
+    return assemble(pattern(name), paper, others=others(name))
 
 
 @cache
@@ -170,7 +176,8 @@ def test_pages_have_the_size_of_the_paper_and_count_themselves(name: str, paper:
 @ALL
 def test_sections_stand_in_the_order_of_the_work(name: str) -> None:
     titles = [block.title for block in document(name).blocks if isinstance(block, Section)]
-    assert titles[:2] == ["Requirements", "Before you begin"]
+    opening = ["Sizes"] if others(name) else []
+    assert titles[: len(opening) + 2] == [*opening, "Requirements", "Before you begin"]
     text = " ".join(pages(name))
     places = [text.index(title) for title in titles]
     assert places == sorted(places)

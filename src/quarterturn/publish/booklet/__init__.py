@@ -19,12 +19,17 @@ __all__ = ["Document", "assemble", "booklet", "print_booklet"]
 
 
 def booklet(
-    pattern: Pattern, paper: Paper | None = None, rehearsed: Sequence[str] = (), draft: str = ""
+    pattern: Pattern,
+    paper: Paper | None = None,
+    rehearsed: Sequence[str] = (),
+    draft: str = "",
+    others: Sequence[Pattern] = (),
 ) -> bytes:
     """Return the booklet of a pattern on a paper (the design's own, if none is named).
 
     `rehearsed` holds what the rehearsal found, a sentence each; without it nothing is claimed. `draft` is what
-    the cover and the foot of each page say where the booklet is not to be sewn from.
+    the cover and the foot of each page say where the booklet is not to be sewn from. `others` are the pattern in
+    its other sizes, each of which gets a column.
     Raises UnprintableTextError for text that the fonts lack.
     """
-    return print_booklet(assemble(pattern, paper or pattern.design.house.paper, rehearsed, draft))
+    return print_booklet(assemble(pattern, paper or pattern.design.house.paper, rehearsed, draft, others))

@@ -9,7 +9,7 @@ from typing import TypeAlias
 
 from quarterturn.design import Paper
 from quarterturn.proof import Pattern
-from quarterturn.publish.booklet import back, front, making, sections, top
+from quarterturn.publish.booklet import back, front, making, sections, sizes, top
 from quarterturn.publish.booklet.model import (
     Block,
     CutList,
@@ -31,14 +31,24 @@ MAP_ROOM, ASSEMBLY_ROOM, COVER_ROOM, COLOURING_ROOM = 74.0, 62.0, 112.0, 58.0
 """Millimetres of a page's height that are not free for the large drawing on it."""
 
 
-def assemble(pattern: Pattern, paper: Paper, rehearsed: Sequence[str] = (), draft: str = "") -> Document:
-    """Return the booklet of a pattern on a paper; `rehearsed` says what the rehearsal found, if it was run."""
+def assemble(
+    pattern: Pattern,
+    paper: Paper,
+    rehearsed: Sequence[str] = (),
+    draft: str = "",
+    others: Sequence[Pattern] = (),
+) -> Document:
+    """Return the booklet of a pattern on a paper; `rehearsed` says what the rehearsal found, if it was run.
+
+    `others` are the pattern in its other sizes, each of which gets a column.
+    """
     width, height = PAPER_MM[paper]
     line = width - 2 * MARGIN
     work = list(_work(pattern, line, height))
     printed = [text for block in work for text in _texts(block)]
     blocks: list[Block] = [
         replace(front.cover(pattern, line, height - COVER_ROOM), draft=draft),
+        *sizes.side_by_side(pattern, others, line),
         *front.requirements(pattern),
         *front.before_you_begin(pattern, printed),
         *work,
@@ -48,7 +58,8 @@ def assemble(pattern: Pattern, paper: Paper, rehearsed: Sequence[str] = (), draf
     ]
     design = pattern.design
     version = f"version {design.version}" if design.version else ""
-    foot = " · ".join(part for part in (design.title, version, "draft" if draft else "") if part)
+    size = front.size_named(pattern)
+    foot = " · ".join(part for part in (design.title, size, version, "draft" if draft else "") if part)
     return Document(design.title, design.maker, foot, width, height, MARGIN, numbered(blocks))
 
 

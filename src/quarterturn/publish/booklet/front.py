@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from quarterturn.design import ORIGINAL
 from quarterturn.design.colour import text_colour_on
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.model import Block, Cover, FabricKey, Notes, Pairs, Section, Swatch, Table
@@ -36,7 +37,7 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
     design, setting = pattern.design, pattern.setting
     broad = min(width, height * float(setting.width) / float(setting.height))
     facts = (
-        ("Finished size", rectangle(design, setting.width, setting.height)),
+        (size_named(pattern) or "Finished size", rectangle(design, setting.width, setting.height)),
         *((f"Finished {name}", size) for name, size in unit_sizes(pattern)),
         ("Skill level", design.house.skill),
         ("Pattern", design.number),
@@ -50,6 +51,12 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
         facts=tuple((name, value) for name, value in facts if value),
         picture=top_sheet(design, pattern.blocks, setting, broad, Look(line=0.06)),
     )
+
+
+def size_named(pattern: Pattern) -> str:
+    """Return the name of the size that a booklet is for; nothing where the design has one size and no name for it."""
+    design = pattern.design
+    return f"{design.size} size" if design.sizes or design.size != ORIGINAL else ""
 
 
 def requirements(pattern: Pattern) -> Iterator[Block]:

@@ -80,6 +80,18 @@ class Table:
 
 
 @dataclass(frozen=True, slots=True)
+class SizeTable:
+    """A table with a column for each size, its heads on each page that it runs over.
+
+    A cell of several parts has them between semicolons.
+    """
+
+    title: str
+    heads: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Notes:
     """Sentences, each on its own line, under a small title; cautions are framed."""
 
@@ -154,7 +166,7 @@ class FullPage:
 
 
 Block: TypeAlias = (
-    Cover | Section | FabricKey | Table | Notes | Pairs | CutList | Entry | Plate | Remainder | FullPage
+    Cover | Section | FabricKey | Table | SizeTable | Notes | Pairs | CutList | Entry | Plate | Remainder | FullPage
 )  # fmt: skip
 
 

@@ -36,6 +36,7 @@ from quarterturn.publish.wording.sections import (
     unit_grid,
     unit_sizes,
 )
+from quarterturn.publish.wording.sizes import SizePart, by_size, size_notes, size_parts, sizes_rehearsed
 from quarterturn.publish.wording.telling import TELLERS, tell
 
 __all__ = [
@@ -44,10 +45,12 @@ __all__ = [
     "TELLERS",
     "Made",
     "Need",
+    "SizePart",
     "Wording",
     "abbreviations",
     "assumptions",
     "borders_said",
+    "by_size",
     "cautions",
     "centre_sewing",
     "cloth_needs",
@@ -74,7 +77,10 @@ __all__ = [
     "row_places",
     "section_name",
     "sections_of",
+    "size_notes",
+    "size_parts",
     "sized",
+    "sizes_rehearsed",
     "sizes_said",
     "tell",
     "unit_grid",

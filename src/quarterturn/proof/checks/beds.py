@@ -1,0 +1,67 @@
+"""A size that is meant for a bed is as large as the bed wants it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from quarterturn.design import Bed, Design, Fit, Severity, dotted
+from quarterturn.measure import Length
+from quarterturn.proof.checks.fault import Fault, check, tell
+from quarterturn.proof.checks.finished import finished_size
+from quarterturn.proof.model import Pattern
+from quarterturn.setting import nearest_to
+
+
+def bed_missed(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of a quilt that differs from the size that its bed wants by more than it may."""
+    design, bed = pattern.design, pattern.design.bed
+    if bed is None:
+        return
+    width, height = finished_size(design)
+    if max(abs(width - bed.wanted[0]), abs(height - bed.wanted[1])) <= bed.within:
+        return
+    wider, longer = width - bed.wanted[0], height - bed.wanted[1]
+    sentence = (
+        f"The quilt finishes {_size(design, width, height)}. {bed_words(design, bed)} wants "
+        f"{_size(design, *bed.wanted)}: the quilt is {_by(design, wider, longer)}, "
+        f"and may differ by {tell(bed.within, design.units)}."
+    )
+    yield Fault(
+        dotted("sizes", design.size), sentence, _change(pattern, nearest_to(design, pattern.blocks, bed))
+    )
+
+
+def bed_words(design: Design, bed: Bed) -> str:
+    """Name a bed with its mattress, its drop, and its tuck if it has one."""
+    name = f"A {bed.name} bed" if bed.name else "A bed"
+    tuck = f" and a tuck of {tell(bed.tuck, design.units)}" if bed.tuck else ""
+    return f"{name} of {_size(design, bed.width, bed.length)} with a drop of {tell(bed.drop, design.units)}{tuck}"
+
+
+def _size(design: Design, width: Length, height: Length) -> str:
+    return f"{tell(width, design.units)} × {tell(height, design.units)}"
+
+
+def _by(design: Design, wider: Length, longer: Length) -> str:
+    pairs = ((wider, "wider", "narrower"), (longer, "longer", "shorter"))
+    return " and ".join(
+        f"{tell(abs(more), design.units)} {larger if more > 0 else smaller}"
+        for more, larger, smaller in pairs
+        if more
+    )
+
+
+def _change(pattern: Pattern, fit: Fit) -> str:
+    """Return the remedy: repeats and border that come nearest, unless the quilt has them already."""
+    design = pattern.design
+    now = (design.setting.across, design.setting.down)
+    if (fit.across, fit.down) == now and fit.border is None:
+        return "No other number of repeats comes nearer: change the size of the units, the drop or `within`."
+    border = f", with an outermost border {tell(fit.border, design.units)} wide" if fit.border else ""
+    size = _size(design, fit.width, fit.height)
+    return f"Lay the map {fit.across} across and {fit.down} down{border}, which gives {size}; or state another drop."
+
+
+BEDS = (
+    check("bed-missed", Severity.CONFUSES, (), "A size meant for a bed has the size it wants.", bed_missed),
+)

@@ -14,7 +14,7 @@ from quarterturn.cli.ending import Ending
 from quarterturn.design import BEDS, read_design
 from quarterturn.proof import Pattern, Proof, prove
 from tests.cli.test_rehearse import without_the_first_strips
-from tests.samples import ROUNDS
+from tests.samples import ROUNDS, straight
 
 SIZES = f"""{ROUNDS}
 [sizes.wide]
@@ -94,7 +94,7 @@ def test_one_size_is_shown_as_a_design_of_its_own(file: str, capsys: pytest.Capt
     assert run(["show", "design", file, "--size", "wide"]) == Ending.GOOD
     design = read_design(capsys.readouterr().out).design
     assert design is not None
-    assert (design.size, design.setting.across, design.sizes) == ("wide", 2, ())
+    assert (design.size, straight(design).across, design.sizes) == ("wide", 2, ())
 
 
 @pytest.mark.parametrize("command", [["rehearse"], ["show", "steps"], ["show", "findings"]])

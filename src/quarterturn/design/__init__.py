@@ -48,7 +48,16 @@ from quarterturn.design.model import (
     code_of_unit,
     quarter_of_unit,
 )
-from quarterturn.design.nesting import ROOT, TOP, NamedCell, border_key, codes_in, named_cells, section_key
+from quarterturn.design.nesting import (
+    ROOT,
+    TOP,
+    NamedCell,
+    border_key,
+    codes_in,
+    named_cells,
+    places_of,
+    section_key,
+)
 from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.repeats import laid, mirrored, turned, upended
@@ -161,6 +170,7 @@ __all__ = [
     "named_cells",
     "nearest_fit",
     "parts_of",
+    "places_of",
     "quarter_of_unit",
     "read_design",
     "schema",

@@ -8,7 +8,7 @@ from quarterturn.measure import Length, inches
 
 LARGEST_FILE = 1_000_000
 LONGEST_LINE = 4_000
-DEEPEST = 8
+DEEPEST = 12
 """Tables within tables."""
 MOST_VALUES = 10_000
 """Keys, values, and items of lists."""

@@ -156,8 +156,8 @@ def _reached(names: Sequence[str], held: dict[str, list[str]]) -> set[str]:
     return reached
 
 
-def _check_count(design: Design, notes: Notes) -> None:
-    """Note a quilt of more places than can be, with all sections laid out."""
+def places_of(design: Design) -> int:
+    """Return how many places the quilt has, with all its sections laid out."""
     settings = {section.name: section.setting for section in design.sections}
     counts: dict[str, int] = {}
 
@@ -177,7 +177,12 @@ def _check_count(design: Design, notes: Notes) -> None:
             counts[name] = places(settings[name], settings[name].borders)
         return counts[name]
 
-    total = places(design.setting, design.borders)
+    return places(design.setting, design.borders)
+
+
+def _check_count(design: Design, notes: Notes) -> None:
+    """Note a quilt of more places than can be."""
+    total = places_of(design)
     if total > limits.MOST_PLACES:
         sentence = f"With all its sections laid out the quilt has {total:,} places."
         notes.add("map-too-large", "setting", sentence, f"Keep to {limits.MOST_PLACES:,}.")

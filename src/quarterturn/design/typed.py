@@ -118,7 +118,7 @@ def _expected(fault: ErrorDetails, path: Path) -> str:
 
 def _list_of(path: Path) -> str:
     """Return what a list at a path is a list of."""
-    items = _model_at(path).get("items", {})
+    items = model_at(path).get("items", {})
     if "oneOf" in items:
         return "a list of words"
     return "a list of tables" if "$ref" in items else "a list of lengths"

@@ -8,7 +8,16 @@ Promise: the picture is drawn from sewn outlines only; it shows what the seams l
 
 from quarterturn.setting.arrange import arrange
 from quarterturn.setting.closing import Closing, closing_turns
-from quarterturn.setting.fitting import fit_to, growth, nearest_to
+from quarterturn.setting.fitting import (
+    fit_to,
+    growth,
+    nearest_to,
+    outermost_of,
+    repeats_of,
+    why_once,
+    with_repeats,
+)
+from quarterturn.setting.framing import frames_of
 from quarterturn.setting.lattice import EIGHTH, corner_triangles, places_on_point, sashes, side_triangles
 from quarterturn.setting.model import (
     Face,
@@ -75,17 +84,22 @@ __all__ = [
     "corner_places",
     "corner_triangles",
     "fit_to",
+    "frames_of",
     "growth",
     "is_sashing",
     "map_findings",
     "mitred_strip",
     "nearest_to",
+    "outermost_of",
     "picture",
     "place_all",
     "places_on_point",
+    "repeats_of",
     "sashes",
     "setting_text",
     "side_triangles",
     "strip_places",
     "turned_in_place",
+    "why_once",
+    "with_repeats",
 ]

@@ -42,6 +42,21 @@ def framed(builder: Builder, name: str, centre: Node, borders: Sequence[AnyBorde
     return Framed(TOP if name == ROOT else name, Child(centre), tuple(frames), width, height)
 
 
+def frames_of(top: Node, borders: Sequence[AnyBorder]) -> tuple[Frame | None, ...]:
+    """Return the frame of each border round a node that has them; None for a coping that has nothing to bring."""
+    frames = iter(top.frames if isinstance(top, Framed) else ())
+    inner = top.centre if isinstance(top, Framed) else top
+    width, height = inner.width, inner.height
+    found: list[Frame | None] = []
+    for border in borders:
+        idle = isinstance(border, Coping) and (border.width, border.height) == (width, height)
+        frame = None if idle else next(frames)
+        if frame is not None:
+            width, height = width + 2 * frame.side_depth, height + 2 * frame.end_depth
+        found.append(frame)
+    return tuple(found)
+
+
 def _frame(builder: Builder, key: str, border: AnyBorder, inner: Size) -> Frame:
     if isinstance(border, Border):
         return _plain(border, inner)

@@ -18,7 +18,7 @@ from quarterturn.publish.booklet.model import Document, FullPage, Notes, Plate, 
 from quarterturn.publish.tables import sizes_csv
 from quarterturn.publish.wording import by_size, size_parts
 from tests.publish.booklet.test_booklet import figure_list
-from tests.samples import ROUNDS
+from tests.samples import ROUNDS, straight
 
 PRICED = ROUNDS.replace('colour = "#9c4a35"', 'colour = "#9c4a35"\nprice = 12.5')
 EIGHT = f"""{PRICED}
@@ -133,7 +133,9 @@ def cells(what: str) -> list[str]:
 def test_the_rows_are_read_off_the_patterns() -> None:
     sizes = by_size(patterns())
     assert cells("Squares in all") == [f"({sum(m.count for m in each.bill.masters)})" for each in sizes]
-    assert cells("Units across × down") == [f"{p.setting.columns} × {p.setting.rows}" for p in sizes]
+    assert cells("Units across × down") == [
+        f"{columns} × {rows}" for rows, columns in (straight(p.design).size for p in sizes)
+    ]
     assert cells("Fabric C")[1] == "⅛ yard"
     assert cells("Border 2, finished width")[5:] == ['3⅜" B', "–", "–"]
     assert cells("Cost of the fabrics with a price")[1] == "1.56 USD"

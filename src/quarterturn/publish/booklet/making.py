@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from quarterturn.design import code_of_unit
 from quarterturn.materials import ClothPlan
+from quarterturn.pieces import MasterCount, MotifCount
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
 from quarterturn.publish.booklet.model import (
@@ -101,8 +102,8 @@ def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     if not steps:
         return
     yield Section("Preparing the shapes")
-    made = (*pattern.bill.masters, *pattern.bill.motifs)[0]
-    sheet = blank_figure(pattern, made.recipe, made.shape)
+    shaped: tuple[MasterCount | MotifCount, ...] = (*pattern.bill.masters, *pattern.bill.motifs)
+    sheet = blank_figure(pattern, shaped[0].recipe, shaped[0].shape)
     blank = Figure("A ring fused to the wrong side", (Cell(sheet),))
     for entry in gather(steps, pattern, first):
         action = _step(pattern, entry).action

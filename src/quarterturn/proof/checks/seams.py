@@ -12,6 +12,9 @@ from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
 from quarterturn.steps import AddBorder, AddMitred, JoinRows, Placed, SewLine, Step, Subcut, labels
 
+ROWS = ("pair ", "row ", "sashing ")
+"""How the labels of lines begin that are parts of one section: sections need not match one another's seams."""
+
 
 def sewn_sizes(pattern: Pattern) -> Iterator[Fault]:
     """Recalculate the size of whatever is sewn from the sizes of its parts: the sum of parts less the seams."""
@@ -71,15 +74,21 @@ def _sewn_size(step: Step, sizes: dict[str, Size]) -> Size | None:
         return parts[0][0], sum((h for _, h in parts), Length(0)) - taken
     if any(pile.label not in sizes for pile in step.uses[:2]):
         return None
-    (width, height), strip = (sizes[pile.label] for pile in step.uses[:2])
+    assert isinstance(action, AddBorder | AddMitred)
+    (width, height), strip = _work(step, action.laid, sizes), sizes[step.uses[1].label]
     if isinstance(action, AddMitred):
         more = 2 * (min(strip) - 2 * action.seam)
         return width + more, height + more
-    assert isinstance(action, AddBorder)
     upright = action.side in (Side.LEFT, Side.RIGHT)
     depth = _along(action, strip, height if upright else width)[1]
     more = depth - 2 * action.seam
     return (width + more, height) if upright else (width, height + more)
+
+
+def _work(step: Step, laid: int, sizes: dict[str, Size]) -> Size:
+    """Return the size of what a border is sewn to, as it is laid."""
+    width, height = sizes[step.uses[0].label]
+    return (height, width) if laid % 2 else (width, height)
 
 
 def _along(action: AddBorder, strip: Size, edge: Length) -> Size:
@@ -111,7 +120,7 @@ def _edges(step: Step, sizes: dict[str, Size]) -> Iterator[Length]:
             if size := _lying(part, sizes):
                 yield size[axis]
     elif isinstance(action, AddBorder) and all(pile.label in sizes for pile in step.uses[:2]):
-        top, strip = (sizes[pile.label] for pile in step.uses[:2])
+        top, strip = _work(step, action.laid, sizes), sizes[step.uses[1].label]
         edge = top[1] if action.side in (Side.LEFT, Side.RIGHT) else top[0]
         yield edge
         yield _along(action, strip, edge)[0]
@@ -127,7 +136,7 @@ def crossings(pattern: Pattern) -> Iterator[Fault]:
     for step in pattern.steps.steps:
         action = step.action
         if isinstance(action, SewLine) and action.way is Side.RIGHT:
-            lines[step.makes[0].label] = action
+            lines |= {made.label: action for made in step.makes if made.label.startswith(ROWS)}
         elif isinstance(action, SewLine | JoinRows) and len(action.parts) > 1:
             offsets = action.offsets if isinstance(action, JoinRows) else (Length(0),) * len(action.parts)
             rows = [

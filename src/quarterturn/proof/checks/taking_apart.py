@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import TypeAlias
@@ -176,6 +177,11 @@ class Lain:
     turn: int
 
 
+def _section_of(label: str) -> str:
+    """Return a label without the number that tells it from others of its name: `wreath` for `wreath (2)`."""
+    return re.sub(r" \(\d+\)$", "", label)
+
+
 class TakenApart:
     """What every label is sewn of."""
 
@@ -195,7 +201,7 @@ class TakenApart:
         if isinstance(action, SquareUp | AddCorners | SetIn):
             turn = action.turn if isinstance(action, AddCorners) else 0
             inner = self.sewn[label].uses[0].label
-            if inner not in self.sewn:
+            if inner not in self.sewn or self._is_section(inner):
                 return [self._line(Lain(inner, turn), on_point)]
             return self.rows(inner, on_point)
         if isinstance(action, JoinRows) or (isinstance(action, SewLine) and action.way is Side.BOTTOM):
@@ -217,7 +223,7 @@ class TakenApart:
         return [word for each in action.parts for word in self._line(Lain(each.label, each.turn), on_point)]
 
     def _is_section(self, label: str) -> bool:
-        return any(section.name == label for section in self.pattern.design.sections)
+        return any(section.name == _section_of(label) for section in self.pattern.design.sections)
 
     def word(self, part: Lain, on_point: bool) -> Word:
         """Return what a map writes for something on the table; nothing for sashing on point."""
@@ -225,5 +231,5 @@ class TakenApart:
             return f"{self.names[part.label]}{part.turn}"
         piece = self.fabrics.get(part.label.partition(", trimmed")[0])
         if piece is None:
-            return f"{part.label}{part.turn}"
+            return f"{_section_of(part.label)}{part.turn}"
         return "" if on_point and piece.purpose in SASHING else piece.fabric

@@ -32,6 +32,7 @@ from quarterturn.measure import Length
 from quarterturn.proof.checks.laying import (
     BORDER,
     COPING,
+    CORNERSTONE,
     EIGHTH,
     PANEL,
     ROOT,
@@ -220,4 +221,8 @@ class _Walk:
                 (Length(0), height - end),
             )  # fmt: skip
             for turn, (x, y) in enumerate(corners):
-                yield from self._cell(turned_further(border.corners, turn), depth, spot, moved(at, x, y))
+                here = moved(at, x, y)
+                if isinstance(border.corners, ClothCell):
+                    yield cloth(CORNERSTONE, border.corners.fabric, depth, spot, here)
+                else:
+                    yield from self._cell(turned_further(border.corners, turn), depth, spot, here)

@@ -38,10 +38,16 @@ def tell_border(step: Step, action: AddBorder, pattern: Pattern) -> Wording:
         f"Sew with a {length(pattern.design, action.seam)} seam, and press the seam towards the border.",
     )
     line = (
-        f"{SIDE_NAMES[action.side].capitalize()}: ({strip.count // made.count}) {without_owner(strip.label)}"
+        f"{_laid(work, action.laid)}{SIDE_NAMES[action.side].capitalize()}: ({strip.count // made.count}) "
+        f"{without_owner(strip.label)}"
         f"{_turned(action.turn)}{f', {size}' if size else ''}. {_now(pattern, step)}"
     )
     return Wording(_title(pattern, step), sentences, line)
+
+
+def _laid(work: str, turn: int) -> str:
+    """Return how the work is laid, where that is another way than it was cut or made."""
+    return f"Lay {without_owner(work)}{_turned(turn)}. " if turn % 4 else ""
 
 
 def _turned(turn: int | None) -> str:
@@ -113,7 +119,8 @@ def tell_mitred(step: Step, action: AddMitred, pattern: Pattern) -> Wording:
         f"{where}: (2) {piece.label}, {rectangle(design, piece.width, piece.length)}"
         for where, piece in zip(("sides", "top and bottom"), pieces, strict=True)
     )
-    return Wording(_title(pattern, step), sentences, f"{capital(strips)}. {_now(pattern, step)}")
+    laid = _laid(step.uses[0].label, action.laid)
+    return Wording(_title(pattern, step), sentences, f"{laid}{capital(strips)}. {_now(pattern, step)}")
 
 
 MEASURE_MITRED = (

@@ -7,7 +7,7 @@ from itertools import groupby
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, listed, sized
-from quarterturn.publish.wording.owners import is_section_label, owner_of, titled, without_owner
+from quarterturn.publish.wording.owners import is_section_label, owner_of, plain_label, titled, without_owner
 from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.publish.wording.slanting import capital
 from quarterturn.setting import Side
@@ -123,4 +123,6 @@ def part_name(part: Placed) -> str:
         return f"{part.label.removeprefix(UNIT)}{part.turn}"
     if part.label[:1].isupper():
         return part.label.partition(",")[0]
-    return f"{part.label}{part.turn}" if is_section_label(part.label) else without_owner(part.label)
+    if is_section_label(part.label):
+        return f"{plain_label(part.label)}{part.turn}"
+    return without_owner(part.label)

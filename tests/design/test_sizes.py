@@ -281,7 +281,7 @@ def test_any_key_of_a_section_can_change(change: tuple[str, object]) -> None:
 @pytest.mark.parametrize(
     ("key", "value", "code", "told"),
     [
-        ("sections.wreath.map", "a0 q1", "unknown-colourway", "sections.wreath.map.0"),
+        ("sections.wreath.map", "a0 q1", "unknown-code", "sections.wreath.map.0"),
         ("sections.wreath.map", "a0 field1", "section-in-itself", "sections.wreath"),
         ("sections.wreath.mop", "a0", "unknown-key", "sections.wreath.mop"),
         ("sections.wreeth.map", "a0", "unknown-place", ""),

@@ -182,16 +182,24 @@ def suggestions_text(design: Design, found: Sequence[Suggestion]) -> str:
     bed = found[0].bed
     drop, tuck = show_length(bed.drop, design.units), show_length(bed.tuck, design.units)
     head = f"{_what_covers(design)} each bed with a drop of {drop} and a tuck of {tuck}:"
-    lines = (head, *aligned([_BEDS_HEAD, *(_bed_row(design, each) for each in found)]))
+    lines = (*_once(design), head, *aligned([_BEDS_HEAD, *(_bed_row(design, each) for each in found)]))
     return "".join(f"{line}\n" for line in lines)
+
+
+def _once(design: Design) -> tuple[str, ...]:
+    """Return a line that says why nothing is laid more often, and whether there is a border to change instead."""
+    if repeats_of(design):
+        return ()
+    stuck = " Nor has it a plain border outermost to make wider." if outermost_of(design) is None else ""
+    return (f"{why_once(design)}{stuck}",)
 
 
 def _what_covers(design: Design) -> str:
     if repeats_of(design):
         return "Repeats of the map that cover"
     if outermost_of(design) is None:
-        return f"{why_once(design)} It has no plain border outermost to change either. As it is it covers"
-    return f"{why_once(design)} The outermost border that covers"
+        return "Whether the quilt as it is covers"
+    return "The outermost border that covers"
 
 
 def _bed_row(design: Design, each: Suggestion) -> tuple[str, ...]:

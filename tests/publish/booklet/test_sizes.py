@@ -16,9 +16,10 @@ from quarterturn.proof import Pattern
 from quarterturn.publish.booklet import assemble, print_booklet
 from quarterturn.publish.booklet.model import Document, FullPage, Notes, Plate, Section, SizeTable
 from quarterturn.publish.tables import sizes_csv
-from quarterturn.publish.wording import by_size, size_parts
+from quarterturn.publish.wording import by_size, size_notes, size_parts
 from tests.publish.booklet.test_booklet import figure_list
 from tests.samples import ROUNDS, straight
+from tests.section_texts import NESTED, ON_POINT, PIECED
 
 PRICED = ROUNDS.replace('colour = "#9c4a35"', 'colour = "#9c4a35"\nprice = 12.5')
 EIGHT = f"""{PRICED}
@@ -220,3 +221,70 @@ def test_the_list_has_the_same_cells() -> None:
         [part.title, row.what, *row.cells] for part in size_parts(by_size(patterns())) for row in part.rows
     ]
     assert rows == told
+
+
+ON_POINT_SIZES = f"""{ON_POINT}
+[sizes.wide]
+changes = {{ "setting.map" = "a0 b1 a0\\nb3 a2 b3\\n", "setting.between" = "A", borders.0.corners = "mitred" }}
+
+[sizes.coped]
+changes = {{ "borders.1" = {{ kind = "coping", fabric = "A", to = ['10"', '13"'] }} }}
+
+[sizes.broad]
+changes = {{ borders.0.width = '2"' }}
+"""
+PIECED_SIZES = f"""{PIECED}
+[sizes.plain]
+changes = {{ "borders.0" = {{ fabric = "C", width = '2"', corners = "cornerstones", cornerstone = "A" }} }}
+
+[sizes.long]
+changes = {{ setting.down = 2, sections.hedge.down = 2 }}
+"""
+NESTED_SIZES = f"""{NESTED}
+[sizes.round]
+changes = {{ "setting.kind" = "straight", "setting.map" = "round0 round1", "setting.parts" = {{}} }}
+"""
+
+
+def told(text: str) -> tuple[dict[str, tuple[str, ...]], tuple[str, ...]]:
+    """Return all rows of a design's sizes, in the order of the file, and what is said of them."""
+    job = run(text)
+    assert job.patterns, job.findings
+    parts = size_parts(job.patterns)
+    return {row.what: row.cells for part in parts for row in part.rows}, size_notes(
+        job.patterns[0], job.patterns[1:]
+    )
+
+
+def test_sizes_on_point_are_told_by_their_squares_and_borders() -> None:
+    rows, notes = told(ON_POINT_SIZES)
+    assert rows["Squares on point, across × down"] == ("2 × 3", "3 × 2", "2 × 3", "2 × 3")
+    assert rows["Squares between them"] == ("1 × 2", "2 × 1", "1 × 2", "1 × 2")
+    assert "Map laid across × down" not in rows
+    assert rows["Border 1, finished width"] == ('1½" C', '1½" C, mitred', '1½" C', '2" C')
+    assert rows["Border 2, finished width"][2].endswith("A, coping")
+    assert rows["Units a"] == ("(3)", "(3)", "(3)", "(3)")
+    assert "In the broad size the units, the shapes and the map are the same" in notes[1]
+    assert "as often as it says" not in notes[1]
+    assert "In the wide and coped sizes the units or the map differ" in notes[2]
+
+
+def test_sizes_with_sections_are_told_by_how_many_they_take() -> None:
+    rows, notes = told(PIECED_SIZES)
+    assert rows["Sections hedge"] == ("(2)", "–", "(2)")
+    assert rows["Sections verge"] == ("(2)", "–", "(2)")
+    assert rows["Border 1, finished width"] == (
+        '2" pieced, hedge and verge',
+        '2" C, corners A',
+        '2" pieced, hedge and verge',
+    )
+    assert rows["Units across × down"] == ("3 × 2", "3 × 2", "3 × 4")
+    assert "In the plain and long sizes the units, the sections or the map differ" in notes[1]
+
+
+def test_sizes_may_be_set_in_different_ways() -> None:
+    rows, _ = told(NESTED_SIZES)
+    assert rows["Places of the map across × down"] == ("–", "2 × 1")
+    assert rows["Parts side by side"][1] == "–"
+    assert rows["Sections round"][1] == "(2)"
+    assert rows["Sections medal"][1] == "–"

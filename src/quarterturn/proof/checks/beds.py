@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import Bed, Design, Fit, LineSet, PanelSet, Severity, dotted
-from quarterturn.measure import Length
+from quarterturn.design import Bed, Design, Fit, LineSet, PanelSet, Severity, StraightSet, dotted
+from quarterturn.measure import Length, show_length
 from quarterturn.proof.checks.fault import Fault, check, tell
 from quarterturn.proof.checks.sizing import finished_size
 from quarterturn.proof.model import Pattern
@@ -39,13 +39,18 @@ def bed_words(design: Design, bed: Bed) -> str:
 
 
 def _size(design: Design, width: Length, height: Length) -> str:
-    return f"{tell(width, design.units)} × {tell(height, design.units)}"
+    return f"{_near(design, width)} × {_near(design, height)}"
+
+
+def _near(design: Design, value: Length) -> str:
+    """Print a size as the booklet does: on point none is a whole number of eighths."""
+    return show_length(value, design.units, sixteenths=design.house.sixteenths)
 
 
 def _by(design: Design, wider: Length, longer: Length) -> str:
     pairs = ((wider, "wider", "narrower"), (longer, "longer", "shorter"))
     return " and ".join(
-        f"{tell(abs(more), design.units)} {larger if more > 0 else smaller}"
+        f"{_near(design, abs(more))} {larger if more > 0 else smaller}"
         for more, larger, smaller in pairs
         if more
     )
@@ -83,6 +88,8 @@ def grown_by(design: Design) -> str:
             return "its parts"
         case PanelSet():
             return "the panel"
+        case StraightSet():
+            return "the map and its borders"
     return "the map"
 
 

@@ -101,8 +101,9 @@ def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     if not steps:
         return
     yield Section("Preparing the shapes")
-    made = (*pattern.bill.masters, *pattern.bill.motifs)[0]
-    sheet = blank_figure(pattern, made.recipe, made.shape)
+    shapes = [(made.recipe, made.shape) for made in pattern.bill.masters]
+    shapes += [(motif.recipe, motif.shape) for motif in pattern.bill.motifs]
+    sheet = blank_figure(pattern, *shapes[0])
     blank = Figure("A ring fused to the wrong side", (Cell(sheet),))
     for entry in gather(steps, pattern, first):
         action = _step(pattern, entry).action

@@ -8,13 +8,23 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from quarterturn.blocks import GROUND, SHAPE, Blocks, Unit
 from quarterturn.design import AnyBorder, Colourway, Design, PiecedBorder, code_of_unit
 from quarterturn.geometry import Motion, Region, rectangle
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Use
-from quarterturn.setting import Face, Grid, OneUnit, OnPoint, Panel, PlacedUnit, PlainCloth, Setting
+from quarterturn.setting import (
+    Face,
+    Grid,
+    OneUnit,
+    OnPoint,
+    Panel,
+    PlacedCloth,
+    PlacedUnit,
+    PlainCloth,
+    Setting,
+)
 
 SEAM = "#6f6f6d"
 OUTLINE = "#999999"
@@ -73,7 +83,7 @@ def top_sheet(design: Design, blocks: Blocks, setting: Setting, width: float, lo
     marks: list[Mark] = [_binding(scale, top, edge, look.ink(colours[design.binding_fabric]))]
     halves = {name: float(blocks.unit(design, name).side) / 2 for name in names}
     marks += [_laid(unit, halves[unit.name], scale, part) for part in look.passes for unit in setting.units]
-    marks += [Area(scale.region(cloth.region), look.ink(colours[cloth.fabric])) for cloth in setting.cloths]
+    marks += [Area(scale.region(cloth.region), _ink(look, cloth, colours)) for cloth in setting.cloths]
     return Sheet(
         width=width,
         height=float(setting.height) * factor + 2 * corner,
@@ -158,6 +168,12 @@ def _unit_marks(
         for layer in unit.sewn_layers
         if part in ("", layer.part)
     )
+
+
+def _ink(look: Look, cloth: PlacedCloth, colours: Mapping[str, str]) -> Ink:
+    """Return the ink of a piece of cloth; in outlines a motif covers the lines of what it lies on."""
+    ink = look.ink(colours[cloth.fabric])
+    return ink if look.coloured or cloth.what != "motif" else replace(ink, fill="#ffffff")
 
 
 def _laid(unit: PlacedUnit, half: float, scale: Scale, part: str) -> Use:

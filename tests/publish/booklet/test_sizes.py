@@ -288,3 +288,35 @@ def test_sizes_may_be_set_in_different_ways() -> None:
     assert rows["Parts side by side"][1] == "–"
     assert rows["Sections round"][1] == "(2)"
     assert rows["Sections medal"][1] == "–"
+
+
+LADEN = ON_POINT + "".join(
+    f"""
+[sizes.sized{number}.changes]
+"borders.1" = {{ kind = "coping", fabric = "A", to = ['{12 + number} 3/8"', '{14 + number} 5/8"'] }}
+"""
+    for number in range(7)
+)
+
+
+@pytest.mark.parametrize("paper", Paper)
+def test_sizes_of_many_words_keep_to_their_cells(paper: Paper) -> None:
+    base, *others = run(LADEN).patterns
+    whole = assemble(base, paper, others=others)
+    starts = [k for k, block in enumerate(whole.blocks) if isinstance(block, Section)]
+    kept = whole.blocks[starts[0] : starts[1]]
+    assert any(
+        "coping" in cell
+        for table in kept
+        if isinstance(table, SizeTable)
+        for row in table.rows
+        for cell in row
+    )
+    pages = print_booklet(
+        Document(whole.title, whole.maker, whole.foot, whole.width, whole.height, whole.margin, kept)
+    )
+    with pypdfium2.PdfDocument(pages) as pdf:
+        for page in pdf:
+            boxes = letters(page)
+            assert max(box[2] for box in boxes) * 25.4 / 72 <= whole.width - whole.margin + 0.5
+            assert overlaps(boxes) == []

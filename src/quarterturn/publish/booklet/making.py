@@ -7,7 +7,6 @@ from dataclasses import replace
 
 from quarterturn.design import code_of_unit
 from quarterturn.materials import ClothPlan
-from quarterturn.pieces import MasterCount, MotifCount
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
 from quarterturn.publish.booklet.model import (
@@ -102,8 +101,9 @@ def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     if not steps:
         return
     yield Section("Preparing the shapes")
-    shaped: tuple[MasterCount | MotifCount, ...] = (*pattern.bill.masters, *pattern.bill.motifs)
-    sheet = blank_figure(pattern, shaped[0].recipe, shaped[0].shape)
+    shapes = [(made.recipe, made.shape) for made in pattern.bill.masters]
+    shapes += [(motif.recipe, motif.shape) for motif in pattern.bill.motifs]
+    sheet = blank_figure(pattern, *shapes[0])
     blank = Figure("A ring fused to the wrong side", (Cell(sheet),))
     for entry in gather(steps, pattern, first):
         action = _step(pattern, entry).action

@@ -48,6 +48,10 @@ from quarterturn.steps import (
     Step,
 )
 
+MOST_SLANTING = 7
+"""Rows and columns together of a section on point that is drawn beside its rows pulled apart."""
+SLANTING_TALLEST = 96.0
+
 
 def layout(pattern: Pattern, width: float, height: float) -> Iterator[Block]:
     """Return the picture of the whole top with its sections named, and what they are."""
@@ -119,8 +123,10 @@ def sections(pattern: Pattern, width: float, height: float, first: int) -> Itera
 
 def _is_small(node: Node) -> bool:
     """Tell whether the parts of a section have room beside the section as sewn."""
-    grid = _inner(node)
-    return isinstance(grid, Grid) and max(len(row) for row in grid.rows) <= 6 and len(grid.rows) <= 8
+    inner = _inner(node)
+    if isinstance(inner, OnPoint):
+        return len(inner.cells) + len(inner.cells[0]) <= MOST_SLANTING
+    return isinstance(inner, Grid) and max(len(row) for row in inner.rows) <= 6 and len(inner.rows) <= 8
 
 
 def _inner(node: Node) -> Node:
@@ -137,6 +143,9 @@ def _made_figure(pattern: Pattern, made: Made, entries: Sequence[Entry], width: 
         arrows = ", with their pressing arrows" if any(isinstance(press, Side) for press in presses) else ""
         apart = grid_figure(pattern, inner, names, presses, (width / 2 - 6, 58.0))
         cells.append(Cell(apart, f"its parts{arrows}"))
+    elif entries and isinstance(inner, OnPoint):
+        apart = slanting_figure(pattern, inner, width / 2 - 6, SLANTING_TALLEST)
+        cells.append(Cell(apart, "its slanting rows; the arrows show where to begin"))
     return Figure(f"Section {made.name}: {node_said(made.node)}", tuple(cells), columns=len(cells))
 
 

@@ -38,6 +38,8 @@ from quarterturn.setting import (
 OUTWARD = {Side.LEFT: -1 + 0j, Side.RIGHT: 1 + 0j, Side.TOP: -1j, Side.BOTTOM: 1j}
 INSIDE = Ink(fill="#f4f3f0", stroke=OUTLINE.stroke, width=OUTLINE.width)
 APART = 3.6
+LEAST_INSIDE = 18.0
+"""Millimetres in which there is room for a name between the numbers of narrow strips."""
 
 Size = tuple[float, float]
 
@@ -64,7 +66,8 @@ def border_figure(pattern: Pattern, frame: Frame, outer: Size, width: float, nam
         out = complex(2.6 if middle.real > 0 else -2.6, 3.4 if middle.imag > 0 else -3.4)
         marks += _placed(pattern, child, place * factor + corner + _with_second(frame, out), factor)
         children.append(child)
-    marks.append(caption(at + complex(*inside) / 2, name, LABEL))
+    if inside[0] > LEAST_INSIDE:
+        marks.append(caption(at + complex(*inside) / 2, name, LABEL))
     symbols = node_symbols(pattern, names_in(c.node for c in children), factor)
     order = ", ".join(where.value for where, _, _ in strip_places(frame, *outer))
     alt = f"{_said(pattern, children[0])} round the {name}; order of sewing: {order}."

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import groupby
+
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, listed, named, plural, rectangle, sized
@@ -111,10 +113,19 @@ def tell_join_rows(step: Step, action: JoinRows, pattern: Pattern) -> Wording:
 
 def _rows_named(names: list[str]) -> str:
     """Return rows by their numbers where they are all in order, with what is said of them once."""
-    rows = [name for name in names if name.startswith("row ")]
-    if len(rows) == len(names) > 2:
-        return f"rows 1 to {len(rows)}, each with its triangles"
-    return listed(names)
+    rows = [name.startswith("row ") and name.endswith("with triangles") for name in names]
+    if sum(rows) < len(names) - 1 or len(names) < 4:
+        return listed(names)
+    told: list[str] = []
+    for is_row, run in groupby(zip(names, rows, strict=True), key=lambda each: each[1]):
+        numbers = [name.partition(",")[0].removeprefix("row ") for name, _ in run]
+        if not is_row:
+            told += numbers
+        elif len(numbers) > 1:
+            told.append(f"rows {numbers[0]} to {numbers[-1]}")
+        else:
+            told.append(f"row {numbers[0]}")
+    return f"{listed(told)}, each row with its triangles"
 
 
 def tell_set_in(step: Step, action: SetIn, pattern: Pattern) -> Wording:

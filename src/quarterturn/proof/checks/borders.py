@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from quarterturn.design import AnyBorder, Border, Corner, Design, Direction, PiecedBorder, Severity, dotted
+from quarterturn.proof.checks.bordering import borders_taken_apart
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.checks.plain import border_strips
 from quarterturn.proof.checks.sizing import Sizes
@@ -103,6 +104,9 @@ BORDERS = (
         "border-strips", Severity.STOPS, (76, 77), "Border strips have the length of the top.", border_strips
     ),
     check("border-order", Severity.STOPS, (76,), "Borders go on in their stated order.", border_order),
+    check(
+        "border-parts", Severity.STOPS, (65, 78), "Each side has its strip and corners.", borders_taken_apart
+    ),
     check("border-narrow", Severity.CONFUSES, (76,), "A border is wider than its seams.", border_narrow),
     check("border-print-turns", Severity.CONFUSES, (94,), "A border's print runs all one way.", border_print),
 )

@@ -105,9 +105,9 @@ def rows_of(design: Design, setting: SectionSet) -> list[list[Word]] | None:
     if isinstance(setting, OnPointSet):
         return _slanting_rows(design, setting)
     if isinstance(setting, LineSet):
-        words = [part.fabric if isinstance(part, Strip) else _word(design, part) for part in setting.parts]
+        words = [part.fabric if isinstance(part, Strip) else word_of(design, part) for part in setting.parts]
         return [[word] for word in words] if setting.below else [words]
-    rows = [[_word(design, cell) for cell in row] for row in map_of(setting)]
+    rows = [[word_of(design, cell) for cell in row] for row in map_of(setting)]
     return _sashed(rows, setting) if setting.sashing else rows
 
 
@@ -115,7 +115,7 @@ def _slanting_rows(design: Design, setting: OnPointSet) -> list[list[Word]]:
     """Return the rows from the upper right to the lower left, each from its upper left end."""
     rows: dict[int, dict[int, Word]] = {}
     for (along, down), (cell, *_) in slanting(setting):
-        rows.setdefault(down, {})[along] = _word(design, cell)
+        rows.setdefault(down, {})[along] = word_of(design, cell)
     return [[words[along] for along in sorted(words)] for _, words in sorted(rows.items())]
 
 
@@ -137,7 +137,7 @@ def _between(row: list[Word], word: Word, outer: bool) -> list[Word]:
     return [*spaced, word] if outer else spaced[1:]
 
 
-def _word(design: Design, cell: MapCell) -> Word:
+def word_of(design: Design, cell: MapCell) -> Word:
     """Return what a place is sewn of; a section of one part alone is that part, turned further."""
     if isinstance(cell, ClothCell):
         return cell.fabric
@@ -150,7 +150,7 @@ def _word(design: Design, cell: MapCell) -> Word:
     if isinstance(only, Cell):
         return f"{only.name}{(only.turn + cell.turn) % 4}"
     if isinstance(only, SectionCell):
-        return _word(design, SectionCell(only.section, (only.turn + cell.turn) % 4))
+        return word_of(design, SectionCell(only.section, (only.turn + cell.turn) % 4))
     return f"{cell.section}{cell.turn}"
 
 
@@ -202,15 +202,15 @@ class TakenApart:
             turn = action.turn if isinstance(action, AddCorners) else 0
             inner = self.sewn[label].uses[0].label
             if inner not in self.sewn or self._is_section(inner):
-                return [self._line(Lain(inner, turn), on_point)]
+                return [self.line(Lain(inner, turn), on_point)]
             return self.rows(inner, on_point)
         if isinstance(action, JoinRows) or (isinstance(action, SewLine) and action.way is Side.BOTTOM):
-            lines = [self._line(Lain(part.label, part.turn), on_point) for part in action.parts]
+            lines = [self.line(Lain(part.label, part.turn), on_point) for part in action.parts]
             return [line for line in lines if line]
         assert isinstance(action, SewLine)
-        return [[word for each in action.parts for word in self._line(Lain(each.label, each.turn), on_point)]]
+        return [[word for each in action.parts for word in self.line(Lain(each.label, each.turn), on_point)]]
 
-    def _line(self, part: Lain, on_point: bool) -> list[Word]:
+    def line(self, part: Lain, on_point: bool) -> list[Word]:
         """Return the words of a line, from left to right."""
         step = self.sewn.get(part.label)
         if step is None or part.turn or self._is_section(part.label):
@@ -218,9 +218,9 @@ class TakenApart:
             return [word] if word else []
         action = step.action
         if isinstance(action, AddTriangles):
-            return self._line(Lain(step.uses[0].label, action.turn), on_point)
+            return self.line(Lain(step.uses[0].label, action.turn), on_point)
         assert isinstance(action, SewLine | JoinRows)
-        return [word for each in action.parts for word in self._line(Lain(each.label, each.turn), on_point)]
+        return [word for each in action.parts for word in self.line(Lain(each.label, each.turn), on_point)]
 
     def _is_section(self, label: str) -> bool:
         return any(section.name == _section_of(label) for section in self.pattern.design.sections)

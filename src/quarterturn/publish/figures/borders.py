@@ -152,7 +152,7 @@ def mitre_figure(pattern: Pattern, fabric: str, side: float = 40.0) -> Sheet:
         line(complex(inner.real, far), inner, CREASE),
         line(inner, complex(far, inner.imag), CREASE),
         caption(complex((inner.real + far) / 2, (inner.imag + far) / 2), "top", LABEL),
-        caption(corner + complex(-1.2, -2.2), "raw corner", SMALL, "start"),
+        caption(corner + complex(4.2, -2.2), "raw corner", SMALL, "start"),
         caption(complex(far + 0.6, corner.imag + 3.0), f"stop {seam}", SMALL, "start"),
         caption(complex(far + 0.6, corner.imag + 6.2), "from the corner,", SMALL, "start"),
         caption(complex(far + 0.6, corner.imag + 9.4), "sew the mitre", SMALL, "start"),

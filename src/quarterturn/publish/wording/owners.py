@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording.sections import ROOTS, sections_of
+from quarterturn.publish.wording.sections import ROOTS
 from quarterturn.steps import LayOut, Step, labels
 
 _OF = re.compile(r" (?:of|for) ([a-z]+)\b")
@@ -15,7 +15,7 @@ def owner_of(step: Step, pattern: Pattern) -> str:
     """Return the name of the section that a step is part of making; empty for the root."""
     if isinstance(step.action, LayOut) or not step.makes:
         return ""
-    names = {made.name for made in sections_of(pattern.setting.top)}
+    names = {section.name for section in pattern.design.sections}
     label = step.makes[0].label
     if plain_label(label) in names:
         return plain_label(label)

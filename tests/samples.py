@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from quarterturn.design import Design, read_design
+from quarterturn.design import Cell, Design, Map, StraightSet, read_design
 from quarterturn.pipeline import make_pattern
 from quarterturn.proof import Pattern
 
@@ -119,6 +119,23 @@ class Changed:
         """Return the text with the first `before` made `after`."""
         assert before in self.text, before
         return Changed(self.text.replace(before, after, 1))
+
+
+def with_setting(tables: str) -> str:
+    """Return `ROUNDS` with other tables in place of its setting and its border."""
+    start, end = ROUNDS.index("[setting]"), ROUNDS.index("[binding]")
+    return f"{ROUNDS[:start]}{tables}\n{ROUNDS[end:]}"
+
+
+def straight(design: Design) -> StraightSet:
+    """Return the setting of a design that is laid in rows and columns."""
+    assert isinstance(design.setting, StraightSet)
+    return design.setting
+
+
+def units_in(rows: Map) -> list[list[Cell]]:
+    """Return the cells of a map that holds units alone."""
+    return [[cell for cell in row if isinstance(cell, Cell)] for row in rows]
 
 
 def design_of(text: str) -> Design:

@@ -9,7 +9,7 @@ import pytest
 
 from quarterturn.cli.door import run
 from quarterturn.design import Symmetry, read_design
-from tests.samples import ROUNDS
+from tests.samples import ROUNDS, straight, with_setting
 
 
 @pytest.fixture
@@ -54,8 +54,19 @@ def test_the_one_taken_is_written_and_the_notes_are_kept(
     reading = read_design(text)
     assert reading.findings == ()
     assert reading.design is not None
-    assert reading.design.setting.symmetry is symmetry
-    assert len(reading.design.setting.cells) == 2
+    assert straight(reading.design).symmetry is symmetry
+    assert len(straight(reading.design).cells) == 2
+
+
+def test_no_setting_takes_the_place_of_one_that_is_not_straight(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    design, new = tmp_path / "design.toml", tmp_path / "new.toml"
+    design.write_text(with_setting("[setting]\nkind = 'columns'\nparts = ['a0', 'b1']"), "utf-8")
+    assert run(["find", str(design), "--repeat", "2"]) == 0
+    assert run(["find", str(design), "--repeat", "2", "--take", "1", "--into", str(new)]) == 2
+    assert "not set in rows and columns" in capsys.readouterr().err
+    assert not new.exists()
 
 
 @pytest.mark.parametrize(

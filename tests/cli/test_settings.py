@@ -10,6 +10,7 @@ import pytest
 from quarterturn.cli.door import run
 from quarterturn.design import Symmetry, read_design
 from quarterturn.setting.known import known_names
+from tests.samples import straight
 
 
 def test_each_known_setting_has_a_line(capsys: pytest.CaptureFixture[str]) -> None:
@@ -32,7 +33,7 @@ def test_a_design_begins_with_a_known_setting(units: str, tmp_path: Path) -> Non
     assert run(["new", str(file), "--setting", "drunkards-path", "--units", units]) == 0
     design = read_design(file.read_bytes()).design
     assert design is not None
-    assert (design.title, design.setting.symmetry) == ("Red Path", Symmetry.TURN)
+    assert (design.title, straight(design).symmetry) == ("Red Path", Symmetry.TURN)
 
 
 def test_a_setting_that_nobody_knows_is_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

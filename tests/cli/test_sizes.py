@@ -14,7 +14,8 @@ from quarterturn.cli.ending import Ending
 from quarterturn.design import BEDS, read_design
 from quarterturn.proof import Pattern, Proof, prove
 from tests.cli.test_rehearse import without_the_first_strips
-from tests.samples import ROUNDS
+from tests.samples import ROUNDS, straight
+from tests.section_texts import NESTED, ON_POINT, PANELS, PIECED, SASHED
 
 SIZES = f"""{ROUNDS}
 [sizes.wide]
@@ -75,6 +76,73 @@ def test_a_bed_that_takes_too_many_units_is_told(file: str, capsys: pytest.Captu
     assert capsys.readouterr().out == "# king: the map would have more than 200 rows.\n"
 
 
+WIDE = f"""{ON_POINT}
+[sizes.wide]
+[sizes.wide.changes]
+"setting.map" = "a0 b1 a0\\nb3 a2 b3\\na1 b0 a1\\n"
+"setting.between" = "A"
+"borders.0.corners" = "mitred"
+"""
+
+
+def test_a_quilt_on_point_is_told_by_its_map(file: str, capsys: pytest.CaptureFixture[str]) -> None:
+    Path(file).write_text(WIDE, encoding="utf-8")
+    assert run(["sizes", file, "--json", "--drop", "0 in"]) == Ending.GOOD
+    told = json.loads(capsys.readouterr().out)
+    first, wide = told["sizes"]
+    assert [first["kind"], first["across"], first["rows"], first["columns"]] == ["on point", None, 3, 2]
+    assert (wide["columns"], wide["units"]) == (3, {"a": 5, "b": 4})
+    assert first["borders_inches"] == [[1.5, 1.5]]
+    assert {each["but"] for each in told["beds"]} == {"make the map larger"}
+    assert {each["changes"] for each in told["beds"]} == {None}
+
+
+@pytest.mark.parametrize(
+    ("text", "why", "but"),
+    [
+        (ON_POINT, "A setting on point has no repeats.", "make the map larger"),
+        (NESTED, "A setting of columns has no repeats.", "make its parts larger"),
+        (
+            PIECED,
+            "The pieced border is as long as these repeats of the map and no others. "
+            "Nor has it a plain border outermost to make wider.",
+            "make the map and its borders larger",
+        ),
+    ],
+)
+def test_a_quilt_without_repeats_says_so(
+    text: str, why: str, but: str, file: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    Path(file).write_text(text, encoding="utf-8")
+    assert run(["sizes", file]) == Ending.GOOD
+    _, beds = capsys.readouterr().out.split("\n\n")
+    said, _, _, *rows = beds.splitlines()
+    assert said == why
+    assert {row.rpartition("  ")[2] for row in rows} == {but}
+    assert run(["sizes", file, "--bed", "king"]) == Ending.GOOD
+    assert capsys.readouterr().out.startswith("# king: ")
+
+
+def test_a_border_that_covers_a_bed_makes_a_size(file: str, capsys: pytest.CaptureFixture[str]) -> None:
+    large = ON_POINT.replace("finished = '2\"'", "finished = '13\"'")
+    Path(file).write_text(large, encoding="utf-8")
+    assert run(["sizes", file, "--bed", "crib", "--drop", "3 in"]) == Ending.GOOD
+    lines = capsys.readouterr().out
+    assert 'changes = { "borders.0.width" = ' in lines
+    Path(file).write_text(f"{large}\n{lines}", encoding="utf-8")
+    assert run(["sizes", file, "--json"]) == Ending.GOOD
+    made = json.loads(capsys.readouterr().out)["sizes"][-1]
+    assert made["finished_inches"][0] >= made["wanted_inches"][0]
+    assert made["finished_inches"][1] >= made["wanted_inches"][1]
+
+
+@pytest.mark.parametrize("text", [SASHED, PANELS], ids=["sashed", "panels"])
+def test_sections_of_every_kind_have_a_line(text: str, file: str, capsys: pytest.CaptureFixture[str]) -> None:
+    Path(file).write_text(text, encoding="utf-8")
+    assert run(["sizes", file]) == Ending.GOOD
+    assert "original" in capsys.readouterr().out
+
+
 @pytest.mark.parametrize(
     ("words", "told"),
     [
@@ -94,7 +162,7 @@ def test_one_size_is_shown_as_a_design_of_its_own(file: str, capsys: pytest.Capt
     assert run(["show", "design", file, "--size", "wide"]) == Ending.GOOD
     design = read_design(capsys.readouterr().out).design
     assert design is not None
-    assert (design.size, design.setting.across, design.sizes) == ("wide", 2, ())
+    assert (design.size, straight(design).across, design.sizes) == ("wide", 2, ())
 
 
 @pytest.mark.parametrize("command", [["rehearse"], ["show", "steps"], ["show", "findings"]])

@@ -318,15 +318,6 @@ BROKEN: tuple[Broken, ...] = (
     broken("a map of nothing", "a2 a3 a2\na1 a0 a1\n", "\n", "empty-map setting.map", line="map ="),
     broken("a map as wide as a street", "a2 a3 a2", WIDE_LINE, "map-too-large setting.map", line="map ="),
     broken("repeats without end", "down = 3", "down = 101", "map-too-large setting", line="[setting]"),
-    broken("a quilt for a giant", "across = 2", "across = 40", "quilt-too-large setting", line="[setting]"),
-    broken(
-        "units of two sizes",
-        'a1 a0 a1\n"""\nacross = 2\ndown = 3\n',
-        'a1 b0 a1\n"""\n[colourways.b]\nrecipe = "big"\nground = "A"\nshape = "B"\n[recipes.big]\nfinished = 5\n'
-        'kind = "circle cut both ways"\nshape.flow = true\n',
-        "units-differ setting.map",
-        line="map =",
-    ),
     # Sums and shapes
     broken(
         "neither finished nor start",

@@ -47,7 +47,7 @@ _TABLES: tuple[tuple[str, ...], ...] = (
     (
         "a mattress of true and false",
         "[sizes.large]\nmattress = [true, false]",
-        "wrong-type sizes.large.mattress.0; wrong-type sizes.large.mattress.1",
+        "wrong-type sizes.large.mattress",
         "mattress",
     ),
 )  # fmt: skip

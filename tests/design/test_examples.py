@@ -8,9 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from quarterturn.design import Curve, Design, DrawnDiameter, PathsFlow, read_design
+from quarterturn.blocks import draft_blocks
+from quarterturn.design import Curve, Design, DrawnDiameter, PanelSet, PathsFlow, codes_in, read_design
 from quarterturn.design.colour import value_of
 from quarterturn.measure import Units
+from quarterturn.setting import arrange
 
 ROOT = Path(__file__).parents[2]
 EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
@@ -35,11 +37,14 @@ def test_no_two_fabrics_of_an_example_are_near_in_value(name: str) -> None:
 @pytest.mark.parametrize("name", DESIGNS)
 def test_every_fabric_recipe_and_colourway_of_an_example_is_used(name: str) -> None:
     design = DESIGNS[name]
-    codes = {cell.code for row in design.setting.cells for cell in row}
-    assert codes == {way.code for way in design.colourways}
-    assert {way.recipe for way in design.colourways} == {recipe.name for recipe in design.recipes}
+    assert codes_in(design) == {way.code for way in design.colourways}
+    panels = [each.setting for each in design.sections if isinstance(each.setting, PanelSet)]
+    panels += [design.setting] if isinstance(design.setting, PanelSet) else []
+    recipes = {way.recipe for way in design.colourways} | {m.recipe for each in panels for m in each.motifs}
+    assert recipes == {recipe.name for recipe in design.recipes}
     used = {letter for way in design.colourways for letter in (way.ground, way.shape)}
-    used |= {border.fabric for border in design.borders} | {design.binding_fabric, design.backing_fabric}
+    used |= {cloth.fabric for cloth in arrange(design, draft_blocks(design)).cloths}
+    used |= {design.binding_fabric, design.backing_fabric}
     assert used == {fabric.letter for fabric in design.fabrics}
 
 
@@ -53,7 +58,22 @@ def test_the_examples_show_each_way_to_make_a_curve_and_both_units() -> None:
     assert {design.units for design in DESIGNS.values()} == set(Units)
 
 
-def test_the_example_in_the_page_on_the_file_format_reads() -> None:
+def snippets() -> list[str]:
     page = (ROOT / "docs" / "file-format.md").read_text("utf-8")
-    (text,) = re.findall(r"```toml\n(.*?)```", page, re.DOTALL)
-    assert design_of(text).title == "Lanterns on the Quay"
+    return re.findall(r"```toml\n(.*?)```", page, re.DOTALL)
+
+
+def test_the_example_in_the_page_on_the_file_format_reads() -> None:
+    assert design_of(snippets()[0]).title == "Lanterns on the Quay"
+
+
+@pytest.mark.parametrize("snippet", snippets()[1:])
+def test_every_other_example_in_the_page_reads_in_place_of_its_setting(snippet: str) -> None:
+    text = re.sub(
+        r"\[setting\]\n.*?(?=\[binding\])", snippet.replace("\\", r"\\"), snippets()[0], flags=re.DOTALL
+    )
+    named = set(re.findall(r"\b(wreath|vine)\d?\b", snippet)) - set(
+        re.findall(r"\[sections\.(\w+)\]", snippet)
+    )
+    text += "".join(f'[sections.{name}]\nkind = "straight"\nmap = "a0"\n' for name in sorted(named))
+    assert read_design(text).findings == ()

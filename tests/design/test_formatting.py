@@ -30,6 +30,7 @@ from quarterturn.design.text import write_length
 from quarterturn.measure import Length, Units, inches, mm, parse_length
 from tests.conftest import Golden
 from tests.design.broken_cases import GOOD
+from tests.samples import straight
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
 PLAIN = st.text(st.characters(codec="utf-8", categories=("L", "N", "P", "S")), min_size=1, max_size=30)
@@ -86,7 +87,7 @@ def test_choices_of_any_kind_read_back(
 ) -> None:
     design = read(GOOD.replace('"inch"', f'"{units.value}"').replace("'0\"'", "'1/3\"'"))
     recipe = replace(design.recipes[0], size=size, curve=curve)
-    setting = replace(design.setting, cells=((Cell("a", turn, quarter),),))
+    setting = replace(straight(design), cells=((Cell("a", turn, quarter),),))
     design = replace(
         design,
         recipes=(recipe,),

@@ -17,14 +17,17 @@ from quarterturn.design import (
     Paper,
     Reading,
     Severity,
+    StraightSet,
     default_making,
     read_design,
 )
 from quarterturn.measure import Units, inches, mm
 from tests.design.broken_cases import BROKEN as BROKEN_FILES
 from tests.design.broken_cases import GOOD, Broken
+from tests.design.section_cases import SECTIONS, chain, spoilt_sections
 from tests.design.selling_cases import BROKEN_SELLING
 from tests.design.size_cases import BROKEN_SIZES
+from tests.samples import straight
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
 BROKEN = (*BROKEN_FILES, *BROKEN_SIZES, *BROKEN_SELLING)
@@ -85,8 +88,11 @@ def test_an_example_reads_without_a_finding(file: Path) -> None:
 
 def test_there_are_several_examples_and_one_has_more_than_fifteen_hundred_units() -> None:
     designs = [read_design(file.read_bytes()).design for file in EXAMPLES]
-    counts = [sum(map(len, design.setting.rows())) for design in designs if design]
-    assert len(counts) == len(EXAMPLES) > 5
+    settings = [design.setting for design in designs if design]
+    counts = [
+        rows * columns for each in settings if isinstance(each, StraightSet) for rows, columns in [each.size]
+    ]
+    assert len(settings) == len(EXAMPLES) > 5
     assert max(counts) > 1500
 
 
@@ -99,8 +105,9 @@ def test_a_good_file_gives_its_design() -> None:
     assert (recipe.finished, recipe.start, recipe.trim) == (inches(4, 1, 4), inches(9, 1, 2), 0)
     assert recipe.size == DrawnDiameter(inches(7))
     assert recipe.curve is Curve.AS_DRAWN
-    assert design.setting.cells[0] == (Cell("a", 2), Cell("a", 3), Cell("a", 2))
-    assert (design.setting.across, design.setting.down) == (2, 3)
+    setting = straight(design)
+    assert setting.cells[0] == (Cell("a", 2), Cell("a", 3), Cell("a", 2))
+    assert (setting.across, setting.down) == (2, 3)
     assert design.borders[0].sides_first
 
 
@@ -179,6 +186,7 @@ def test_there_are_at_least_seventy_broken_files_with_names_of_their_own() -> No
 
 def test_every_code_of_the_reader_is_fired_by_some_case() -> None:
     fired = {code for case in BROKEN for code, _ in case.found}
+    fired |= {code for text in spoilt_sections() for code in codes_of(read_design(text))}
     fired |= {code for text, _ in HOSTILE.values() for code in codes_of(read_design(text))}
     assert fired == CODES.keys()
 
@@ -239,6 +247,45 @@ def test_values_of_any_kind_in_any_place_never_raise(first: int, second: int, va
             text[line % len(text)] = f"{key} = {value}"
     reading = read_design("\n".join(text))
     assert all(is_whole(finding) for finding in reading.findings)
+
+
+@given(st.data())
+@settings(max_examples=150, deadline=None)
+def test_values_of_any_kind_in_a_section_never_raise(data: st.DataObject) -> None:
+    text = SECTIONS.splitlines()
+    for _ in range(2):
+        line = data.draw(st.integers(0, len(text) - 1))
+        key, equals, _ = text[line].partition(" = ")
+        if equals and '"""' not in text[line]:
+            value = data.draw(
+                st.sampled_from(["3", "''", "[]", "{}", "true", '"a0"', '["a0", true]', "[{}]", "[[3]]"])
+            )
+            text[line] = f"{key} = {value}"
+    reading = read_design("\n".join(text))
+    assert all(is_whole(finding) for finding in reading.findings)
+
+
+def with_chain(length: int, last: str) -> str:
+    """Return the file with a chain of sections, of which its setting holds the first."""
+    text = SECTIONS.replace("[setting]\n", f"{chain(length, last)}\n[setting]\n")
+    return text.replace('"plaque",', '"plaque", "aaa",')
+
+
+def test_sections_stand_in_one_another_up_to_eight_deep() -> None:
+    """The root is one of the eight."""
+    assert codes_of(read_design(with_chain(7, "a0"))) == []
+    assert codes_of(read_design(with_chain(8, "a0"))) == ["sections-too-deep"]
+    assert codes_of(read_design(with_chain(6, "field0"))) == ["sections-too-deep"]
+    assert codes_of(read_design(with_chain(12, "aaa0"))) == ["section-in-itself"] * 12
+
+
+def test_sections_that_multiply_without_end_are_counted_and_not_laid() -> None:
+    many = '[sections.{}]\nkind = "straight"\nmap = "{}"\nacross = 60\n'
+    text = many.format("aaa", "bbb0") + many.format("bbb", "ccc0") + many.format("ccc", "a0")
+    text = SECTIONS.replace("[setting]\n", f"{text}[setting]\n").replace('  "plaque",', '  "plaque", "aaa",')
+    (finding,) = read_design(text).findings
+    assert finding.code == "map-too-large"
+    assert "216,0" in finding.sentence
 
 
 @given(st.binary(max_size=200))

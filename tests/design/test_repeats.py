@@ -8,9 +8,20 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from quarterturn.design import Cell, StraightSet, Symmetry, format_design, laid, mirrored, turned, upended
+from quarterturn.design import (
+    Cell,
+    ClothCell,
+    SectionCell,
+    StraightSet,
+    Symmetry,
+    format_design,
+    laid,
+    mirrored,
+    turned,
+    upended,
+)
 from tests.design.broken_cases import GOOD
-from tests.samples import design_of
+from tests.samples import design_of, straight, units_in
 
 Rows = tuple[tuple[Cell, ...], ...]
 
@@ -91,7 +102,9 @@ def test_sizes_and_counts_multiply(block: Rows, symmetry: Symmetry, across: int,
     assert setting.size == (len(rows), len(rows[0]))
     times = across * down * (4 if symmetry is Symmetry.TURN else 1)
     codes = Counter(cell.code for row in block for cell in row)
-    assert Counter(cell.code for row in rows for cell in row) == {c: n * times for c, n in codes.items()}
+    assert Counter(cell.code for row in units_in(rows) for cell in row) == {
+        c: n * times for c, n in codes.items()
+    }
 
 
 @pytest.mark.parametrize("symmetry", Symmetry)
@@ -100,5 +113,16 @@ def test_a_symmetry_is_written_as_it_is_read(symmetry: Symmetry) -> None:
         "across = 2", f'across = 2\nsymmetry = "{symmetry.value}"'
     )
     design = design_of(text)
-    assert design.setting.symmetry is symmetry
+    assert straight(design).symmetry is symmetry
     assert design_of(format_design(design)) == design
+
+
+def test_plain_cloth_and_sections_are_laid_with_the_units() -> None:
+    """A section is turned like a unit; plain cloth looks alike from all sides."""
+    wreath, cloth = SectionCell("wreath", 3), ClothCell("A")
+    block = ((Cell("a", 0), wreath), (cloth, Cell("b", 2)))
+    first, second = laid(block, Symmetry.HALF_TURN, 2, 1)
+    assert first == (Cell("a", 0), wreath, Cell("b", 0), cloth)
+    assert second == (cloth, Cell("b", 2), SectionCell("wreath", 1), Cell("a", 2))
+    assert turned(block) == ((cloth, Cell("a", 1)), (Cell("b", 3), SectionCell("wreath", 0)))
+    assert laid(block, Symmetry.SLIDE, 1, 1) == block

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 
-from quarterturn.measure import INCH, MM, YARD, Length, LengthError, Units, inches, mm, parse_length
+from quarterturn.measure import INCH, MM, ROOT_TWO, YARD, Length, LengthError, Units, inches, mm, parse_length
 
 NINE_AND_A_HALF = inches(9, 1, 2)
 
@@ -90,3 +92,8 @@ def test_the_caret_stands_under_the_place_where_the_text_has_tabs_and_line_ends(
     with pytest.raises(LengthError) as refused:
         parse_length("\t9\nells", Units.INCH)
     assert refused.value.caret() == " 9 ells\n   ^"
+
+
+def test_root_two_is_as_near_as_a_float_tells_it() -> None:
+    assert float(ROOT_TWO) == math.sqrt(2)
+    assert abs(ROOT_TWO**2 - 2) < Length(1, 10**15)

@@ -16,6 +16,7 @@ from quarterturn.pipeline import make_pattern
 from quarterturn.proof import ACCEPTED, check_pattern, prove
 from quarterturn.proof.checks.fault import REBUILD
 from quarterturn.setting import map_findings
+from tests.samples import straight, units_in
 
 INCH = {
     "finished": ("1 1/2", "2", "3 3/4", "4 1/4", "9"),
@@ -124,12 +125,13 @@ def readable(text: str) -> Design | None:
         master.recipe: [unit.quarter for unit in master.units] for master in draft_blocks(design).masters
     }
     kinds = quarters["moon"]
-    rows = enumerate(design.setting.cells)
+    setting = straight(design)
+    rows = enumerate(units_in(setting.cells))
     cells = tuple(
         tuple(replace(cell, quarter=kinds[(3 * r + c) % len(kinds)]) for c, cell in enumerate(row))
         for r, row in rows
     )
-    return replace(design, setting=replace(design.setting, cells=cells))
+    return replace(design, setting=replace(setting, cells=cells))
 
 
 @settings(max_examples=60)

@@ -38,8 +38,7 @@ def test_the_stitching_is_the_edge_of_all_shapes() -> None:
 
 
 def test_the_seams_of_the_centre_are_one_less_than_its_units_and_four_for_a_border() -> None:
-    setting = ROUND.setting
-    units = setting.rows * setting.columns
+    units = len(ROUND.setting.units)
     seams = [task for task in tasks_of(ROUND.steps) if task.work is Work.SEAM]
     assert sum(task.amount for task in seams if task.stage == Chapter.ASSEMBLY.value) == units - 1
     assert amounts(ROUNDS)[Work.BORDER] == 4

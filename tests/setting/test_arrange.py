@@ -8,8 +8,8 @@ import pytest
 
 from quarterturn.blocks import draft_blocks
 from quarterturn.geometry import region_bounds
-from quarterturn.measure import inches
-from quarterturn.setting import Meeting, Setting, Side, arrange, picture
+from quarterturn.measure import Length, inches
+from quarterturn.setting import Framed, Meeting, Setting, Side, arrange, picture, strip_places
 from tests.samples import ROUNDS, Changed, design_of
 
 
@@ -21,29 +21,44 @@ def setting_of(text: str) -> Setting:
 
 def test_finished_size_is_columns_and_borders() -> None:
     setting = setting_of(ROUNDS)
-    assert (setting.centre_width, setting.centre_height) == (10, 6)
+    assert (setting.centre.width, setting.centre.height) == (10, 6)
     assert (setting.width, setting.height) == (13, 9)
 
 
 def test_repeats_are_laid_side_by_side_and_below() -> None:
     text = Changed(ROUNDS).with_("b0 b1 a0 a2 b1\n'''", "'''\nacross = 3\ndown = 2").text
     setting = setting_of(text)
-    assert (setting.columns, setting.rows) == (15, 4)
+    assert (setting.units[-1].column + 1, setting.units[-1].row + 1) == (15, 4)
     assert setting.units[0].turn == setting.units[5].turn == setting.units[30].turn == 2
     assert setting.tally == {"a": 36, "b": 24}
 
 
+def sizes_of_strips(text: str) -> list[list[tuple[Side, Length, Length]]]:
+    """Return side, width and height of every strip, frame by frame in the order of sewing."""
+    top = setting_of(text).top
+    assert isinstance(top, Framed)
+    return [
+        [(side, child.width, child.height) for side, child, _ in strip_places(frame, 0.0, 0.0)]
+        for frame in top.frames
+    ]
+
+
 def test_sides_first_borders_have_the_length_of_the_centre() -> None:
-    left, right, top, bottom = setting_of(ROUNDS).borders
-    assert (left.side, left.length, right.length) == (Side.LEFT, 6, 6)
-    assert (top.side, top.length, bottom.length) == (Side.TOP, 13, 13)
+    (strips,) = sizes_of_strips(ROUNDS)
+    wide = inches(1, 1, 2)
+    assert strips == [
+        (Side.LEFT, wide, 6),
+        (Side.RIGHT, wide, 6),
+        (Side.TOP, 13, wide),
+        (Side.BOTTOM, 13, wide),
+    ]
 
 
 def test_ends_first_borders_leave_the_sides_longer() -> None:
-    text = Changed(ROUNDS).with_('first = "sides"', 'first = "ends"').text
-    top, _, left, _ = setting_of(text).borders
-    assert (top.side, top.length) == (Side.TOP, 10)
-    assert (left.side, left.length) == (Side.LEFT, 9)
+    (strips,) = sizes_of_strips(Changed(ROUNDS).with_('first = "sides"', 'first = "ends"').text)
+    assert [(side, max(size)) for side, *size in strips] == [
+        (Side.TOP, 10), (Side.BOTTOM, 10), (Side.LEFT, 9), (Side.RIGHT, 9),
+    ]  # fmt: skip
 
 
 def test_a_published_run_of_three_borders() -> None:
@@ -55,9 +70,10 @@ def test_a_published_run_of_three_borders() -> None:
     )
     one = '[[borders]]\nfabric = "C"\nwidth = \'1 1/2"\'\nfirst = "sides"\n'
     three = '[[borders]]\nfabric = "C"\nwidth = \'1"\'\n' * 3
-    setting = setting_of(text.with_(one, three).text)
+    whole = text.with_(one, three).text
+    setting = setting_of(whole)
     assert (setting.width, setting.height) == (42, 42)
-    cut = [strip.length + inches(0, 1, 2) for strip in setting.borders]
+    cut = [max(size) + inches(0, 1, 2) for frame in sizes_of_strips(whole) for _, *size in frame]
     assert cut == [inches(n, 1, 2) for n in (36, 36, 38, 38, 38, 38, 40, 40, 40, 40, 42, 42)]
 
 

@@ -17,6 +17,7 @@ from quarterturn.measure import Units
 from quarterturn.setting import Flow, Meeting, Setting, Side, Stop, arrange, setting_text
 from quarterturn.setting.curves import curve_pieces
 from quarterturn.setting.flow import follow_curves
+from quarterturn.setting.neighbours import grid_neighbours
 from tests.conftest import Golden
 from tests.samples import HEARTS, ROUNDS, Changed, design_of
 
@@ -166,7 +167,8 @@ def test_a_step_is_told_with_its_place_and_its_width() -> None:
     assert setting.flow.steps == 1
     widest = setting.flow.widest
     assert widest is not None
-    assert (widest.row, widest.column, widest.side) == (1, 1, Side.RIGHT)
+    unit = setting.units[widest.unit]
+    assert (unit.row, unit.column, widest.side) == (1, 1, Side.RIGHT)
     assert widest.distance == pytest.approx(0.25)
 
 
@@ -188,7 +190,8 @@ def flow_of(unit: Unit, words: str) -> Flow:
     """Follow the curves of a map whose every unit is this one."""
     (master,) = BLOCKS[id(FLOWING)].masters
     setting = laid(FLOWING, of_words(words))
-    return follow_curves(FLOWING, Blocks((replace(master, units=(unit,)),)), setting.units, setting.columns)
+    neighbours = grid_neighbours(len(setting.units), setting.units[-1].column + 1)
+    return follow_curves(FLOWING, Blocks((replace(master, units=(unit,)),)), setting.units, neighbours)
 
 
 def test_in_a_corner_where_four_curves_meet_none_goes_on() -> None:

@@ -12,6 +12,7 @@ from quarterturn.pipeline import Job, run
 from quarterturn.proof import prove
 from quarterturn.setting import Meeting
 from quarterturn.setting.known import KnownSetting, begin_with, known_names, known_setting
+from tests.samples import straight, units_in
 
 NAMES = known_names()
 
@@ -25,7 +26,8 @@ def units_at(known: KnownSetting) -> list[list[str]]:
     """The units of one repeat, as the map would write them."""
     rows, columns = known.repeat
     return [
-        [f"{cell.code}{cell.turn}" for cell in row[:columns]] for row in known.design.setting.rows()[:rows]
+        [f"{cell.code}{cell.turn}" for cell in row[:columns]]
+        for row in units_in(straight(known.design).rows())[:rows]
     ]
 
 
@@ -92,7 +94,7 @@ def test_rounds_are_whole(name: str) -> None:
 
 
 def test_fans_all_look_the_same_way() -> None:
-    rows = known_setting("fans").design.setting.rows()
+    rows = units_in(straight(known_setting("fans").design).rows())
     assert {cell.turn for row in rows for cell in row} == {3}
 
 

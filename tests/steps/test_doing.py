@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from quarterturn.steps import LayOut, Placed, SewLine
-from quarterturn.steps.doing import line_of_parts, map_rows
+from quarterturn.steps.doing import map_rows
+from quarterturn.steps.lines import line_of_parts
 from quarterturn.steps.text import steps_text
 from tests.samples import ROUNDS, pattern_of
 

@@ -60,6 +60,7 @@ def find(
     _check_places(sheet, take, into)
     taken = take_in(file)
     pattern, _ = made_pattern(taken)
+    size = _size(pattern) if take else (0, 0)
     selection = _selected(pattern, repeat, symmetry, codes, max(most, take or 0))
     if take and len(selection.best) < take:
         raise RefusedError(f"there are only {len(selection.best)} settings to take")
@@ -67,7 +68,7 @@ def find(
     if sheet:
         write_file(sheet, _drawn(pattern, selection, sheet.suffix.lower()))
     if take and into:
-        write_file(into, _changed(taken, pattern, selection, take).encode())
+        write_file(into, _changed(taken, size, selection, take).encode())
 
 
 def _check_places(sheet: Path | None, take: int | None, into: Path | None) -> None:
@@ -143,12 +144,24 @@ def _drawn(pattern: Pattern, selection: Selection, kind: str) -> bytes:
     return sheet_png(sheet, PIXELS_WIDE) if kind == ".png" else sheet_svg(sheet).encode()
 
 
-def _changed(taken: Taken, pattern: Pattern, selection: Selection, number: int) -> str:
+def _size(pattern: Pattern) -> tuple[int, int]:
+    """Return how many rows and columns the setting has that another is to take the place of."""
+    from quarterturn.design import StraightSet
+
+    setting = pattern.design.setting
+    if not isinstance(setting, StraightSet):
+        raise RefusedError(
+            "the design is not set in rows and columns, so that no setting can take their place"
+        )
+    return setting.size
+
+
+def _changed(taken: Taken, size: tuple[int, int], selection: Selection, number: int) -> str:
     """Return the text of the design with the setting of a number, in about as many rows and columns as before."""
     from quarterturn.design import Symmetry, write_design
     from quarterturn.setting.finder import map_lines
 
-    setting = selection.setting_like(number, *pattern.design.setting.size)
+    setting = selection.setting_like(number, *size)
     slides = setting.symmetry is Symmetry.SLIDE
     changes: dict[str, object] = {
         "setting.map": "\n".join(map_lines(setting.cells)) + "\n",

@@ -40,7 +40,7 @@ def _record(known: KnownSetting) -> dict[str, object]:
         "name": known.name,
         "rows": rows,
         "columns": columns,
-        "symmetry": known.design.setting.symmetry.value,
+        "symmetry": known.setting.symmetry.value,
         "colourways": known.colourways,
         "looks": known.looks,
     }

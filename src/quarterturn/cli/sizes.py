@@ -11,6 +11,7 @@ from quarterturn.cli.reading import design_file, made_pattern, take_in
 from quarterturn.cli.telling import tell_json
 
 if TYPE_CHECKING:
+    from quarterturn.design import SectionSet
     from quarterturn.measure import Length, Units
     from quarterturn.proof import Pattern, Suggestion
 
@@ -79,21 +80,40 @@ def _record(name: str, patterns: tuple[Pattern, ...], found: tuple[Suggestion, .
 
 
 def _size_record(pattern: Pattern) -> dict[str, object]:
+    from quarterturn.proof import border_depths, unit_sides
+
     design, setting = pattern.design, pattern.setting
     return {
         "size": design.size,
         "finished_inches": _pair(setting.width, setting.height),
-        "across": design.setting.across,
-        "down": design.setting.down,
-        "rows": setting.rows,
-        "columns": setting.columns,
-        "unit_inches": float(setting.side),
-        "borders_inches": [float(border.width) for border in design.borders],
+        **_root_record(design.setting),
+        "units": dict(setting.tally),
+        "unit_inches": [float(side) for side in unit_sides(design, setting)],
+        "borders_inches": [_pair(*depths) for depths in border_depths(design, setting)],
         "masters": sum(master.count for master in pattern.bill.masters),
         "cloth_inches": {plan.fabric: float(plan.bought) for plan in pattern.materials.cloth},
         "bed": design.bed.name if design.bed else None,
         "wanted_inches": _pair(*design.bed.wanted) if design.bed else None,
     }
+
+
+def _root_record(root: SectionSet) -> dict[str, object]:
+    """Return how the root is set; `across` and `down`, `rows` and `columns` only where it has them."""
+    from quarterturn.design import LineSet, OnPointSet, PanelSet, StraightSet
+
+    record: dict[str, object] = dict.fromkeys(("across", "down", "rows", "columns"))
+    match root:
+        case StraightSet():
+            rows, columns = root.size
+            record |= {"across": root.across, "down": root.down, "rows": rows, "columns": columns}
+            return {"kind": "straight", **record}
+        case OnPointSet():
+            return {"kind": "on point", **record, "rows": len(root.cells), "columns": len(root.cells[0])}
+        case LineSet():
+            size = {"rows": len(root.parts)} if root.below else {"columns": len(root.parts)}
+            return {"kind": "rows" if root.below else "columns", **record, **size}
+        case PanelSet():
+            return {"kind": "panel", **record}
 
 
 def _bed_record(pattern: Pattern, each: Suggestion) -> dict[str, object]:
@@ -108,6 +128,7 @@ def _bed_record(pattern: Pattern, each: Suggestion) -> dict[str, object]:
         "wanted_inches": _pair(*bed.wanted),
         "finished_inches": _pair(fit.width, fit.height) if fit else None,
         "changes": changes_of(pattern.design, fit) if fit else None,
+        "but": each.but or None,
     }
 
 

@@ -71,7 +71,9 @@ class Growth:
         return self.fixed + repeats * self.step
 
     def repeats_over(self, wanted: Length) -> int:
-        """Return the fewest repeats, at least one, that measure as much as is wanted."""
+        """Return the fewest repeats, at least one, that measure as much as is wanted; one where they add nothing."""
+        if not self.step:
+            return 1
         return max(1, math.ceil((wanted - self.fixed) / self.step))
 
 
@@ -98,7 +100,8 @@ def fit_over(
 ) -> Fit:
     """Return the fit with the fewest repeats that is nowhere smaller than is wanted.
 
-    The outermost border becomes as much narrower, in whole steps, as the quilt then still allows.
+    The outermost border becomes as much narrower, in whole steps, as the quilt then still allows. Where repeats add
+    nothing it becomes as much wider as is wanted, if a border may be so wide.
     """
     columns, rows = across.repeats_over(wanted[0]), down.repeats_over(wanted[1])
     plain = Fit(columns, rows, across.at(columns), down.at(rows))

@@ -28,22 +28,26 @@ _STOPS = {
     "bad-colour": "something that is not a colour in the form #rrggbb",
     "bad-letter": "a fabric's letter that is not one or two capital letters",
     "bad-code": "a colourway's code that is not one or two small letters",
+    "bad-section-name": "a section's name that is not three to twenty small letters, or is taken",
+    "unwanted-key": "a key that a section or border of its kind does not have",
+    "section-in-itself": "a section that holds itself, or one that holds it",
+    "sections-too-deep": "sections within sections, deeper than can be",
     "bad-text": "text that is empty, too long or not printable",
-    "too-many": "more fabrics, recipes, colourways, borders or other things than can be",
+    "too-many": "more fabrics, recipes, colourways, sections, borders or other things than can be",
     "unknown-fabric": "the letter of a fabric that the file does not have",
     "unknown-outline": "the name of an outline that neither the program nor the file has",
     "unknown-recipe": "the name of a recipe that the file does not have",
     "unknown-code": "the code of a colourway that the file does not have",
+    "unknown-section": "the name of a section that the file does not have",
     "bad-cell": "something in the map that is not a code and a turn",
     "unknown-turn": "a turn that is not 0, 1, 2 or 3",
     "unknown-quarter": "a quarter in the map that is not tl, tr, br or bl",
     "quarter-mirrored": "a unit named by its quarter in a map whose copies are mirrored",
+    "section-mirrored": "a section in a map whose copies are mirrored",
     "ragged-map": "rows of the map that differ in length",
     "empty-map": "a map without a unit",
     "map-not-square": "a map to be turned about its corner that has not as many rows as columns",
     "map-too-large": "more rows or columns than can be",
-    "quilt-too-large": "a quilt that is larger than any room",
-    "units-differ": "units of different finished sizes in one straight setting",
     "sums-missing": "a recipe that gives neither the finished nor the starting size",
     "sums-disagree": "finished, start and trim that do not add up",
     "start-too-small": "a master that is too small for its four units",
@@ -69,8 +73,13 @@ _CONFUSES = {
     "symmetry-unused": "a symmetry that has nothing to do, since the map is laid once",
 }
 
+_STYLE = {
+    "section-unused": "a section that no map calls",
+}
+
 CODES: Mapping[str, tuple[Severity, str]] = MappingProxyType(
     {code: (Severity.STOPS, meaning) for code, meaning in _STOPS.items()}
     | {code: (Severity.CONFUSES, meaning) for code, meaning in _CONFUSES.items()}
+    | {code: (Severity.STYLE, meaning) for code, meaning in _STYLE.items()}
 )
 """Code -> severity and meaning. A finding that stops leaves no design; any other leaves one."""

@@ -3,23 +3,28 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from quarterturn.design import limits
+from quarterturn.design.borders import read_borders
 from quarterturn.design.cloth import check_count, read_colourways, read_fabrics, read_recipes
 from quarterturn.design.edging import read_binding_width, read_packages
-from quarterturn.design.habits import read_count, read_house, read_making
+from quarterturn.design.habits import read_house, read_making
 from quarterturn.design.keys import dotted
-from quarterturn.design.maps import MAP, check_symmetry, read_map
-from quarterturn.design.model import Border, Colourway, Design, Recipe, StraightSet, Symmetry
+from quarterturn.design.maps import Words
+from quarterturn.design.model import Design
+from quarterturn.design.nesting import check_nesting
 from quarterturn.design.notes import Notes
 from quarterturn.design.own_outlines import read_outlines
+from quarterturn.design.sections import Section
 from quarterturn.design.selling_reading import has_prices, read_selling
-from quarterturn.design.words import LONGEST_TEXT, read_name, read_text, refer
+from quarterturn.design.settings import NOTHING_LAID, Known, read_setting
+from quarterturn.design.words import LONGEST_TEXT, check_section_name, read_name, read_text, refer
 from quarterturn.measure import Length
 
 if TYPE_CHECKING:
-    from quarterturn.design.file import BorderTable, DesignFile, SettingTable
+    from quarterturn.design.file import DesignFile, SectionTable
 
 _NEEDED = {
     "units": 'Write units = "inch" or units = "metric".',
@@ -40,6 +45,14 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
     for key, remedy in _NEEDED.items():
         if not getattr(file, key):
             notes.missing(key, remedy)
+    design = _read_parts(file, written, notes)
+    if not notes.stops():
+        check_nesting(design, notes)
+    return None if notes.stops() else design
+
+
+def _read_parts(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Design:
+    """Read each part by itself; where one is wanting or at fault, something plain stands in for it."""
     letters, names, codes = (_keys(written.get(each)) for each in ("fabrics", "recipes", "colourways"))
     title = read_name(file.title, "title", 'Give the quilt a name: title = "…".', notes)
     maker, number, version, date, contact = (
@@ -51,11 +64,13 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
     outlines = read_outlines(file.outlines, _keys(written.get("outlines")), notes)
     recipes = read_recipes(file.recipes, outlines, making.seam, notes)
     colourways = read_colourways(file.colourways, letters, names, notes)
-    setting = _read_setting(file.setting, codes, notes)
-    borders = _read_borders(file.borders, letters, notes)
+    known = Known(Words(codes, letters, _keys(written.get("sections"))), names)
+    sections = _read_sections(file.sections, known, notes)
+    setting = read_setting(file.setting, "setting", known, notes) if file.setting else NOTHING_LAID
+    borders = read_borders(file.borders, "borders", known.words, notes)
     binding, binding_width, backing = _read_finish(file, letters, notes)
     selling = read_selling(file, notes)
-    design = Design(
+    return Design(
         title=title,
         maker=maker,
         units=notes.units,
@@ -68,6 +83,7 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
         outlines=tuple(outline for outline in outlines.values() if outline),
         recipes=recipes,
         colourways=colourways,
+        sections=sections,
         setting=setting,
         borders=borders,
         binding_fabric=binding,
@@ -78,9 +94,6 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
         packages=read_packages(file.batting, notes),
         selling=selling,
     )
-    if not notes.stops():
-        _check_whole(design, notes)
-    return None if notes.stops() else design
 
 
 def _keys(table: object) -> list[str]:
@@ -91,35 +104,18 @@ def _words(value: object) -> str | None:
     return None if value is None else str(value)
 
 
-def _read_setting(table: SettingTable | None, codes: list[str], notes: Notes) -> StraightSet:
-    if table is None:
-        return StraightSet((), 1, 1)
-    if table.kind is None:
-        notes.missing("setting.kind", 'Write kind = "straight".')
-    if table.map is None:
-        notes.missing(MAP, 'Write map = """, then a line for each row, then """.')
-    setting = StraightSet(
-        cells=() if table.map is None or not codes else read_map(table.map, codes, notes),
-        across=read_count(table.across, "setting.across", 1, limits.MOST_ROWS, notes),
-        down=read_count(table.down, "setting.down", 1, limits.MOST_ROWS, notes),
-        symmetry=Symmetry(table.symmetry) if table.symmetry else Symmetry.SLIDE,
-    )
-    check_symmetry(setting, notes)
-    return setting
-
-
-def _read_borders(tables: list[BorderTable] | None, letters: list[str], notes: Notes) -> tuple[Border, ...]:
-    numbered = {str(index): table for index, table in enumerate(tables or [])}
-    borders = []
-    for index, table in check_count(numbered, "borders", limits.MOST_BORDERS, notes):
-        key = dotted("borders", index)
-        fabric = refer(table.fabric, f"{key}.fabric", "fabric", letters, notes)
-        width = notes.length(table.width, f"{key}.width", limits.BORDER)
-        if table.width is None:
-            notes.missing(f"{key}.width", "Give its finished width.")
-        if width is not None:
-            borders.append(Border(fabric, width, table.first != "ends"))
-    return tuple(borders)
+def _read_sections(
+    tables: Mapping[str, SectionTable] | None, known: Known, notes: Notes
+) -> tuple[Section, ...]:
+    """Read the sections that maps may call, in the order of the file."""
+    sections = []
+    for name, table in check_count(tables, "sections", limits.MOST_SECTIONS, notes):
+        key = dotted("sections", name)
+        check_section_name(name, key, notes)
+        setting = read_setting(table, key, known, notes)
+        borders = read_borders(table.borders, f"{key}.borders", known.words, notes)
+        sections.append(Section(name, replace(setting, borders=borders)))
+    return tuple(sections)
 
 
 def _read_finish(file: DesignFile, letters: list[str], notes: Notes) -> tuple[str, Length, str]:
@@ -130,49 +126,3 @@ def _read_finish(file: DesignFile, letters: list[str], notes: Notes) -> tuple[st
     if file.backing:
         backing = refer(file.backing.fabric, "backing.fabric", "fabric", letters, notes)
     return binding, read_binding_width(file.binding, notes), backing
-
-
-def _check_whole(design: Design, notes: Notes) -> None:
-    """Check what can be seen only once every part is there."""
-    down, across = design.setting.size
-    if max(down, across) > limits.MOST_ROWS:
-        notes.add(
-            "map-too-large",
-            "setting",
-            f"With its repeats the map has {down} rows of {across} units.",
-            f"Keep to {limits.MOST_ROWS} each way.",
-        )
-        return
-    sizes = _finished_sizes(design)
-    if len(sizes) > 1:
-        _note_sizes(sizes, notes)
-        return
-    borders = 2 * sum(border.width for border in design.borders)
-    longest = max(down, across) * next(iter(sizes)) + borders
-    if longest > limits.LARGEST_QUILT:
-        notes.add(
-            "quilt-too-large",
-            "setting",
-            f"The quilt measures {notes.show(longest)} along its longer side.",
-            "Use fewer or smaller units.",
-        )
-
-
-def _finished_sizes(design: Design) -> dict[Length, str]:
-    """Return each finished size in the map, with the first colourway that has it."""
-    by_code: dict[str, Colourway] = {colourway.code: colourway for colourway in design.colourways}
-    by_name: dict[str, Recipe] = {recipe.name: recipe for recipe in design.recipes}
-    sizes: dict[Length, str] = {}
-    for code in dict.fromkeys(cell.code for row in design.setting.cells for cell in row):
-        sizes.setdefault(by_name[by_code[code].recipe].finished, code)
-    return sizes
-
-
-def _note_sizes(sizes: Mapping[Length, str], notes: Notes) -> None:
-    told = ", ".join(f"{code} finishes {notes.show(size)}" for size, code in sizes.items())
-    notes.add(
-        "units-differ",
-        MAP,
-        f"The units of the map differ in size: {told}.",
-        "In a straight setting all units finish alike; change finished in their recipes.",
-    )

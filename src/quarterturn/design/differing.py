@@ -46,8 +46,8 @@ def changes_between(base: Any, other: Any, parts: tuple[str, ...] = ()) -> Itera
     if _is_opened(base, other, len(parts)):
         for key in [*other, *(key for key in base if key not in other)]:
             new = (*parts, key)
-            if key in base:
-                yield from changes_between(base[key], other.get(key, {}), new)
+            if key in base or (not parts and isinstance(other[key], dict)):
+                yield from changes_between(base.get(key, {}), other.get(key, {}), new)
             else:
                 yield dotted(*new), other[key]
     elif isinstance(base, list) and isinstance(other, list) and len(base) <= len(other):

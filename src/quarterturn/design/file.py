@@ -9,7 +9,7 @@ from __future__ import annotations
 import datetime
 from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Discriminator, Field, Tag
 
 from quarterturn.design.selling_tables import ClassTable, KitsTable, MoneyTable, NotionTable
 
@@ -109,14 +109,76 @@ class ColourwayTable(BaseModel):
     shape: str | None = Field(None, description="The letter of the fabric that is fused on.")
 
 
-class SettingTable(BaseModel):
-    """How the units are laid."""
+class SashingTable(BaseModel):
+    """Strips between the places of a map."""
 
-    model_config = _table(("kind", "map"))
-    kind: Literal["straight"] | None = Field(None, description="straight: rows and columns.")
+    model_config = _table(("fabric", "width"))
+    fabric: str | None = Field(None, description="The letter of the fabric of its strips.")
+    width: Measure | None = Field(None, description="Its finished width.")
+    cornerstone: str | None = Field(
+        None, description="The letter of the fabric of the squares where strips cross."
+    )
+    outer: bool | None = Field(None, description="true: strips round all places too.")
+
+
+class PartTable(BaseModel):
+    """A plain strip in a line of sections."""
+
+    model_config = _table(("fabric", "width"))
+    fabric: str | None = Field(None, description="The letter of its fabric.")
+    width: Measure | None = Field(None, description="Its finished width.")
+
+
+class MotifTable(BaseModel):
+    """A shape fused on a panel."""
+
+    model_config = _table(("recipe", "fabric", "at"))
+    recipe: str | None = Field(None, description="The recipe whose shape it is.")
+    fabric: str | None = Field(None, description="The letter of its fabric.")
+    at: list[Measure] | None = Field(
+        None, description="Where its middle lies, from the left and from the top of the finished panel."
+    )
+    turn: int | None = Field(None, description="Degrees clockwise, 0 to 359.")
+
+
+def _part_kind(part: Any) -> str:
+    return "strip" if isinstance(part, dict | PartTable) else "word"
+
+
+Part = Annotated[Annotated[str, Tag("word")] | Annotated[PartTable, Tag("strip")], Discriminator(_part_kind)]
+"""A word of a map, or a plain strip."""
+
+
+class BorderTable(BaseModel):
+    """A border: plain, pieced of sections, or coping strips."""
+
+    model_config = _table()
+    kind: Literal["plain", "pieced", "coping"] | None = Field(None, description="plain if it is left out.")
+    fabric: str | None = Field(None, description="The letter of its fabric (plain and coping).")
+    width: Measure | None = Field(None, description="Its finished width (plain).")
+    first: Literal["sides", "ends"] | None = Field(None, description="Which pair is sewn on first.")
+    corners: str | None = Field(
+        None,
+        description="butted, mitred or cornerstones; in a pieced border the word of what fills the corners.",
+    )
+    cornerstone: str | None = Field(None, description="The letter of the fabric of its cornerstones.")
+    sides: str | None = Field(None, description="The section on the left and, turned, on the right (pieced).")
+    ends: str | None = Field(None, description="The section at the top and, turned, at the bottom (pieced).")
+    to: list[Measure] | None = Field(
+        None, description="Finished width and height that it brings its section to (coping)."
+    )
+
+
+class SettingTable(BaseModel):
+    """How the quilt, or a section of it, is laid."""
+
+    model_config = _table(("kind",))
+    kind: Literal["straight", "on point", "columns", "rows", "panel"] | None = Field(
+        None, description="straight: rows and columns; on point; columns or rows of sections; or a panel."
+    )
     map: str | None = Field(
         None,
-        description="A line for each row; for each unit its code, its quarter if it needs one, and its turns.",
+        description="A line for each row; for each place a unit with its turns, a fabric, or a section with its turns.",
     )
     symmetry: Literal["slide", "mirror", "turn", "half turn"] | None = Field(
         None,
@@ -126,15 +188,33 @@ class SettingTable(BaseModel):
     )
     across: int | None = Field(None, description="How many times the map is laid side by side.")
     down: int | None = Field(None, description="How many times the map is laid one below the other.")
+    sashing: SashingTable | None = Field(None, description="Strips between the places.")
+    between: str | None = Field(
+        None, description="On point: what stands between the places, a word for all or a map."
+    )
+    triangles: str | None = Field(None, description="On point: the letter of the fabric of the triangles.")
+    corners: str | None = Field(None, description="On point: that of the corner triangles, if another.")
+    fit: Literal["exact", "handbook", "oversized"] | None = Field(
+        None, description="On point: how large the squares are that the triangles are cut from."
+    )
+    float: Measure | None = Field(None, description="How far oversized triangles stand out.")
+    side_square: Measure | None = Field(
+        None, description="The square, as cut, for four side triangles, if it is to be another."
+    )
+    corner_square: Measure | None = Field(
+        None, description="The square, as cut, for two corner triangles, if it is to be another."
+    )
+    parts: list[Part] | None = Field(None, description="Columns and rows: sections, units and strips.")
+    fabric: str | None = Field(None, description="Panel: the letter of its fabric.")
+    width: Measure | None = Field(None, description="Panel: its finished width.")
+    height: Measure | None = Field(None, description="Panel: its finished height.")
+    motifs: list[MotifTable] | None = Field(None, description="Panel: shapes fused on it, later ones on top.")
 
 
-class BorderTable(BaseModel):
-    """A plain border with butted corners, from the inside outwards."""
+class SectionTable(SettingTable):
+    """A part of the quilt that is sewn by itself. The key is the name that maps call it by."""
 
-    model_config = _table(("fabric", "width"))
-    fabric: str | None = Field(None, description="The letter of its fabric.")
-    width: Measure | None = Field(None, description="Its finished width.")
-    first: Literal["sides", "ends"] | None = Field(None, description="Which pair is sewn on first.")
+    borders: list[BorderTable] | None = Field(None, description="Borders round the section.")
 
 
 class BindingTable(BaseModel):
@@ -266,7 +346,8 @@ class DesignFile(BaseModel):
     outlines: dict[str, OutlineTable] | None = Field(None, description="Outlines of your own, by name.")
     recipes: dict[str, RecipeTable] | None = Field(None, description="The recipes, by name.")
     colourways: dict[str, ColourwayTable] | None = Field(None, description="The colourways, by code.")
-    setting: SettingTable | None = Field(None, description="How the units are laid.")
+    sections: dict[str, SectionTable] | None = Field(None, description="Parts of the quilt, by name.")
+    setting: SettingTable | None = Field(None, description="How the quilt is laid.")
     borders: list[BorderTable] | None = Field(None, description="The borders, from the inside outwards.")
     binding: BindingTable | None = Field(None, description="The binding.")
     backing: BackingTable | None = Field(None, description="The backing.")

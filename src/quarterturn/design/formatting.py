@@ -4,13 +4,11 @@ from __future__ import annotations
 
 import re
 import textwrap
-from collections.abc import Iterable
 
 from quarterturn.design.differing import size_name, size_tables
 from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
 from quarterturn.design.model import (
-    Border,
     Colourway,
     Design,
     DrawnDiameter,
@@ -24,9 +22,9 @@ from quarterturn.design.model import (
     Package,
     Recipe,
     ShapeSize,
-    StraightSet,
 )
 from quarterturn.design.needle import write_needle
+from quarterturn.design.section_tables import Pair, border_table, lines, section_tables, setting_table
 from quarterturn.design.selling_writing import selling_tables, write_number
 from quarterturn.design.text import quote_length, quote_lines, quote_long, quote_text, write_length
 from quarterturn.measure import Length, Units
@@ -41,8 +39,9 @@ def format_design(design: Design) -> str:
         *(_outline(outline, units) for outline in design.outlines),
         *(_recipe(recipe, units) for recipe in design.recipes),
         *(_colourway(colourway) for colourway in design.colourways),
-        _setting(design.setting),
-        *(_border(border, units) for border in design.borders),
+        *(table for section in design.sections for table in section_tables(section, units)),
+        setting_table(design.setting, "setting", units),
+        *(border_table(border, "borders", units) for border in design.borders),
         _table(
             "[binding]",
             ("fabric", quote_text(design.binding_fabric)),
@@ -59,19 +58,12 @@ def format_design(design: Design) -> str:
     return "\n\n".join(tables) + "\n"
 
 
-Pair = tuple[str, str]
-
-
 def _long(value: Length, units: Units) -> str:
     return quote_length(value, units)
 
 
 def _table(header: str, *pairs: Pair) -> str:
-    return "\n".join([header, *_lines(pairs)])
-
-
-def _lines(pairs: Iterable[Pair]) -> list[str]:
-    return [f"{key} = {value}" for key, value in pairs]
+    return "\n".join([header, *lines(pairs)])
 
 
 def _head(design: Design) -> str:
@@ -90,7 +82,7 @@ def _head(design: Design) -> str:
     ]
     if design.about:
         pairs.append(("about", quote_lines(design.about)))
-    return "\n".join(_lines(pairs))
+    return "\n".join(lines(pairs))
 
 
 def _fabric(fabric: Fabric, units: Units) -> str:
@@ -158,7 +150,7 @@ def _size(size: ShapeSize, units: Units) -> str:
     if isinstance(size, DrawnOutline):
         pairs = [("outline", quote_text(size.outline)), ("width", _long(size.width, units))]
         pairs += [("turn", str(size.turn)), *([("lobes", str(size.lobes))] if size.lobes else [])]
-        return ", ".join(_lines(pairs))
+        return ", ".join(lines(pairs))
     if isinstance(size, DrawnDiameter):
         return f"diameter = {_long(size.diameter, units)}"
     if isinstance(size, FinishedRadius):
@@ -170,28 +162,6 @@ def _colourway(colourway: Colourway) -> str:
     parts = ("recipe", "ground", "shape")
     pairs = ((part, quote_text(getattr(colourway, part))) for part in parts)
     return _table(f"[{dotted('colourways', colourway.code)}]", *pairs)
-
-
-def _setting(setting: StraightSet) -> str:
-    wide = max(len(cell.name) for row in setting.cells for cell in row) + 1
-    rows = (" ".join(f"{cell.name}{cell.turn}".ljust(wide) for cell in row).rstrip() for row in setting.cells)
-    return _table(
-        "[setting]",
-        ("kind", '"straight"'),
-        ("map", quote_lines("\n".join(rows))),
-        ("symmetry", quote_text(setting.symmetry.value)),
-        ("across", str(setting.across)),
-        ("down", str(setting.down)),
-    )
-
-
-def _border(border: Border, units: Units) -> str:
-    return _table(
-        "[[borders]]",
-        ("fabric", quote_text(border.fabric)),
-        ("width", _long(border.width, units)),
-        ("first", '"sides"' if border.sides_first else '"ends"'),
-    )
 
 
 def _batting(packages: tuple[Package, ...], units: Units) -> list[str]:

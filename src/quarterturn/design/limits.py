@@ -8,7 +8,7 @@ from quarterturn.measure import Length, inches
 
 LARGEST_FILE = 1_000_000
 LONGEST_LINE = 4_000
-DEEPEST = 8
+DEEPEST = 12
 """Tables within tables."""
 MOST_VALUES = 10_000
 """Keys, values, and items of lists."""
@@ -30,6 +30,12 @@ MOST_COLOURWAYS = 200
 MOST_BORDERS = 20
 MOST_ROWS = 200
 """Rows, and columns, with all repeats laid out."""
+MOST_PLACES = MOST_ROWS**2
+"""Places of all maps, each section counted wherever it lies."""
+MOST_SECTIONS = 60
+DEEPEST_SECTIONS = 8
+MOST_PARTS = 200
+"""Of a line of sections, and motifs of a panel."""
 LARGEST_QUILT = inches(400)
 
 
@@ -58,6 +64,13 @@ RADIUS = Range(inches(0, 1, 16), inches(62), "the radius of a shape")
 BORDER = Range(inches(0, 1, 4), inches(60), "the finished width of a border")
 BINDING_FINISHED = Range(inches(0, 1, 8), inches(1), "the finished width of a binding")
 PACKAGE = Range(inches(4), inches(200), "a side of a package of batting")
+SASHING = Range(inches(0, 1, 4), inches(24), "the finished width of sashing")
+STRIP = Range(inches(0, 1, 4), inches(120), "the finished width of a strip")
+PANEL = Range(inches(1), inches(120), "a finished side of a panel")
+ON_PANEL = Range(_NOTHING, inches(120), "a place on a panel")
+FLOAT = Range(inches(0, 1, 16), inches(6), "how far triangles stand out")
+TRIANGLE_SQUARE = Range(inches(1), inches(200), "the side of a square for setting triangles")
+COPED = Range(inches(1), inches(400), "the finished size of a section with its coping")
 BINDING = Range(inches(0, 3, 4), inches(6), "the width of a binding strip")
 
 MAKING: dict[str, Range] = {
@@ -89,6 +102,7 @@ MOST_SIZES = 8
 """With the file's own; so many columns fit on a page."""
 LEAST_LOBES, MOST_LOBES = 3, 24
 MOST_SPARES = 1000
+MOST_DEGREES = 359
 HIGHEST_PRICE = 100_000
 HIGHEST_SHARE = 1000
 """Percent."""

@@ -51,7 +51,7 @@ def _nearest(key: str, lines: dict[str, int]) -> int | None:
 
 
 def key_lines(text: str) -> dict[str, int]:
-    """Return the line of each dotted key, each table, and each row of the map (``setting.map.<row>``)."""
+    """Return the line of each dotted key, each table, and each row of a map (``setting.map.<row>``)."""
     return _Scan(text).lines
 
 
@@ -163,7 +163,8 @@ class _Scan:
         self._at += 1
 
     def _rows(self, path: Path) -> None:
-        if path != ("setting", "map") or self._at >= len(self._tokens):
+        is_map = path[:1] in (("setting",), ("sections",)) and path[-1] in ("map", "between")
+        if not is_map or self._at >= len(self._tokens):
             return
         token, line = self._tokens[self._at]
         rows = [number for number, row in enumerate(token.split("\n")) if row.strip("\"' \t\r")]

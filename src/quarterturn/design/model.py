@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import TypeAlias
 
+from quarterturn.design.sections import AnyBorder, Section, SectionSet
 from quarterturn.design.selling import NOTHING_SOLD, Selling
 from quarterturn.geometry import Path
 from quarterturn.measure import YARD, Length, Units
@@ -132,28 +133,6 @@ class Colourway:
         return self.ground if part == "ground" else self.shape
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
-    """One place of the map: a colourway and so many quarter turns clockwise, 0 to 3.
-
-    `quarter` is that of the master, tl, tr, br or bl, where its quarters are of several kinds; else empty.
-    """
-
-    code: str
-    turn: int
-    quarter: str = ""
-
-    @property
-    def name(self) -> str:
-        """Return the name of the unit: `a`, or `a-tl`."""
-        return unit_name(self.code, self.quarter)
-
-
-def unit_name(code: str, quarter: str) -> str:
-    """Return what a unit is called: by its colourway, and by its quarter where there are several kinds."""
-    return f"{code}-{quarter}" if quarter else code
-
-
 def code_of_unit(name: str) -> str:
     """Return the colourway of a unit from its name."""
     return name.partition("-")[0]
@@ -162,48 +141,6 @@ def code_of_unit(name: str) -> str:
 def quarter_of_unit(name: str) -> str:
     """Return the quarter of a unit from its name; empty where its master has one kind of unit."""
     return name.partition("-")[2]
-
-
-class Symmetry(enum.Enum):
-    """How each copy of the map is laid beside the one before it."""
-
-    SLIDE = "slide"
-    MIRROR = "mirror"
-    TURN = "turn"
-    HALF_TURN = "half turn"
-
-
-@dataclass(frozen=True, slots=True)
-class StraightSet:
-    """Units in rows and columns: a rectangle of cells, laid `across` times side by side and `down` times below."""
-
-    cells: tuple[tuple[Cell, ...], ...]
-    """As written: under `Symmetry.TURN` a square, the upper left quarter of what is laid."""
-    across: int
-    down: int
-    symmetry: Symmetry = Symmetry.SLIDE
-
-    @property
-    def size(self) -> tuple[int, int]:
-        """Return how many rows and columns the whole map has."""
-        parts = 2 if self.symmetry is Symmetry.TURN else 1
-        columns = len(self.cells[0]) if self.cells else 0
-        return parts * len(self.cells) * self.down, parts * columns * self.across
-
-    def rows(self) -> tuple[tuple[Cell, ...], ...]:
-        """Return the whole map, with its repeats laid out."""
-        from quarterturn.design.repeats import laid
-
-        return laid(self.cells, self.symmetry, self.across, self.down)
-
-
-@dataclass(frozen=True, slots=True)
-class Border:
-    """A butted plain border of this finished width; `sides_first` tells which pair is sewn first."""
-
-    fabric: str
-    width: Length
-    sides_first: bool
 
 
 class EdgeStitchKind(enum.Enum):
@@ -339,8 +276,11 @@ class Design:
     fabrics: tuple[Fabric, ...]
     recipes: tuple[Recipe, ...]
     colourways: tuple[Colourway, ...]
-    setting: StraightSet
-    borders: tuple[Border, ...]
+    sections: tuple[Section, ...]
+    """Those that maps may call by name, in the order of the file."""
+    setting: SectionSet
+    """The root of the tree; its borders are `borders`."""
+    borders: tuple[AnyBorder, ...]
     binding_fabric: str
     binding_width: Length
     """Width of the binding strip as cut; folded double."""

@@ -172,5 +172,5 @@ def _whole(code: str, sentence: str, remedy: str, line: int | None = None) -> Fi
 
 
 _TOO_NESTED = _whole(
-    "too-nested", "Tables or brackets are nested too deeply.", "A design needs no more than three levels."
+    "too-nested", "Tables or brackets are nested too deeply.", "A design needs no more than a few levels."
 )

@@ -2,18 +2,20 @@
 
 A quarter of a disc is its own mirror image about the diagonal through its corner, so a mirrored unit is the same unit
 in another turn. The turn follows from the corner in which the middle of the disc lies. A unit that is not its own
-mirror image in this way, which is named by its quarter, cannot be laid mirrored: `maps.check_symmetry` refuses it.
+mirror image in this way, which is named by its quarter, cannot be laid mirrored, nor can a section, whose mirror image
+is another section: `maps.check_symmetry` refuses both.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
-from typing import TypeAlias
+from typing import TypeAlias, TypeVar
 
-from quarterturn.design.model import Cell, Symmetry
+from quarterturn.design.sections import ClothCell, MapCell, Symmetry
 
-Rows: TypeAlias = tuple[tuple[Cell, ...], ...]
+AnyCell = TypeVar("AnyCell", bound=MapCell)
+Rows: TypeAlias = tuple[tuple[AnyCell, ...], ...]
 Move: TypeAlias = Callable[[complex], complex]
 
 _TOP_LEFT = -1 - 1j
@@ -26,7 +28,7 @@ def moved_turn(turn: int, move: Move) -> int:
     return corners.index(move(corners[turn]))
 
 
-def turned(block: Rows, times: int = 1) -> Rows:
+def turned(block: Rows[AnyCell], times: int = 1) -> Rows[AnyCell]:
     """Return a block turned so many quarters clockwise, its units with it."""
     for _ in range(times % 4):
         columns = zip(*reversed(block), strict=True)
@@ -34,17 +36,17 @@ def turned(block: Rows, times: int = 1) -> Rows:
     return block
 
 
-def mirrored(block: Rows) -> Rows:
+def mirrored(block: Rows[AnyCell]) -> Rows[AnyCell]:
     """Return a block reflected in an upright line: left becomes right."""
     return _each((tuple(reversed(row)) for row in block), lambda corner: complex(-corner.real, corner.imag))
 
 
-def upended(block: Rows) -> Rows:
+def upended(block: Rows[AnyCell]) -> Rows[AnyCell]:
     """Return a block reflected in a level line: top becomes bottom."""
     return _each(reversed(block), lambda corner: corner.conjugate())
 
 
-def laid(block: Rows, symmetry: Symmetry, across: int, down: int) -> Rows:
+def laid(block: Rows[AnyCell], symmetry: Symmetry, across: int, down: int) -> Rows[AnyCell]:
     """Return so many copies of a block side by side and one below the other, each laid as the symmetry says.
 
     Under `TURN` a copy is a round: the block, a square, and three more of it turned about its lower right corner.
@@ -55,7 +57,7 @@ def laid(block: Rows, symmetry: Symmetry, across: int, down: int) -> Rows:
     return tuple(row for i in range(down) for row in _beside(*_copies(block, symmetry, i, across)))
 
 
-def _copies(block: Rows, symmetry: Symmetry, level: int, across: int) -> list[Rows]:
+def _copies(block: Rows[AnyCell], symmetry: Symmetry, level: int, across: int) -> list[Rows[AnyCell]]:
     """Return the copies of one level, from left to right."""
     if symmetry is Symmetry.HALF_TURN:
         return [turned(block, 2 * ((level + j) % 2)) for j in range(across)]
@@ -65,10 +67,14 @@ def _copies(block: Rows, symmetry: Symmetry, level: int, across: int) -> list[Ro
     return [block] * across
 
 
-def _each(rows: Iterable[tuple[Cell, ...]], move: Move) -> Rows:
+def _each(rows: Iterable[tuple[AnyCell, ...]], move: Move) -> Rows[AnyCell]:
     turns = [moved_turn(turn, move) for turn in range(4)]
-    return tuple(tuple(replace(cell, turn=turns[cell.turn]) for cell in row) for row in rows)
+    return tuple(tuple(_moved(cell, turns) for cell in row) for row in rows)
 
 
-def _beside(*blocks: Rows) -> Rows:
+def _moved(cell: AnyCell, turns: Sequence[int]) -> AnyCell:
+    return cell if isinstance(cell, ClothCell) else replace(cell, turn=turns[cell.turn])
+
+
+def _beside(*blocks: Rows[AnyCell]) -> Rows[AnyCell]:
     return tuple(sum(parts, ()) for parts in zip(*blocks, strict=True))

@@ -158,13 +158,13 @@ def _no_place(key: str, sentence: str, remedy: str, notes: Notes) -> bool:
 
 
 def _table_to_add(parts: tuple[str, ...]) -> dict[str, Any] | list[Any] | None:
-    """Return an empty table or list for a place where every design may have one, such as [making]; else None."""
+    """Return an empty table or list for a place where any design may have one: [making], [sections]; else None."""
     if parts[-1] not in model_at(parts[:-1]).get("properties", {}):
         return None
     inner = model_at(parts)
     if inner.get("type") == "array":
         return []
-    return {} if "properties" in inner else None
+    return {} if inner.get("properties") or inner.get("additionalProperties") else None
 
 
 def told_of_size(name: str, findings: Iterable[Finding], known: Iterable[Finding]) -> Iterator[Finding]:

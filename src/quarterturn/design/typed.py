@@ -55,8 +55,14 @@ def _by_place(faults: Sequence[ErrorDetails], data: Mapping[str, Any]) -> dict[P
     """Gather the faults by the place in the data; a union tells one for each of its members."""
     places: dict[Path, list[ErrorDetails]] = {}
     for fault in faults:
-        places.setdefault(_in_data(fault["loc"], data), []).append(fault)
+        places.setdefault(_told_at(_in_data(fault["loc"], data)), []).append(fault)
     return places
+
+
+def _told_at(path: Path) -> Path:
+    """Return the path of a list instead of that of a length in it, which cannot be left out alone."""
+    in_list = path and isinstance(path[-1], int)
+    return path[:-1] if in_list and _list_of(path[:-1]) == "a list of lengths" else path
 
 
 def _in_data(where: Path, data: Any) -> Path:
@@ -66,7 +72,8 @@ def _in_data(where: Path, data: Any) -> Path:
             isinstance(data, list) and isinstance(part, int)
         )
         if not inside:
-            break
+            # A member of a union has a name of its own, which is not in the data.
+            continue
         data = data[part]
         path.append(part)
     return tuple(path)
@@ -94,7 +101,12 @@ def _note(path: Path, faults: Sequence[ErrorDetails], data: Mapping[str, Any], n
         return
     expected = {_expected(fault, path) for fault in faults}
     wanted = "a length" if expected >= _LENGTH else " or ".join(sorted(expected))
-    sentence = f"{quoted(str(name))} must be {wanted}, and here it is {_kind(value)}."
+    here = f"it is {_kind(value)}"
+    if wanted == "a length" and isinstance(value, list):
+        wanted, here = "a list of lengths", "something else is in it"
+    if wanted == "a list of tables":
+        wanted = _list_of(path)
+    sentence = f"{quoted(str(name))} must be {wanted}, and here {here}."
     notes.add("wrong-type", key, sentence, _how_to_write(str(name), wanted, value))
 
 
@@ -104,10 +116,20 @@ def _expected(fault: ErrorDetails, path: Path) -> str:
     return _EXPECTED.get(fault["type"], "a whole number")
 
 
+def _list_of(path: Path) -> str:
+    """Return what a list at a path is a list of."""
+    items = model_at(path).get("items", {})
+    if "oneOf" in items or "enum" in items:
+        return "a list of words"
+    return "a list of tables" if "$ref" in items else "a list of lengths"
+
+
 def _how_to_write(name: str, wanted: str, value: Any) -> str:
     if name == "shape" and isinstance(value, str | int | float):
         return "Write shape = { diameter = '7\"' }, or { radius = … }, or { flow = true }."
     holder = name.rpartition(".")[0]
+    if holder and wanted == "text in quotes":
+        return 'Put it in quotes, such as "a0".'
     if holder:
         return f"Begin each with a line [[{holder}]], its keys below."
     name = _short(name)
@@ -120,6 +142,8 @@ def _how_to_write(name: str, wanted: str, value: Any) -> str:
         "a whole number": f"Write {name} = 2, without quotes.",
         "a number": f"Write {name} = 12.5, without quotes.",
         "true or false": f"Write {name} = true or {name} = false, without quotes.",
+        "a list of lengths": f"Write {name} = ['60\"', '72\"'].",
+        "a list of words": f'Write {name} = ["a0", "a1"].',
         "a list of tables": f"Begin each with a line [[{name}]].",
         "a table of keys": f"Begin it with a line [{name}], its keys below.",
     }.get(wanted, f"Give {wanted}.")
@@ -156,7 +180,9 @@ def _whole_schema() -> dict[str, Any]:
 
 
 def _resolve(node: Any, whole: Mapping[str, Any]) -> Any:
-    while "$ref" in node:
+    while "$ref" in node or "oneOf" in node:
+        if "oneOf" in node:
+            node = next(each for each in node["oneOf"] if "$ref" in each)
         node = whole["$defs"][node["$ref"].rpartition("/")[2]]
     return node
 

@@ -10,6 +10,8 @@ LONGEST_NAME = 120
 LONGEST_TEXT = 4_000
 _LETTER = re.compile(r"[A-Z]{1,2}")
 _CODE = re.compile(r"[a-z]{1,2}")
+_SECTION = re.compile(r"[a-z]{3,20}")
+_TAKEN = ("centre", "top")
 _COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
 _SHORT_COLOUR = re.compile(r"#?([0-9a-fA-F])([0-9a-fA-F])([0-9a-fA-F])")
 
@@ -52,6 +54,14 @@ def check_code(code: str, key: str, notes: Notes) -> None:
     if not _CODE.fullmatch(code):
         remedy = "Use one or two small letters, such as a; digits are for the turns."
         notes.add("bad-code", key, f"{quoted(code)} cannot be a colourway's code.", remedy)
+
+
+def check_section_name(name: str, key: str, notes: Notes) -> None:
+    """Note a section's name that the map cannot write, or by which the program calls the whole."""
+    if not _SECTION.fullmatch(name) or name in _TAKEN:
+        taken = f"; {' and '.join(_TAKEN)} are taken" if name in _TAKEN else ""
+        remedy = f"Use three to twenty small letters, such as wreath{taken}."
+        notes.add("bad-section-name", key, f"{quoted(name)} cannot be a section's name.", remedy)
 
 
 def read_colour(text: str | None, key: str, notes: Notes) -> str:

@@ -82,7 +82,7 @@ def _inside(holder: Any, part: str, added: list[Any] | None) -> Any:
         if part not in holder:
             if added is None:
                 return None
-            holder[part] = tomlkit.aot() if part in ("borders", "notions") else tomlkit.table()
+            holder[part] = tomlkit.aot() if part in ("borders", "motifs", "notions") else tomlkit.table()
         inner = holder[part]
     if not isinstance(inner, dict | list):
         raise WriteError(f"{part!r} is a value and has no keys")

@@ -32,6 +32,7 @@ from quarterturn.geometry.polygons import (
     joined,
     roomiest_point,
     uncovered_area,
+    united,
     without,
 )
 from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment
@@ -93,6 +94,7 @@ __all__ = [
     "spread_circle",
     "turn_about",
     "uncovered_area",
+    "united",
     "without",
     "write_path_data",
 ]

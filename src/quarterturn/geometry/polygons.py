@@ -67,6 +67,13 @@ def joined(a: BaseGeometry, b: BaseGeometry) -> BaseGeometry:
     return _areas(_areas(a).union(_areas(b), grid_size=GRID))
 
 
+def united(areas: Sequence[BaseGeometry]) -> BaseGeometry:
+    """Return what lies in any of some shapely areas."""
+    import shapely
+
+    return _areas(shapely.union_all([_areas(area) for area in areas], grid_size=GRID))
+
+
 def _areas(geometry: BaseGeometry) -> BaseGeometry:
     """Return a geometry without the lines and points to which slivers collapse; an overlay would refuse them."""
     import shapely

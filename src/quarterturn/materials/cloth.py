@@ -21,7 +21,10 @@ from quarterturn.materials.runs import (
 from quarterturn.materials.shelves import Shelf, shelve
 from quarterturn.materials.shrinkage import before_wash
 from quarterturn.measure import Length, Units, buy_up
-from quarterturn.pieces import Piece, Purpose
+from quarterturn.pieces import Grain, Piece, Purpose
+
+LONG_PURPOSES = (Purpose.BORDER, Purpose.COPING, Purpose.STRIP, Purpose.SASH)
+"""What is sewn together from strips where it is longer than the cloth is wide, and need not lie lengthwise."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +74,8 @@ def _demand(fabric: Fabric, pieces: Sequence[Piece]) -> _Demand:
     def of(purpose: Purpose) -> tuple[Piece, ...]:
         return tuple(piece for piece in pieces if piece.purpose is purpose)
 
-    long = tuple(piece for piece in of(Purpose.BORDER) if piece.length > fabric.width)
+    strips = (piece for purpose in LONG_PURPOSES for piece in of(purpose))
+    long = tuple(p for p in strips if p.length > fabric.width and p.grain is not Grain.LENGTHWISE)
     apart = (*long, *of(Purpose.BINDING), *of(Purpose.BACKING))
     kinds = [kind_of(piece, fabric.direction, fabric.width) for piece in pieces if piece not in apart]
     return _Demand(

@@ -10,7 +10,7 @@ from quarterturn.materials.model import Materials
 from quarterturn.materials.shopping import shopping_list
 from quarterturn.materials.thread import stitching_sums
 from quarterturn.materials.web import plan_web
-from quarterturn.pieces import Bill
+from quarterturn.pieces import Bill, to_cut
 from quarterturn.setting import Setting
 
 
@@ -25,16 +25,16 @@ def plan_materials(design: Design, blocks: Blocks, setting: Setting, bill: Bill)
         for fabric in design.fabrics
         if (pieces := bill.of_fabric(fabric.letter))
     )
-    web = plan_web(making, blocks, bill.masters, design.units)
-    stitching = stitching_sums(design, blocks, bill.masters)
-    batting = (setting.width + over, setting.height + over)
+    web = plan_web(making, blocks, bill.masters, design.units, bill.motifs)
+    stitching = stitching_sums(design, blocks, bill.masters, bill.motifs)
+    batting = (to_cut(setting.width + over, design.units), to_cut(setting.height + over, design.units))
     return Materials(
         cloth=cloth,
         web=web,
         batting_width=batting[0],
         batting_height=batting[1],
         batting_package=package_for(*batting, package_sides(design.packages) or PACKAGES),
-        binding_run=2 * (setting.width + setting.height) + making.binding_extra,
+        binding_run=to_cut(2 * (setting.width + setting.height) + making.binding_extra, design.units),
         stitching=stitching,
         shopping=shopping_list(design, cloth, web, batting, stitching),
     )

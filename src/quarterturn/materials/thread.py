@@ -9,14 +9,18 @@ from quarterturn.blocks import Blocks
 from quarterturn.design import Design, EdgeStitch
 from quarterturn.materials.model import StitchSum
 from quarterturn.materials.stitches import WASTE, bobbins_for, repeat_of, thickness_of, thread_for
-from quarterturn.pieces import MasterCount
+from quarterturn.pieces import MasterCount, MotifCount
 
 
-def stitching_sums(design: Design, blocks: Blocks, masters: Iterable[MasterCount]) -> tuple[StitchSum, ...]:
+def stitching_sums(
+    design: Design, blocks: Blocks, masters: Iterable[MasterCount], motifs: Iterable[MotifCount] = ()
+) -> tuple[StitchSum, ...]:
     """Return for each colour of thread, which is that of the shape, the edge to stitch and the thread for it."""
     edges: dict[str, float] = defaultdict(float)
     for master in masters:
         edges[design.colourway(master.code).shape] += master.count * blocks.master(master.recipe).shape.edge
+    for motif in motifs:
+        edges[motif.fabric] += motif.count * blocks.master(motif.recipe).shape.edge
     ratio = thread_ratio(design.making.stitch) * (1 + WASTE)
     letters = (fabric.letter for fabric in design.fabrics if fabric.letter in edges)
     return tuple(StitchSum(letter, edges[letter], edges[letter] * ratio) for letter in letters)

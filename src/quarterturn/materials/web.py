@@ -10,11 +10,17 @@ from quarterturn.blocks import Blocks, FusedShape
 from quarterturn.design import Making
 from quarterturn.materials.model import WebPlan, WebRows
 from quarterturn.measure import Length, Units, buy_up
-from quarterturn.pieces import MasterCount
+from quarterturn.pieces import MasterCount, MotifCount
 
 
-def plan_web(making: Making, blocks: Blocks, masters: Iterable[MasterCount], units: Units) -> WebPlan:
-    """Plan a tracing for each master, spares included; the shapes in rows below each other, tallest first.
+def plan_web(
+    making: Making,
+    blocks: Blocks,
+    masters: Iterable[MasterCount],
+    units: Units,
+    motifs: Iterable[MotifCount] = (),
+) -> WebPlan:
+    """Plan a tracing for each master, spares included, and each motif; the shapes in rows, tallest first.
 
     Each tracing has room for the shape and its ring. Drawn lines are `making.tracing_gap` apart, so that
     rooms are apart by what of it two rings do not fill, in a row and from row to row.
@@ -22,6 +28,8 @@ def plan_web(making: Making, blocks: Blocks, masters: Iterable[MasterCount], uni
     counts: Counter[str] = Counter()
     for master in masters:
         counts[master.recipe] += master.count
+    for motif in motifs:
+        counts[motif.recipe] += motif.count
     shapes = {master.recipe: master.shape for master in blocks.masters if counts[master.recipe]}
     rooms = {recipe: room_of(shape, making.ring_out) for recipe, shape in shapes.items()}
     fitting = {recipe: room for recipe, room in rooms.items() if room[0] <= making.web_width}

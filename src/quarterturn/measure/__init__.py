@@ -6,7 +6,18 @@ Promise: nothing is rounded but by one of the rules of `rounding`, each of which
 """
 
 from quarterturn.measure.columns import aligned
-from quarterturn.measure.lengths import INCH, MM, YARD, Length, LengthError, Units, inches, mm, parse_length
+from quarterturn.measure.lengths import (
+    INCH,
+    MM,
+    ROOT_TWO,
+    YARD,
+    Length,
+    LengthError,
+    Units,
+    inches,
+    mm,
+    parse_length,
+)
 from quarterturn.measure.printing import (
     show_area,
     show_cloth,
@@ -31,6 +42,7 @@ __all__ = [
     "CUT_TOLERANCE",
     "INCH",
     "MM",
+    "ROOT_TWO",
     "YARD",
     "Length",
     "LengthError",

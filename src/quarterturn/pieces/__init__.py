@@ -6,17 +6,73 @@ Promise: whatever is made beyond need is stated as spare or surplus.
 """
 
 from quarterturn.pieces.bill import bill_of_pieces, blank_side
-from quarterturn.pieces.model import Bill, Grain, MasterCount, Piece, Purpose, UnitCount
+from quarterturn.pieces.cloths import (
+    QUARTERS,
+    ClothPiece,
+    TriangleCount,
+    cloth_piece,
+    corner_square,
+    is_measurable,
+    mitre_extra,
+    panel_piece,
+    side_square,
+    strip_piece,
+    to_cut,
+    triangle_counts,
+)
+from quarterturn.pieces.counting import held_by, times_made
+from quarterturn.pieces.model import Bill, Grain, MasterCount, MotifCount, Piece, Purpose, UnitCount
+from quarterturn.pieces.slanting import (
+    SashRow,
+    SlantRow,
+    Slope,
+    cornerstone,
+    left_of,
+    level_sash,
+    pitch,
+    right_of,
+    row_sash,
+    sash_rows,
+    side_triangles,
+    slanting_rows,
+)
 from quarterturn.pieces.text import bill_text
 
 __all__ = [
+    "QUARTERS",
     "Bill",
+    "ClothPiece",
     "Grain",
     "MasterCount",
+    "MotifCount",
     "Piece",
     "Purpose",
+    "SashRow",
+    "SlantRow",
+    "Slope",
+    "TriangleCount",
     "UnitCount",
     "bill_of_pieces",
     "bill_text",
     "blank_side",
+    "cloth_piece",
+    "corner_square",
+    "cornerstone",
+    "held_by",
+    "is_measurable",
+    "left_of",
+    "level_sash",
+    "mitre_extra",
+    "panel_piece",
+    "pitch",
+    "right_of",
+    "row_sash",
+    "sash_rows",
+    "side_square",
+    "side_triangles",
+    "slanting_rows",
+    "strip_piece",
+    "times_made",
+    "to_cut",
+    "triangle_counts",
 ]

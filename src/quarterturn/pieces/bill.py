@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import TypeAlias
@@ -11,8 +11,10 @@ from typing import TypeAlias
 from quarterturn.blocks import Blocks, Master
 from quarterturn.design import Design, Direction, unit_name
 from quarterturn.measure import Length, cut_up
-from quarterturn.pieces.model import Bill, Grain, MasterCount, Piece, Purpose, UnitCount
-from quarterturn.setting import BorderStrip, Setting, Side
+from quarterturn.pieces.cloths import UPRIGHT_STRIP, cloth_wants, to_cut
+from quarterturn.pieces.counting import times_made
+from quarterturn.pieces.model import Bill, Grain, MasterCount, MotifCount, Piece, Purpose, UnitCount
+from quarterturn.setting import Panel, Setting
 
 _Key: TypeAlias = tuple[str, Purpose, str, Length, Length, Grain]
 
@@ -38,8 +40,9 @@ class _Want:
 def bill_of_pieces(design: Design, blocks: Blocks, setting: Setting) -> Bill:
     """Return masters and pieces of a quilt top, its binding and its backing."""
     wants = [
-        *_border_wants(design, setting),
+        *_cloth_wants(design, setting),
         *_master_wants(design, blocks, setting),
+        *_motif_wants(design, blocks, setting),
         _binding_want(design, setting),
         _backing_want(design, setting),
     ]
@@ -48,7 +51,7 @@ def bill_of_pieces(design: Design, blocks: Blocks, setting: Setting) -> Bill:
         replace(_master_count(design, blocks, setting, code), ground=ground, shape=shape)
         for code, (ground, shape) in _labels_of_masters(design, blocks, setting, labels).items()
     )
-    return Bill(masters, pieces)
+    return Bill(masters, pieces, tuple(_motif_counts(design, blocks, setting, labels)))
 
 
 def blank_side(master: Master, design: Design) -> Length:
@@ -89,22 +92,47 @@ def _wants_of_colourway(design: Design, blocks: Blocks, setting: Setting, code: 
     )
 
 
-def _border_wants(design: Design, setting: Setting) -> Iterable[_Want]:
-    for strip in setting.borders:
-        if strip.side in (Side.LEFT, Side.TOP):
-            yield _border_want(design, strip)
+def _cloth_wants(design: Design, setting: Setting) -> Iterable[_Want]:
+    for want in cloth_wants(setting.top, design.making.seam, design.units):
+        piece = want.piece
+        size = (piece.length, piece.width)
+        yield _Want(piece.fabric, piece.purpose, piece.name, *size, want.count, 0, want.user)
 
 
-def _border_want(design: Design, strip: BorderStrip) -> _Want:
-    """Return the wish for a pair of border strips; the opposite one is its twin."""
-    seam, pair = design.making.seam, "side" if strip.side is Side.LEFT else "end"
-    length, width = strip.length + 2 * seam, strip.depth + 2 * seam
-    which = f"border {strip.ring + 1}" if len(design.borders) > 1 else "border"
-    return _Want(strip.fabric, Purpose.BORDER, f"{which}, {pair} strip", length, width, 2, 0, which)
+def motifs_made(setting: Setting) -> Counter[tuple[str, str, str]]:
+    """Count the motifs of all panels by recipe, fabric and panel."""
+    counts: Counter[tuple[str, str, str]] = Counter()
+    for node, times in times_made(setting.top).items():
+        if isinstance(node, Panel):
+            for motif in node.motifs:
+                counts[motif.recipe, motif.fabric, node.name] += times
+    return counts
+
+
+def _motif_want(design: Design, blocks: Blocks, motif: tuple[str, str, str], count: int) -> _Want:
+    recipe, fabric, panel = motif
+    blank = blank_side(blocks.master(recipe), design)
+    return _Want(fabric, Purpose.SHAPE, "square for a shape", blank, blank, count, 0, f"motifs of {panel}")
+
+
+def _motif_wants(design: Design, blocks: Blocks, setting: Setting) -> Iterable[_Want]:
+    for motif, count in motifs_made(setting).items():
+        yield _motif_want(design, blocks, motif, count)
+
+
+def _motif_counts(
+    design: Design, blocks: Blocks, setting: Setting, labels: dict[_Key, str]
+) -> Iterable[MotifCount]:
+    counts: Counter[tuple[str, str, str]] = Counter()
+    for motif, count in motifs_made(setting).items():
+        recipe, fabric, _ = motif
+        counts[recipe, fabric, labels[_motif_want(design, blocks, motif, count).key()]] += count
+    for (recipe, fabric, label), count in counts.items():
+        yield MotifCount(recipe, fabric, label, count)
 
 
 def _binding_want(design: Design, setting: Setting) -> _Want:
-    run = 2 * (setting.width + setting.height) + design.making.binding_extra
+    run = to_cut(2 * (setting.width + setting.height) + design.making.binding_extra, design.units)
     return _Want(
         design.binding_fabric, Purpose.BINDING, "binding", run, design.binding_width, 1, 0, "binding"
     )
@@ -112,7 +140,8 @@ def _binding_want(design: Design, setting: Setting) -> _Want:
 
 def _backing_want(design: Design, setting: Setting) -> _Want:
     over = 2 * design.making.overage
-    fabric, width, height = design.backing_fabric, setting.width + over, setting.height + over
+    width, height = (to_cut(side + over, design.units) for side in (setting.width, setting.height))
+    fabric = design.backing_fabric
     return _Want(fabric, Purpose.BACKING, "backing", width, height, 1, 0, "backing", Grain.LENGTHWISE)
 
 
@@ -139,7 +168,9 @@ def _listing_order(group: list[_Want]) -> tuple[int, Length, Length]:
 
 def _piece(label: str, group: list[_Want], direction: Direction) -> Piece:
     first = group[0]
-    grain = Grain.CROSSWISE if first.grain is Grain.ANY and direction is not Direction.NONE else first.grain
+    grain = first.grain
+    if grain is Grain.ANY and direction is not Direction.NONE:
+        grain = Grain.LENGTHWISE if first.name == UPRIGHT_STRIP else Grain.CROSSWISE
     return Piece(
         label=label,
         name=first.name,
@@ -150,7 +181,7 @@ def _piece(label: str, group: list[_Want], direction: Direction) -> Piece:
         count=sum(w.count for w in group),
         spare=sum(w.spare for w in group),
         grain=grain,
-        used_for=", ".join(w.user for w in group),
+        used_for=", ".join(dict.fromkeys(w.user for w in group)),
     )
 
 

@@ -12,6 +12,14 @@ class Purpose(enum.Enum):
     """What a piece is for, in the order in which a pattern lists the cutting: long pieces first."""
 
     BORDER = "border"
+    COPING = "coping"
+    PANEL = "panel"
+    STRIP = "strip"
+    SASH = "sashing"
+    SIDE_TRIANGLES = "side triangles"
+    CORNER_TRIANGLES = "corner triangles"
+    SQUARE = "plain square"
+    CORNERSTONE = "cornerstone"
     GROUND = "ground"
     SHAPE = "shape"
     BINDING = "binding"
@@ -19,7 +27,11 @@ class Purpose(enum.Enum):
 
 
 class Grain(enum.Enum):
-    """How the length of a piece must lie on the cloth."""
+    """How the length of a piece must lie on the cloth.
+
+    Squares for setting triangles lie square to the cloth as all pieces do: so quarters have the straight grain on the
+    long edge and halves on the short ones, which come to the outer edge of what they are set into.
+    """
 
     ANY = "any"
     LENGTHWISE = "lengthwise"
@@ -100,15 +112,32 @@ class MasterCount:
 
 
 @dataclass(frozen=True, slots=True)
+class MotifCount:
+    """Shapes of one recipe and fabric to fuse on panels."""
+
+    recipe: str
+    fabric: str
+    shape: str
+    """Label of the cloth blank."""
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
 class Bill:
     """Masters and pieces. Pieces stand by fabric in the design's order, then by purpose, then large to small."""
 
     masters: tuple[MasterCount, ...]
     pieces: tuple[Piece, ...]
+    motifs: tuple[MotifCount, ...] = ()
 
     def piece(self, label: str) -> Piece:
         """Return the piece with a label that the bill has."""
         return next(p for p in self.pieces if p.label == label)
+
+    def find(self, fabric: str, purpose: Purpose, name: str, length: Length, width: Length) -> Piece:
+        """Return the piece of a fabric with this name and size that the bill has."""
+        wanted = (purpose, name, length, width)
+        return next(p for p in self.of_fabric(fabric) if (p.purpose, p.name, p.length, p.width) == wanted)
 
     def of_fabric(self, letter: str) -> tuple[Piece, ...]:
         """Return the pieces cut from one fabric."""

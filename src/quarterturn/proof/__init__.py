@@ -10,11 +10,13 @@ from quarterturn.proof.model import Check, Pattern
 from quarterturn.proof.proving import ACCEPTED, Proof, prove, supplies_of
 from quarterturn.proof.sizing import (
     Suggestion,
+    border_depths,
     changes_of,
     sizes_text,
     suggestion_table,
     suggestions,
     suggestions_text,
+    unit_sides,
 )
 from quarterturn.proof.text import finding_lines, findings_text, rehearsal_sentences, rehearsal_text, summary
 
@@ -25,6 +27,7 @@ __all__ = [
     "Pattern",
     "Proof",
     "Suggestion",
+    "border_depths",
     "changes_of",
     "check_pattern",
     "finding_lines",
@@ -38,4 +41,5 @@ __all__ = [
     "suggestions_text",
     "summary",
     "supplies_of",
+    "unit_sides",
 ]

@@ -15,7 +15,9 @@ from quarterturn.proof.checks.flow import FLOW
 from quarterturn.proof.checks.imprint import IMPRINT
 from quarterturn.proof.checks.joins import JOINS
 from quarterturn.proof.checks.metric import METRIC
+from quarterturn.proof.checks.motifs import MOTIFS
 from quarterturn.proof.checks.narrow import NARROW
+from quarterturn.proof.checks.plain import PLAIN_CLOTH
 from quarterturn.proof.checks.rings import RINGS
 from quarterturn.proof.checks.sewing import SEWING
 from quarterturn.proof.checks.shopping import SHOPPING
@@ -36,6 +38,8 @@ CHECKS: tuple[Check, ...] = (
     *AGREEMENT,
     *SEWING,
     *BORDERS,
+    *PLAIN_CLOTH,
+    *MOTIFS,
     *TEMPLATES,
     *BEHAVIOUR,
     *COLOURS,

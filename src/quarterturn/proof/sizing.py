@@ -7,11 +7,34 @@ from dataclasses import dataclass
 from functools import partial
 
 from quarterturn.blocks import Blocks
-from quarterturn.design import BEDS, WITHIN, Bed, Design, Fit, dotted, write_length
-from quarterturn.design.limits import MOST_ROWS
+from quarterturn.design import (
+    BEDS,
+    WITHIN,
+    Bed,
+    Cell,
+    Design,
+    Fit,
+    LineSet,
+    OnPointSet,
+    PanelSet,
+    StraightSet,
+    dotted,
+    places_of,
+    write_length,
+)
+from quarterturn.design.limits import MOST_PLACES, MOST_ROWS
 from quarterturn.measure import Length, aligned, show_cloth, show_count, show_length
+from quarterturn.proof.checks.beds import grown_by
 from quarterturn.proof.model import Pattern
-from quarterturn.setting import fit_to
+from quarterturn.setting import (
+    Setting,
+    fit_to,
+    frames_of,
+    outermost_of,
+    repeats_of,
+    why_once,
+    with_repeats,
+)
 
 _SIZES_HEAD = (
     "size",
@@ -42,14 +65,54 @@ def _size_row(pattern: Pattern) -> tuple[str, ...]:
     return (
         design.size,
         _rectangle(design, setting.width, setting.height),
-        f"{design.setting.across} × {design.setting.down}",
-        f"{setting.columns} × {setting.rows}",
-        plain(setting.side),
-        " + ".join(plain(border.width) for border in design.borders) or "none",
+        _laid(design),
+        _units(design, setting),
+        " and ".join(map(plain, unit_sides(design, setting))) or "none",
+        " + ".join(_border(design, *depths) for depths in border_depths(design, setting)) or "none",
         str(sum(master.count for master in pattern.bill.masters)),
         show_cloth(bought, design.units),
         *_bed_cells(design, setting.width, setting.height),
     )
+
+
+def _laid(design: Design) -> str:
+    """Tell how often a map in rows and columns is laid; of any other setting its kind."""
+    match design.setting:
+        case OnPointSet():
+            return "on point"
+        case LineSet(below=below):
+            return "rows" if below else "columns"
+        case PanelSet():
+            return "panel"
+        case StraightSet(across=across, down=down):
+            return f"{across} × {down}"
+
+
+def _units(design: Design, setting: Setting) -> str:
+    """Tell columns × rows of a map that holds units alone; else how many units there are, wherever they stand."""
+    root = design.setting
+    if isinstance(root, StraightSet) and all(isinstance(cell, Cell) for row in root.cells for cell in row):
+        rows, columns = root.size
+        return f"{columns} × {rows}"
+    return str(len(setting.units))
+
+
+def unit_sides(design: Design, setting: Setting) -> tuple[Length, ...]:
+    """Return the finished sides of the units that are used, each once, in the order of the colourways."""
+    recipes = (design.recipe(design.colourway(code).recipe) for code in setting.codes)
+    return tuple(dict.fromkeys(recipe.finished for recipe in recipes))
+
+
+def border_depths(design: Design, setting: Setting) -> tuple[tuple[Length, Length], ...]:
+    """Return how wide each border is at the sides and at the ends, finished; 0 where a coping has nothing to bring."""
+    frames = frames_of(setting.top, design.borders)
+    return tuple((f.side_depth, f.end_depth) if f else (Length(0), Length(0)) for f in frames)
+
+
+def _border(design: Design, side: Length, end: Length) -> str:
+    if side == end:
+        return show_length(side, design.units)
+    return f"{show_length(side, design.units)} and {show_length(end, design.units)}"
 
 
 def _bed_cells(design: Design, width: Length, height: Length) -> tuple[str, ...]:
@@ -70,27 +133,45 @@ def _rectangle(design: Design, width: Length, height: Length) -> str:
 
 @dataclass(frozen=True, slots=True)
 class Suggestion:
-    """How a design can be laid for a known bed: the fit, or None where the map would have too many rows."""
+    """How a design can be laid for a known bed: the fit, or None and in a few words what keeps it from one."""
 
     bed: Bed
     fit: Fit | None
+    but: str = ""
 
 
 def suggestions(design: Design, blocks: Blocks, drop: Length, tuck: Length) -> tuple[Suggestion, ...]:
-    """Return for every known bed the fewest repeats that are nowhere smaller than is wanted."""
+    """Return for every known bed the fewest repeats that are nowhere smaller than is wanted.
+
+    Where the map is laid once, the narrowest outermost border that does so instead.
+    """
     beds = (Bed(name, *sides, drop, tuck, WITHIN[design.units]) for name, sides in BEDS.items())
-    return tuple(Suggestion(bed, _possible(design, fit_to(design, blocks, bed.wanted))) for bed in beds)
+    return tuple(_suggestion(design, bed, fit_to(design, blocks, bed.wanted)) for bed in beds)
 
 
-def _possible(design: Design, fit: Fit) -> Fit | None:
-    rows, columns = design.setting.size
-    most = max(rows * fit.down // design.setting.down, columns * fit.across // design.setting.across)
-    return fit if most <= MOST_ROWS else None
+def _suggestion(design: Design, bed: Bed, fit: Fit) -> Suggestion:
+    but = _beyond(design, fit) if repeats_of(design) else _too_small(design, bed, fit)
+    return Suggestion(bed, None if but else fit, but)
+
+
+def _beyond(design: Design, fit: Fit) -> str:
+    """Tell what the repeats of a fit would have too much of; nothing where a file can say them."""
+    wider = with_repeats(design, fit.across, fit.down)
+    if isinstance(wider.setting, StraightSet) and max(wider.setting.size) > MOST_ROWS:
+        return f"more than {show_count(MOST_ROWS, 'row')}"
+    return f"more than {MOST_PLACES:,} places" if places_of(wider) > MOST_PLACES else ""
+
+
+def _too_small(design: Design, bed: Bed, fit: Fit) -> str:
+    covers = fit.width >= bed.wanted[0] and fit.height >= bed.wanted[1]
+    return "" if covers else f"make {grown_by(design)} larger"
 
 
 def changes_of(design: Design, fit: Fit) -> dict[str, object]:
     """Return the changes that make a size of a fit: dotted keys with their values."""
-    changes: dict[str, object] = {"setting.across": fit.across, "setting.down": fit.down}
+    changes: dict[str, object] = {}
+    if repeats_of(design):
+        changes |= {"setting.across": fit.across, "setting.down": fit.down}
     if fit.border is not None:
         changes[dotted("borders", len(design.borders) - 1, "width")] = write_length(fit.border, design.units)
     return changes
@@ -100,33 +181,53 @@ def suggestions_text(design: Design, found: Sequence[Suggestion]) -> str:
     """Return a line for each bed."""
     bed = found[0].bed
     drop, tuck = show_length(bed.drop, design.units), show_length(bed.tuck, design.units)
-    head = f"Repeats of the map that cover each bed with a drop of {drop} and a tuck of {tuck}:"
-    lines = (head, *aligned([_BEDS_HEAD, *(_bed_row(design, each) for each in found)]))
+    head = f"{_what_covers(design)} each bed with a drop of {drop} and a tuck of {tuck}:"
+    lines = (*_once(design), head, *aligned([_BEDS_HEAD, *(_bed_row(design, each) for each in found)]))
     return "".join(f"{line}\n" for line in lines)
+
+
+def _once(design: Design) -> tuple[str, ...]:
+    """Return a line that says why nothing is laid more often, and whether there is a border to change instead."""
+    if repeats_of(design):
+        return ()
+    stuck = " Nor has it a plain border outermost to make wider." if outermost_of(design) is None else ""
+    return (f"{why_once(design)}{stuck}",)
+
+
+def _what_covers(design: Design) -> str:
+    if repeats_of(design):
+        return "Repeats of the map that cover"
+    if outermost_of(design) is None:
+        return "Whether the quilt as it is covers"
+    return "The outermost border that covers"
 
 
 def _bed_row(design: Design, each: Suggestion) -> tuple[str, ...]:
     bed, fit = each.bed, each.fit
     told = (bed.name, _rectangle(design, bed.width, bed.length), _rectangle(design, *bed.wanted))
     if fit is None:
-        return (*told, f"more than {show_count(MOST_ROWS, 'row')}")
+        return (*told, each.but)
     border = "as it is" if fit.border is None else show_length(fit.border, design.units)
-    return (*told, f"{fit.across} × {fit.down}", border, _rectangle(design, fit.width, fit.height))
+    lay = f"{fit.across} × {fit.down}" if repeats_of(design) else "once"
+    return (*told, lay, border, _rectangle(design, fit.width, fit.height))
 
 
 def suggestion_table(design: Design, each: Suggestion) -> str:
     """Return the lines that make a size of a suggestion when they are put into the file."""
     bed, units = each.bed, design.units
     if each.fit is None:
-        return f"# {bed.name}: the map would have more than {show_count(MOST_ROWS, 'row')}.\n"
+        if repeats_of(design):
+            return f"# {bed.name}: the map would have {each.but}.\n"
+        return f"# {bed.name}: {why_once(design)} {each.but.capitalize()}.\n"
     values = {"drop": bed.drop, **({"tuck": bed.tuck} if bed.tuck else {})}
-    changes = ", ".join(f'"{key}" = {_toml(value)}' for key, value in changes_of(design, each.fit).items())
+    changed = changes_of(design, each.fit).items()
+    changes = ", ".join(f'"{key}" = {_toml(value)}' for key, value in changed)
     return "\n".join(
         (
             f"[{dotted('sizes', bed.name)}] # finishes {_rectangle(design, each.fit.width, each.fit.height)}",
             f'bed = "{bed.name}"',
             *(f"{key} = '{write_length(value, units)}'" for key, value in values.items()),
-            f"changes = {{ {changes} }}",
+            *([f"changes = {{ {changes} }}"] if changes else []),
             "",
         )
     )

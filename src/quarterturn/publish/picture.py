@@ -8,17 +8,36 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from quarterturn.blocks import GROUND, SHAPE, Blocks, Unit
-from quarterturn.design import Colourway, Design, code_of_unit
+from quarterturn.design import AnyBorder, Colourway, Design, PiecedBorder, code_of_unit
 from quarterturn.geometry import Motion, Region, rectangle
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Use
-from quarterturn.setting import BorderStrip, Face, PlacedUnit, Setting
+from quarterturn.setting import (
+    Face,
+    Grid,
+    OneUnit,
+    OnPoint,
+    Panel,
+    PlacedCloth,
+    PlacedUnit,
+    PlainCloth,
+    Setting,
+)
 
 SEAM = "#6f6f6d"
 OUTLINE = "#999999"
 """Grey of 40 %, for lines that will be coloured over."""
+
+_BORDERS = ("border strip", "coping strip")
+_KINDS = {
+    Grid: "sections in rows",
+    OnPoint: "squares on point",
+    Panel: "a panel",
+    OneUnit: "",
+    PlainCloth: "",
+}
 
 _CLOSING = 0.2
 """Each cloth is outlined this thinly in its own colour, lest the paper show between neighbours on a screen."""
@@ -62,8 +81,9 @@ def top_sheet(design: Design, blocks: Blocks, setting: Setting, width: float, lo
     colours = {fabric.letter: fabric.colour for fabric in design.fabrics}
     top = (float(setting.width), float(setting.height))
     marks: list[Mark] = [_binding(scale, top, edge, look.ink(colours[design.binding_fabric]))]
-    marks += [_laid(setting, unit, scale, part) for part in look.passes for unit in setting.units]
-    marks += [Area(scale.region(_strip(s)), look.ink(colours[s.fabric])) for s in setting.borders]
+    halves = {name: float(blocks.unit(design, name).side) / 2 for name in names}
+    marks += [_laid(unit, halves[unit.name], scale, part) for part in look.passes for unit in setting.units]
+    marks += [Area(scale.region(cloth.region), _ink(look, cloth, colours)) for cloth in setting.cloths]
     return Sheet(
         width=width,
         height=float(setting.height) * factor + 2 * corner,
@@ -105,16 +125,31 @@ def describe_top(design: Design, setting: Setting) -> str:
     )
     borders = _described_borders(design)
     return (
-        f"The sewn top of {design.title}: {setting.rows} × {setting.columns} units, {kinds}.{borders}"
+        f"The sewn top of {design.title}: {_described_setting(setting)}, {kinds}.{borders}"
         f" Bound in {_name(design, design.binding_fabric)}."
     )
+
+
+def _described_setting(setting: Setting) -> str:
+    """Say how many rows of units there are; where there is more than units, how they are set."""
+    centre = setting.centre
+    if isinstance(centre, Grid) and all(isinstance(c.node, OneUnit) for row in centre.rows for c in row):
+        return f"{len(centre.rows)} × {len(centre.rows[0])} units"
+    cloths = Counter(cloth.what for cloth in setting.cloths if cloth.what not in _BORDERS)
+    units = f"{len(setting.units)} units" if setting.units else ""
+    told = (f"{count} {what}{'s' if count > 1 else ''}" for what, count in cloths.items())
+    return ", ".join(part for part in (_KINDS[type(centre)], units, *told) if part)
 
 
 def _described_borders(design: Design) -> str:
     if not design.borders:
         return ""
-    names = ", then ".join(_name(design, border.fabric) for border in design.borders)
+    names = ", then ".join(_border_name(design, border) for border in design.borders)
     return f" {'Border' if len(design.borders) == 1 else 'Borders'}, from the inside: {names}."
+
+
+def _border_name(design: Design, border: AnyBorder) -> str:
+    return "pieced strips" if isinstance(border, PiecedBorder) else _name(design, border.fabric)
 
 
 def _name(design: Design, letter: str) -> str:
@@ -135,18 +170,15 @@ def _unit_marks(
     )
 
 
-def _laid(setting: Setting, unit: PlacedUnit, scale: Scale, part: str) -> Use:
-    half = float(setting.side) / 2
-    middle = complex(
-        float(setting.centre_left + unit.column * setting.side) + half,
-        float(setting.centre_top + unit.row * setting.side) + half,
-    )
-    return Use(unit.name + part, Motion((1 + 0j, 1j, -1 + 0j, -1j)[unit.turn % 4], scale.point(middle)))
+def _ink(look: Look, cloth: PlacedCloth, colours: Mapping[str, str]) -> Ink:
+    """Return the ink of a piece of cloth; in outlines a motif covers the lines of what it lies on."""
+    ink = look.ink(colours[cloth.fabric])
+    return ink if look.coloured or cloth.what != "motif" else replace(ink, fill="#ffffff")
 
 
-def _strip(strip: BorderStrip) -> Region:
-    left, top = float(strip.left), float(strip.top)
-    return Region((rectangle(left, top, left + float(strip.width), top + float(strip.height)),))
+def _laid(unit: PlacedUnit, half: float, scale: Scale, part: str) -> Use:
+    middle = unit.motion(complex(half, half))
+    return Use(unit.name + part, Motion(unit.motion.factor, scale.point(middle)))
 
 
 def _binding(scale: Scale, top: tuple[float, float], edge: float, ink: Ink) -> Area:

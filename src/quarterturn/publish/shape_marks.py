@@ -92,11 +92,12 @@ def template_marks(template: Template, size: str, *, everywhere: bool = False) -
     marks += _cross()
     marks.append(Area(Region((TRUE_SIZE.path(shape.traced),)), TRACED))
     inner = inner_radius(shape)
-    lettering = tuple(_lettering_inside(shape, inner, size)) if inner >= ROOMY else ()
+    lettering = tuple(_lettering_inside(template, inner, size)) if inner >= ROOMY else ()
     if lettering and are_inside(lettering, TRUE_SIZE.region(shape.ring_in)):
         marks += _ring_lettering(shape, DIAGONALS if everywhere else DIAGONALS[:1])
         marks += lettering
     else:
+        marks += _cut_names_outside(shape) if template.cuts else ()
         marks += _lettering_outside(shape, size)
     return tuple(marks)
 
@@ -126,23 +127,32 @@ def _cross() -> Iterator[Mark]:
     yield Stroke((Line(-4j, 4j),), CROSS)
 
 
-def _lettering_inside(shape: FusedShape, inner: float, size: str) -> Iterator[Mark]:
+def _lettering_inside(template: Template, inner: float, size: str) -> Iterator[Mark]:
     """Return name, size, grain and the names of the cuts, each in its own part of the hollow."""
-    for number, (turn, along) in enumerate(((-90.0, -1j), (0.0, 1 + 0j)), 1):
-        side = -1 + 0j if number == 1 else -1j
-        reach = min(inner, _distance(shape.ring_in.paths[0], turn))
-        yield Text(along * (reach - 2.5) + 1.4 * side, f"cut {number}", NOTE, "end", turn)
+    if template.cuts:
+        yield from _cut_names(template.shape, inner)
     room = inner * 0.62 - 3
     middle = inner * 0.36
-    yield from _fitted(complex(-middle, -middle), shape.name, room, bold=True)
+    yield from _fitted(complex(-middle, -middle), template.shape.name, room, bold=True)
     yield from _fitted(complex(middle, middle + 2), size, room, bold=False)
     yield from grain_arrow(complex(-middle, middle + 1), min(24.0, inner * 0.5))
 
 
-def _lettering_outside(shape: FusedShape, size: str) -> Iterator[Mark]:
+def _cut_names(shape: FusedShape, inner: float) -> Iterator[Mark]:
+    for number, (turn, along) in enumerate(((-90.0, -1j), (0.0, 1 + 0j)), 1):
+        side = -1 + 0j if number == 1 else -1j
+        reach = min(inner, _distance(shape.ring_in.paths[0], turn))
+        yield Text(along * (reach - 2.5) + 1.4 * side, f"cut {number}", NOTE, "end", turn)
+
+
+def _cut_names_outside(shape: FusedShape) -> Iterator[Mark]:
     box = region_bounds(TRUE_SIZE.region(shape.ring_out)).grown(BEYOND)
     yield Text(complex(0, box.top - 1.5), "cut 1", NOTE, "middle")
     yield Text(complex(box.right + 1.5, 1), "cut 2", NOTE)
+
+
+def _lettering_outside(shape: FusedShape, size: str) -> Iterator[Mark]:
+    box = region_bounds(TRUE_SIZE.region(shape.ring_out)).grown(BEYOND)
     yield Text(complex(0, box.bottom + 6), f"{shape.name}, {size}", NOTE + 0.4, "middle", bold=True)
     yield from grain_arrow(complex(box.left - 10, 0), 18.0)
 

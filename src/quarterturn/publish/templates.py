@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from quarterturn.blocks import SHAPE, Blocks, Master, Unit
 from quarterturn.design import Curve, Design, DrawnOutline, Paper
@@ -63,13 +63,14 @@ class Draft:
 
 
 def template_sheets(design: Design, blocks: Blocks, bill: Bill, paper: Paper) -> tuple[Sheet, ...]:
-    """Return the pages of templates: the shapes of all recipes that are made, then their trimmed units."""
-    made = {count.recipe for count in bill.masters}
-    masters = [master for master in blocks.masters if master.recipe in made]
+    """Return the pages of templates: the shapes of all recipes that are made, then the trimmed units of masters."""
+    cut = {count.recipe for count in bill.masters}
+    traced = cut | {motif.recipe for motif in bill.motifs}
     drafts: list[Draft] = []
-    for master in masters:
-        drafts += _shape_pages(design, bill, master, paper, len(drafts) + 1)
-    for master in masters:
+    for master in (each for each in blocks.masters if each.recipe in traced):
+        whole = master if master.recipe in cut else replace(master, cuts=())
+        drafts += _shape_pages(design, bill, whole, paper, len(drafts) + 1)
+    for master in (each for each in blocks.masters if each.recipe in cut):
         drafts += _unit_pages(design, master, paper)
     return tuple(_numbered(paper, draft, k, len(drafts)) for k, draft in enumerate(drafts, 1))
 
@@ -157,6 +158,10 @@ def _counts(design: Design, bill: Bill, master: Master, paper: Paper) -> list[st
         if count.recipe == master.recipe:
             fabric = design.fabric(design.colourway(count.code).shape)
             parts.append(f"{count.count} of fabric {fabric.letter} ({fabric.name}) for {count.code}")
+    for motif in bill.motifs:
+        if motif.recipe == master.recipe:
+            fabric = design.fabric(motif.fabric)
+            parts.append(f"{motif.count} of fabric {fabric.letter} ({fabric.name}) as motifs")
     rows = wrapped(paper, f"Fuse {', '.join(parts)}.")
     if len(rows) > MOST_COUNT_ROWS:
         return [*rows[: MOST_COUNT_ROWS - 1], "… and more: see the list of shapes in the booklet."]
@@ -172,13 +177,16 @@ def _legend(template: Template) -> tuple[Entry, ...]:
     entries = [Entry(TRACED, "trace; cut the cloth here"), Entry(WEB, "web: cut here")]
     if not template.shape.ring_in.is_empty():
         entries.append(Entry(HOLLOW, "web: hollow out inside"))
-    return (*entries, Entry(CUT, "cut 1, cut 2 (after stitching)"))
+    if template.cuts:
+        entries.append(Entry(CUT, "cut 1, cut 2 (after stitching)"))
+    return tuple(entries)
 
 
 def _alt(master: Master, part: str) -> str:
+    cuts = " two cut lines," if master.cuts else ""
     return (
         f"True-size template of the shape {master.recipe} ({part}): traced line, web ring, centre cross,"
-        " two cut lines, grain arrow, test squares and rulers."
+        f"{cuts} grain arrow, test squares and rulers."
     )
 
 

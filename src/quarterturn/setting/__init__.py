@@ -1,21 +1,31 @@
 """3. Blocks -> Setting.
 
 In:  a `Design` and its `Blocks`.
-Out: every unit at its place with its turn, the borders in order of sewing, what meets at each seam, and where the
-     curves run.
+Out: the tree of all that is sewn by itself, every piece of cloth of it at its place, what meets at each seam, and
+     where the curves run.
 Promise: the picture is drawn from sewn outlines only; it shows what the seams leave, not what was traced.
 """
 
 from quarterturn.setting.arrange import arrange
 from quarterturn.setting.closing import Closing, closing_turns
-from quarterturn.setting.fitting import fit_to, growth, nearest_to
+from quarterturn.setting.fitting import (
+    fit_to,
+    growth,
+    nearest_to,
+    outermost_of,
+    repeats_of,
+    why_once,
+    with_repeats,
+)
+from quarterturn.setting.framing import frames_of
+from quarterturn.setting.lattice import EIGHTH, corner_triangles, places_on_point, sashes, side_triangles
 from quarterturn.setting.model import (
-    BorderStrip,
     Face,
     Flow,
     Join,
     JoinMark,
     Meeting,
+    PlacedCloth,
     PlacedUnit,
     Setting,
     Side,
@@ -24,19 +34,46 @@ from quarterturn.setting.model import (
     WidestStep,
 )
 from quarterturn.setting.picture import picture
+from quarterturn.setting.placing import is_sashing, place_all, turned_in_place
 from quarterturn.setting.quarters import MAP_CODES, map_findings
+from quarterturn.setting.strips import corner_places, mitred_strip, strip_places
 from quarterturn.setting.text import setting_text
+from quarterturn.setting.tree import (
+    Child,
+    ClothUse,
+    Frame,
+    Framed,
+    Grid,
+    Motif,
+    Node,
+    OneUnit,
+    OnPoint,
+    Panel,
+    PlainCloth,
+)
 
 __all__ = [
+    "EIGHTH",
     "MAP_CODES",
-    "BorderStrip",
+    "Child",
     "Closing",
+    "ClothUse",
     "Face",
     "Flow",
+    "Frame",
+    "Framed",
+    "Grid",
     "Join",
     "JoinMark",
     "Meeting",
+    "Motif",
+    "Node",
+    "OnPoint",
+    "OneUnit",
+    "Panel",
+    "PlacedCloth",
     "PlacedUnit",
+    "PlainCloth",
     "Setting",
     "Side",
     "Stop",
@@ -44,10 +81,25 @@ __all__ = [
     "WidestStep",
     "arrange",
     "closing_turns",
+    "corner_places",
+    "corner_triangles",
     "fit_to",
+    "frames_of",
     "growth",
+    "is_sashing",
     "map_findings",
+    "mitred_strip",
     "nearest_to",
+    "outermost_of",
     "picture",
+    "place_all",
+    "places_on_point",
+    "repeats_of",
+    "sashes",
     "setting_text",
+    "side_triangles",
+    "strip_places",
+    "turned_in_place",
+    "why_once",
+    "with_repeats",
 ]

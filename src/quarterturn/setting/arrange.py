@@ -1,74 +1,50 @@
-"""Put the units in place, and the borders round them."""
+"""Put everything in place: the tree of what is sewn, its leaves, what meets at the seams, where the curves run."""
 
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Sequence
 
 from quarterturn.blocks import Blocks
 from quarterturn.design import Design, unit_name
-from quarterturn.measure import Length
+from quarterturn.setting.building import build_top
 from quarterturn.setting.flow import follow_curves
-from quarterturn.setting.joins import find_joins
-from quarterturn.setting.model import BorderStrip, PlacedUnit, Setting, Side
+from quarterturn.setting.joins import Seams, find_joins
+from quarterturn.setting.model import PlacedUnit, Setting
+from quarterturn.setting.neighbours import Neighbours, find_neighbours
+from quarterturn.setting.placing import place_all
 
 
 def arrange(design: Design, blocks: Blocks) -> Setting:
-    """Return the quilt top of a design: units by its map, borders in order of sewing, joins of all neighbours."""
-    units = _placed(design)
-    rows, columns = units[-1].row + 1, units[-1].column + 1
-    side = blocks.masters[0].units[0].side
-    width, height = columns * side, rows * side
-    margin = sum((b.width for b in design.borders), Length(0))
+    """Return the quilt top of a design of which `map_findings` finds nothing."""
+    top, _ = build_top(design, blocks)
+    units, cloths = place_all(top)
+    neighbours = _neighbours(design, blocks, units)
     return Setting(
-        rows=rows,
-        columns=columns,
-        side=side,
+        top=top,
+        width=top.width,
+        height=top.height,
         units=units,
-        borders=_borders(design, width, height),
-        centre_width=width,
-        centre_height=height,
-        centre_left=margin,
-        centre_top=margin,
-        width=width + 2 * margin,
-        height=height + 2 * margin,
-        joins=find_joins(design, blocks, units, columns),
-        flow=follow_curves(design, blocks, units, columns),
+        cloths=cloths,
+        joins=find_joins(Seams(design, blocks), units, neighbours),
+        flow=follow_curves(design, blocks, units, neighbours),
         tally=_tally(design, blocks, units),
     )
 
 
-def _placed(design: Design) -> tuple[PlacedUnit, ...]:
-    return tuple(
-        PlacedUnit(row, column, cell.code, cell.turn, cell.quarter)
-        for row, cells in enumerate(design.setting.rows())
-        for column, cell in enumerate(cells)
-    )
+def neighbours_of(design: Design, blocks: Blocks, setting: Setting) -> Neighbours:
+    """Return which units of a top share a whole side."""
+    return _neighbours(design, blocks, setting.units)
 
 
-def _tally(design: Design, blocks: Blocks, units: tuple[PlacedUnit, ...]) -> dict[str, int]:
+def _neighbours(design: Design, blocks: Blocks, units: Sequence[PlacedUnit]) -> Neighbours:
+    names = [unit.name for unit in units]
+    kinds = {name: blocks.unit(design, name) for name in dict.fromkeys(names)}
+    sizes = {name: (float(kind.width), float(kind.height)) for name, kind in kinds.items()}
+    return find_neighbours(units, [sizes[name] for name in names])
+
+
+def _tally(design: Design, blocks: Blocks, units: Sequence[PlacedUnit]) -> dict[str, int]:
     counts = Counter(unit.name for unit in units)
     names = [unit_name(c.code, u.quarter) for c in design.colourways for u in blocks.master(c.recipe).units]
     return {name: counts[name] for name in names if counts[name]}
-
-
-def _borders(design: Design, width: Length, height: Length) -> tuple[BorderStrip, ...]:
-    """Lay butted borders round a centre of this size, the innermost first, each pair in its order of sewing."""
-    strips: list[BorderStrip] = []
-    near = sum((b.width for b in design.borders), Length(0))
-    for ring, border in enumerate(design.borders):
-        depth, far_x, far_y = border.width, near + width, near + height
-        outer = near - depth
-        # The pair sewn first has the length of the top as it is; the other pair covers its ends.
-        upright = (near, height) if border.sides_first else (outer, height + 2 * depth)
-        level = (outer, width + 2 * depth) if border.sides_first else (near, width)
-        sides = [
-            BorderStrip(ring, Side.LEFT, border.fabric, outer, upright[0], depth, upright[1]),
-            BorderStrip(ring, Side.RIGHT, border.fabric, far_x, upright[0], depth, upright[1]),
-        ]
-        ends = [
-            BorderStrip(ring, Side.TOP, border.fabric, level[0], outer, level[1], depth),
-            BorderStrip(ring, Side.BOTTOM, border.fabric, level[0], far_y, level[1], depth),
-        ]
-        strips += sides + ends if border.sides_first else ends + sides
-        near, width, height = outer, width + 2 * depth, height + 2 * depth
-    return tuple(strips)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks
 from quarterturn.design import Design
+from quarterturn.setting.arrange import neighbours_of
 from quarterturn.setting.curves import Curves
 from quarterturn.setting.flow import NONE, Network
 from quarterturn.setting.model import Setting, Trail
@@ -21,13 +22,13 @@ LEAST_PIECES = 4
 
 @dataclass(frozen=True, slots=True)
 class Closing:
-    """A unit at row, column that would close a round of so many pieces if it were turned clockwise by `quarters` more.
+    """A unit that would close a round of so many pieces if it were turned clockwise by `quarters` more.
 
-    `alike` counts the rounds of the top that close already and have as many pieces and the same length.
+    `unit` is its place in `Setting.units`; `alike` counts the rounds of the top that close already and have as many
+    pieces and the same length.
     """
 
-    row: int
-    column: int
+    unit: int
     quarters: int
     pieces: int
     alike: int
@@ -43,12 +44,16 @@ def closing_turns(design: Design, blocks: Blocks, setting: Setting) -> tuple[Clo
     alike = Counter(_kind(trail) for trail in flow.rounds if trail.pieces >= LEAST_PIECES)
     if not alike:
         return ()
-    network = Network(Curves(design, blocks), [(u.name, u.turn) for u in setting.units], setting.columns)
+    network = Network(
+        Curves(design, blocks),
+        [(u.name, u.turn) for u in setting.units],
+        neighbours_of(design, blocks, setting),
+    )
     closed = {unit for trail in flow.rounds for unit in trail.units}
     beside = sorted(set(_beside_open_ends(network)) - closed)[: MOST_TRIALS // 3]
     found = ((unit, _turned_closed(network, unit, alike)) for unit in beside)
     return tuple(
-        Closing(*divmod(unit, setting.columns), quarters, kind[0], alike[kind])
+        Closing(unit, quarters, kind[0], alike[kind])
         for unit, closing in found
         if closing
         for quarters, kind in (closing,)
@@ -76,7 +81,7 @@ def _turned_closed(network: Network, unit: int, alike: Counter[Kind]) -> tuple[i
     turn = network.units[unit][1]
     matched = network.matched(unit)
     found = None
-    for quarters in (1, 2, 3):
+    for quarters in (1, 2, 3) if network.curves.is_square(network.units[unit][0]) else (2,):
         network.turn(unit, (turn + quarters) % 4)
         kinds = (_kind(trail) for trail in network.rounds_through(unit, max(alike)[0]))
         if network.matched(unit) >= matched and (kind := next((k for k in kinds if k in alike), None)):

@@ -1,21 +1,72 @@
-"""How many repeats of a map a quilt needs to come near a wanted size, measured on laid-out quilts."""
+"""How many repeats of a map a quilt needs to come near a wanted size, measured on laid-out quilts.
+
+Only a map in rows and columns repeats, and only where no border is made for one size of it: every other quilt can
+come nearer to a bed by its outermost border alone.
+"""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
 from quarterturn.blocks import Blocks
-from quarterturn.design import BORDER_STEP, Bed, Design, Fit, Growth, fit_over, nearest_fit
+from quarterturn.design import (
+    BORDER_STEP,
+    Bed,
+    Border,
+    Coping,
+    Design,
+    Fit,
+    Growth,
+    LineSet,
+    OnPointSet,
+    PanelSet,
+    PiecedBorder,
+    StraightSet,
+    fit_over,
+    nearest_fit,
+)
 from quarterturn.measure import Length
-from quarterturn.setting.arrange import arrange
+from quarterturn.setting.building import build_top
+
+
+def why_once(design: Design) -> str:
+    """Return why the map of a design cannot be laid more or less often, as a sentence; nothing where it can."""
+    match design.setting:
+        case OnPointSet():
+            return "A setting on point has no repeats."
+        case LineSet(below=below):
+            return f"A setting of {'rows' if below else 'columns'} has no repeats."
+        case PanelSet():
+            return "A panel has no repeats."
+    if any(isinstance(border, PiecedBorder) for border in design.borders):
+        return "The pieced border is as long as these repeats of the map and no others."
+    if any(isinstance(border, Coping) for border in design.borders):
+        return "The coping brings the quilt to one size, however often the map is laid."
+    return ""
+
+
+def repeats_of(design: Design) -> tuple[int, int] | None:
+    """Return how often the map is laid across and down; None where that cannot change, as `why_once` tells."""
+    if isinstance(design.setting, StraightSet) and not why_once(design):
+        return design.setting.across, design.setting.down
+    return None
+
+
+def with_repeats(design: Design, across: int, down: int) -> Design:
+    """Return a design whose map can be laid more often with its map laid so often."""
+    assert isinstance(design.setting, StraightSet), "only rows and columns repeat"
+    return replace(design, setting=replace(design.setting, across=across, down=down))
 
 
 def growth(design: Design, blocks: Blocks) -> tuple[Growth, Growth]:
-    """Return how the quilt grows across and down with the repeats of its map, from a quilt of one and one of two."""
-    once, twice = (
-        arrange(replace(design, setting=replace(design.setting, across=copies, down=copies)), blocks)
-        for copies in (1, 2)
-    )
+    """Return how the quilt grows across and down with the repeats of its map, from a quilt of one and one of two.
+
+    Where nothing repeats it does not grow, whatever the number of repeats.
+    """
+    if repeats_of(design) is None:
+        top, _ = build_top(design, blocks)
+        return Growth(top.width, Length(0)), Growth(top.height, Length(0))
+    (once, _), (twice, _) = (build_top(with_repeats(design, each, each), blocks) for each in (1, 2))
     return _growth(once.width, twice.width), _growth(once.height, twice.height)
 
 
@@ -24,15 +75,20 @@ def _growth(once: Length, twice: Length) -> Growth:
 
 
 def fit_to(design: Design, blocks: Blocks, wanted: tuple[Length, Length]) -> Fit:
-    """Return the fit with the fewest repeats that is nowhere smaller than is wanted."""
-    return fit_over(wanted, *growth(design, blocks), _outermost(design), BORDER_STEP[design.units])
+    """Return the fit with the fewest repeats that is nowhere smaller than is wanted.
+
+    Where nothing repeats, the outermost border alone becomes wider or narrower, and the fit may be too small.
+    """
+    return fit_over(wanted, *growth(design, blocks), outermost_of(design), BORDER_STEP[design.units])
 
 
 def nearest_to(design: Design, blocks: Blocks, bed: Bed) -> Fit:
     """Return the fit that comes nearest to what a bed wants, larger or smaller."""
     step = BORDER_STEP[design.units]
-    return nearest_fit(bed.wanted, *growth(design, blocks), _outermost(design), step, bed.within)
+    return nearest_fit(bed.wanted, *growth(design, blocks), outermost_of(design), step, bed.within)
 
 
-def _outermost(design: Design) -> Length | None:
-    return design.borders[-1].width if design.borders else None
+def outermost_of(design: Design) -> Length | None:
+    """Return the width of the outermost border where it is a plain one, which can have any width; else None."""
+    last = design.borders[-1] if design.borders else None
+    return last.width if isinstance(last, Border) else None

@@ -6,9 +6,10 @@ from collections.abc import Iterator, Sequence
 
 from quarterturn.blocks import Blocks
 from quarterturn.design import Design
-from quarterturn.setting.curves import CurvePiece, Curves, Turned
-from quarterturn.setting.joins import meeting_at
+from quarterturn.setting.curves import CurvePiece, Curves, Link
+from quarterturn.setting.joins import Turned, meeting_at
 from quarterturn.setting.model import Flow, Meeting, PlacedUnit, Side, Stop, Trail, WidestStep
+from quarterturn.setting.neighbours import Neighbours
 
 NONE = -1
 
@@ -16,9 +17,11 @@ JUST_AS_WIDE = 1e-9
 """Steps that differ by less than this, in inches, are equally wide."""
 
 
-def follow_curves(design: Design, blocks: Blocks, units: Sequence[PlacedUnit], columns: int) -> Flow:
+def follow_curves(
+    design: Design, blocks: Blocks, units: Sequence[PlacedUnit], neighbours: Neighbours
+) -> Flow:
     """Return the rounds and paths that the curves of all units make."""
-    network = Network(Curves(design, blocks), [(unit.name, unit.turn) for unit in units], columns)
+    network = Network(Curves(design, blocks), [(unit.name, unit.turn) for unit in units], neighbours)
     count, widest = network.steps()
     return Flow(tuple(network.rounds()), tuple(network.paths()), count, widest)
 
@@ -30,8 +33,8 @@ class Network:
     where its ends lie, never their numbers.
     """
 
-    def __init__(self, curves: Curves, units: Sequence[Turned], columns: int) -> None:
-        self.curves, self.columns = curves, columns
+    def __init__(self, curves: Curves, units: Sequence[Turned], neighbours: Neighbours) -> None:
+        self.curves, self.neighbours = curves, neighbours
         self.units = list(units)
         self.first: list[int] = []
         """The first end of each unit."""
@@ -47,29 +50,28 @@ class Network:
         """The end into which each end goes on."""
         self.stepping: dict[int, int] = {}
         """The end that each of two ends that step nearly meets."""
-        for unit in range(len(units)):
-            self.link(unit, Side.RIGHT)
-            self.link(unit, Side.BOTTOM)
+        for unit, beside in enumerate(neighbours):
+            for side, other in beside.items():
+                if other.unit > unit:
+                    self.link(unit, side)
 
     def neighbour(self, unit: int, side: Side) -> int:
-        """Return the unit at a side of another; NONE at the edge of the centre."""
-        column = unit % self.columns
-        match side:
-            case Side.RIGHT:
-                return unit + 1 if column + 1 < self.columns else NONE
-            case Side.LEFT:
-                return unit - 1 if column else NONE
-            case Side.BOTTOM:
-                return unit + self.columns if unit + self.columns < len(self.units) else NONE
-            case Side.TOP:
-                return max(unit - self.columns, NONE)
+        """Return the unit at a side of another; NONE where none shares that side."""
+        beside = self.neighbours[unit].get(side)
+        return beside.unit if beside else NONE
+
+    def links(self, unit: int, side: Side) -> tuple[Link, ...]:
+        """Return which ends of a unit and of its neighbour at a side are paired, and how far apart they are."""
+        beside = self.neighbours[unit].get(side)
+        if beside is None:
+            return ()
+        other = self.units[beside.unit]
+        return self.curves.links(self.units[unit], side, other, beside.side, beside.flipped)
 
     def link(self, unit: int, side: Side) -> None:
-        """Let the ends at the right or lower side of a unit go on into those of its neighbour that they match."""
+        """Let the ends at a side of a unit go on into those of its neighbour that they match."""
         beside = self.neighbour(unit, side)
-        if beside == NONE:
-            return
-        for i, j, distance in self.curves.links(self.units[unit], self.units[beside], side):
+        for i, j, distance in self.links(unit, side):
             here, there = self.first[unit] + i, self.first[beside] + j
             if meeting_at(distance) is Meeting.MATCH:
                 assert self.partner[here] == self.partner[there] == NONE, "an end goes on into one end only"
@@ -94,11 +96,8 @@ class Network:
             if end in self.stepping:
                 del self.stepping[self.stepping.pop(end)]
         self.units[unit] = (self.units[unit][0], turn)
-        self.link(unit, Side.RIGHT)
-        self.link(unit, Side.BOTTOM)
-        for side, facing in ((Side.LEFT, Side.RIGHT), (Side.TOP, Side.BOTTOM)):
-            if (beside := self.neighbour(unit, side)) != NONE:
-                self.link(beside, facing)
+        for side in self.neighbours[unit]:
+            self.link(unit, side)
 
     def walk(self, start: int, most: int = 0) -> tuple[list[int], int]:
         """Go on from an end through its piece, and further: return the pieces, and the last end.
@@ -182,15 +181,12 @@ class Network:
         """Count the steps, and return the first of the widest."""
         widest: WidestStep | None = None
         for unit in sorted({self.home[end >> 1] for end in self.stepping}):
-            for side in (Side.RIGHT, Side.BOTTOM):
-                distance = self._widest_at(unit, side)
+            for side, beside in self.neighbours[unit].items():
+                distance = self._widest_at(unit, side) if beside.unit > unit else 0.0
                 if distance > (widest.distance + JUST_AS_WIDE if widest else 0.0):
-                    widest = WidestStep(*divmod(unit, self.columns), side, distance)
+                    widest = WidestStep(unit, side, distance)
         return len(self.stepping) // 2, widest
 
     def _widest_at(self, unit: int, side: Side) -> float:
-        beside = self.neighbour(unit, side)
-        if beside == NONE:
-            return 0.0
-        links = self.curves.links(self.units[unit], self.units[beside], side)
-        return max((d for _, _, d in links if meeting_at(d) is Meeting.STEP), default=0.0)
+        steps = (d for _, _, d in self.links(unit, side) if meeting_at(d) is Meeting.STEP)
+        return max(steps, default=0.0)

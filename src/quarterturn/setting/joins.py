@@ -7,12 +7,13 @@ match; where they change a little apart there is a step; where one side changes 
 from __future__ import annotations
 
 import itertools
-from collections.abc import Sequence
-from functools import cache
+from collections.abc import Callable, Iterator, Sequence
+from functools import cache, partial
 
-from quarterturn.blocks import Blocks, Span, side_spans
-from quarterturn.design import Colourway, Design, code_of_unit
+from quarterturn.blocks import Blocks, Span, Unit, side_spans
+from quarterturn.design import Design
 from quarterturn.setting.model import Join, JoinMark, Meeting, PlacedUnit, Side
+from quarterturn.setting.neighbours import Neighbours
 
 MATCH_WITHIN = 1 / 32
 """Edges nearer than this, in inches, match (trade check 6)."""
@@ -23,41 +24,63 @@ STEP_WITHIN = 0.25
 Change = tuple[float, str, str]
 """A place along a side and the fabrics before and behind it."""
 
-
-def find_joins(
-    design: Design, blocks: Blocks, units: tuple[PlacedUnit, ...], columns: int
-) -> tuple[Join, ...]:
-    """Return the joins of all units, row by row, each unit's right one before its lower one."""
-
-    @cache
-    def changes(name: str, turn: int, side: Side) -> tuple[Change, ...]:
-        spans = side_spans(blocks.unit(design, name), turn)[side.value]
-        return _changes(spans, design.colourway(code_of_unit(name)))
-
-    @cache
-    def marks(first: tuple[str, int], second: tuple[str, int], side: Side) -> tuple[JoinMark, ...]:
-        length = float(blocks.masters[0].units[0].side)
-        facing = Side.LEFT if side is Side.RIGHT else Side.TOP
-        return _meet(changes(*first, side), changes(*second, facing), length)
-
-    joins = []
-    for index, unit in enumerate(units):
-        here = (unit.name, unit.turn)
-        if unit.column + 1 < columns:
-            right = units[index + 1]
-            found = marks(here, (right.name, right.turn), Side.RIGHT)
-            joins.append(Join(unit.row, unit.column, Side.RIGHT, found))
-        if index + columns < len(units):
-            below = units[index + columns]
-            found = marks(here, (below.name, below.turn), Side.BOTTOM)
-            joins.append(Join(unit.row, unit.column, Side.BOTTOM, found))
-    return tuple(joins)
+Turned = tuple[str, int]
+"""The name of a unit, and its turn."""
 
 
-def _changes(spans: tuple[Span, ...], colourway: Colourway) -> tuple[Change, ...]:
-    cloth = {"ground": colourway.ground, "shape": colourway.shape}
-    pairs = itertools.pairwise(spans)
-    return tuple((b.start, cloth[a.part], cloth[b.part]) for a, b in pairs if cloth[a.part] != cloth[b.part])
+class Seams:
+    """What any two units make of their seam, each pair worked out once."""
+
+    def __init__(self, design: Design, blocks: Blocks) -> None:
+        self._design, self._blocks = design, blocks
+        self.marks = cache(self._marks)
+        self._changes_at = cache(self._changes_of)
+
+    def _marks(
+        self, first: Turned, side: Side, second: Turned, facing: Side, flipped: bool
+    ) -> tuple[JoinMark, ...]:
+        """Return what meets where the `facing` side of the second unit is sewn to a side of the first.
+
+        Marks are measured from the left or top end of the first one's side, which is the other end of the second one's
+        side where that is flipped.
+        """
+        length = side_length(self._blocks.unit(self._design, first[0]), first[1], side)
+        far = self._changes_at(second, facing)
+        if flipped:
+            far = tuple((length - at, behind, before) for at, before, behind in reversed(far))
+        return _meet(self._changes_at(first, side), far, length)
+
+    def _changes_of(self, unit: Turned, side: Side) -> tuple[Change, ...]:
+        name, turn = unit
+        spans = side_spans(self._blocks.unit(self._design, name), turn)[side.value]
+        return _changes(spans, partial(self._design.cloth, name))
+
+
+def side_length(unit: Unit, turn: int, side: Side) -> float:
+    """Return the finished length of a side of a turned unit."""
+    level = side in (Side.TOP, Side.BOTTOM)
+    return float(unit.width if level == (turn % 2 == 0) else unit.height)
+
+
+def find_joins(seams: Seams, units: Sequence[PlacedUnit], neighbours: Neighbours) -> tuple[Join, ...]:
+    """Return the joins of all units, each told with the earlier of the two: its right one before its lower one."""
+    return tuple(_joins(seams, units, neighbours))
+
+
+def _joins(seams: Seams, units: Sequence[PlacedUnit], neighbours: Neighbours) -> Iterator[Join]:
+    turned = [(unit.name, unit.turn) for unit in units]
+    for index, here in enumerate(turned):
+        for side, beside in neighbours[index].items():
+            if beside.unit > index:
+                marks = seams.marks(here, side, turned[beside.unit], beside.side, beside.flipped)
+                yield Join(index, beside.unit, side, marks)
+
+
+def _changes(spans: tuple[Span, ...], cloth: Callable[[str], str]) -> tuple[Change, ...]:
+    told = [(span.start, cloth(span.part)) for span in spans]
+    return tuple(
+        (at, before, after) for (_, before), (at, after) in itertools.pairwise(told) if before != after
+    )
 
 
 def _meet(first: tuple[Change, ...], second: tuple[Change, ...], length: float) -> tuple[JoinMark, ...]:

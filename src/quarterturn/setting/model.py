@@ -7,22 +7,30 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from quarterturn.design import code_of_unit, unit_name
-from quarterturn.geometry import Region
+from quarterturn.geometry import Motion, Region
 from quarterturn.measure import Length
+from quarterturn.setting.tree import Framed, Node
 
 
 @dataclass(frozen=True, slots=True)
 class PlacedUnit:
-    """A unit at its place: row and column count from 0 at the top left, `turn` in clockwise quarters.
+    """A unit at its place in the top.
 
-    `quarter` is that of the master, where its units are of several kinds.
+    `section` is the section whose map it stands in (`centre` for the root), row and column count there from 0 as they
+    are laid, and `copy` counts the places where that section lies, from 0. On point even rows are those of the map, and
+    odd ones those between. What fills a corner of a border stands in `border 1 of wreath`, counted from the inside.
+    `motion` brings the unit's frame (turn 0, see `blocks.model`) into the top's frame, all turns included; `turn` is
+    its own turn in its map.
     """
 
+    section: str
+    copy: int
     row: int
     column: int
     code: str
     turn: int
-    quarter: str = ""
+    quarter: str
+    motion: Motion
 
     @property
     def name(self) -> str:
@@ -30,36 +38,27 @@ class PlacedUnit:
         return unit_name(self.code, self.quarter)
 
 
+@dataclass(frozen=True, slots=True)
+class PlacedCloth:
+    """Cloth other than a unit's that shows in the top: where it lies, finished. Later ones lie on top (motifs)."""
+
+    what: str
+    """A `ClothUse` value, or side triangle, corner triangle, motif."""
+    section: str
+    fabric: str
+    region: Region
+
+
 class Side(enum.Enum):
     """A side of the quilt or of a unit."""
+
+    # Members are single objects; Enum would hash their names, for every seam of a quilt.
+    __hash__ = object.__hash__
 
     TOP = "top"
     RIGHT = "right"
     BOTTOM = "bottom"
     LEFT = "left"
-
-
-@dataclass(frozen=True, slots=True)
-class BorderStrip:
-    """One finished border strip. `ring` counts from 0 at the inside; strips stand in the order of sewing."""
-
-    ring: int
-    side: Side
-    fabric: str
-    left: Length
-    top: Length
-    width: Length
-    height: Length
-
-    @property
-    def length(self) -> Length:
-        """Return the finished length along the edge it is sewn to."""
-        return self.height if self.side in (Side.LEFT, Side.RIGHT) else self.width
-
-    @property
-    def depth(self) -> Length:
-        """Return the finished width of the border."""
-        return self.width if self.side in (Side.LEFT, Side.RIGHT) else self.height
 
 
 class Meeting(enum.Enum):
@@ -81,12 +80,15 @@ class JoinMark:
 
 @dataclass(frozen=True, slots=True)
 class Join:
-    """The seam between a unit and its right or lower neighbour."""
+    """The seam between two units that share a whole side: places in `Setting.units`, the first the earlier.
 
-    row: int
-    column: int
+    `side` is the side of the first unit, as its section's map shows it, on which the second one lies. Marks are
+    measured from that side's left or top end.
+    """
+
+    first: int
+    second: int
     side: Side
-    """RIGHT or BOTTOM of the unit at row, column."""
     marks: tuple[JoinMark, ...]
 
 
@@ -94,7 +96,7 @@ class Stop(enum.Enum):
     """Where a curve that does not close comes to its end."""
 
     EDGE = "edge"
-    """At the edge of the quilt centre, by the border."""
+    """Where no unit shares the side: by a border, a triangle, sashing or plain cloth."""
     SEAM = "seam"
     """At a seam, where the neighbour has nothing to go on with."""
     STEP = "step"
@@ -124,10 +126,9 @@ class Trail:
 
 @dataclass(frozen=True, slots=True)
 class WidestStep:
-    """The seam at the RIGHT or BOTTOM of the unit at row, column, where two curves miss one another the most."""
+    """The seam at a side of the unit (its place in `Setting.units`) where two curves miss one another the most."""
 
-    row: int
-    column: int
+    unit: int
     side: Side
     distance: float
 
@@ -161,21 +162,17 @@ class Flow:
 
 @dataclass(frozen=True, slots=True)
 class Setting:
-    """Units in place, borders in order of sewing, finished sizes, and every join between neighbours."""
+    """The quilt top: the tree of what is sewn, all that lies where, every join and the curves that flow.
 
-    rows: int
-    columns: int
-    side: Length
-    """Finished side of every unit."""
-    units: tuple[PlacedUnit, ...]
-    """Row by row."""
-    borders: tuple[BorderStrip, ...]
-    centre_width: Length
-    centre_height: Length
-    centre_left: Length
-    centre_top: Length
+    `units` and `cloths` are the leaves of the tree, in the top's frame.
+    """
+
+    top: Node
+    """The whole top, borders included."""
     width: Length
     height: Length
+    units: tuple[PlacedUnit, ...]
+    cloths: tuple[PlacedCloth, ...]
     joins: tuple[Join, ...]
     flow: Flow
     tally: Mapping[str, int]
@@ -186,9 +183,10 @@ class Setting:
         """Return the colourways that are used, in the design's order."""
         return tuple(dict.fromkeys(map(code_of_unit, self.tally)))
 
-    def row(self, index: int) -> tuple[PlacedUnit, ...]:
-        """Return the units of a row."""
-        return self.units[index * self.columns : (index + 1) * self.columns]
+    @property
+    def centre(self) -> Node:
+        """Return the root inside its borders."""
+        return self.top.centre.node if isinstance(self.top, Framed) else self.top
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,40 +2,22 @@
 
 from __future__ import annotations
 
-from quarterturn.blocks import GROUND, Blocks, turned_about_centre
-from quarterturn.design import Design, code_of_unit
-from quarterturn.geometry import Region, rectangle, shift
-from quarterturn.setting.model import BorderStrip, Face, PlacedUnit, Setting
+from quarterturn.blocks import Blocks
+from quarterturn.design import Design
+from quarterturn.setting.model import Face, Setting
 
 
 def picture(design: Design, blocks: Blocks, setting: Setting) -> tuple[Face, ...]:
-    """Return the faces, the later on top where they overlap: units row by row, then borders."""
-    sewn = {kind: _sewn_faces(design, blocks, *kind) for kind in {(u.name, u.turn) for u in setting.units}}
+    """Return the faces, the later on top where they overlap: units, then all other cloth, motifs over their panels."""
+    sewn = {name: _sewn_faces(design, blocks, name) for name in setting.tally}
     units = [
-        Face(face.fabric, shift(_place(setting, unit)).region(face.region))
+        Face(face.fabric, unit.motion.region(face.region))
         for unit in setting.units
-        for face in sewn[unit.name, unit.turn]
+        for face in sewn[unit.name]
     ]
-    return (*units, *(Face(strip.fabric, _strip_region(strip)) for strip in setting.borders))
+    return (*units, *(Face(cloth.fabric, cloth.region) for cloth in setting.cloths))
 
 
-def _sewn_faces(design: Design, blocks: Blocks, name: str, turn: int) -> tuple[Face, ...]:
-    colourway, unit = design.colourway(code_of_unit(name)), blocks.unit(design, name)
-    motion = turned_about_centre(unit, turn)
-    return tuple(
-        Face(colourway.ground if layer.part == GROUND else colourway.shape, motion.region(layer.region))
-        for layer in unit.sewn_layers
-    )
-
-
-def _place(setting: Setting, unit: PlacedUnit) -> complex:
-    return complex(
-        float(setting.centre_left + unit.column * setting.side),
-        float(setting.centre_top + unit.row * setting.side),
-    )
-
-
-def _strip_region(strip: BorderStrip) -> Region:
-    left, top = float(strip.left), float(strip.top)
-    right, bottom = float(strip.left + strip.width), float(strip.top + strip.height)
-    return Region((rectangle(left, top, right, bottom),))
+def _sewn_faces(design: Design, blocks: Blocks, name: str) -> tuple[Face, ...]:
+    unit = blocks.unit(design, name)
+    return tuple(Face(design.cloth(name, layer.part), layer.region) for layer in unit.sewn_layers)

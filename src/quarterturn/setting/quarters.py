@@ -1,6 +1,7 @@
-"""Does the map name a quarter where a master's units are of several kinds, and only there?
+"""Does the map name a quarter where a master's units are of several kinds, and only there? And does all fit together?
 
-Which quarters are equal is found by cutting the master, so the reader of the design cannot tell.
+Which quarters are equal, and how large every unit is, is found by cutting the master, so the reader of the design
+cannot tell.
 """
 
 from __future__ import annotations
@@ -9,26 +10,29 @@ from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
 from quarterturn.blocks import Blocks, Master
-from quarterturn.design import QUARTERS, Cell, Design, Finding, Place, Severity, dotted
+from quarterturn.design import QUARTERS, Cell, Design, Finding, Place, Severity, named_cells
+from quarterturn.setting.building import build_top
+from quarterturn.setting.misfits import FIT_CODES
 
 MAP_CODES: Mapping[str, str] = MappingProxyType(
     {
         "quarter-missing": "a unit without a quarter, where those of its master differ",
         "quarter-unwanted": "a unit with a quarter that is no kind of its own",
+        **FIT_CODES,
     }
 )
-"""Code -> meaning of what is found in the map once the masters have been cut; all of it stops."""
+"""Code -> meaning of what is found in the maps once the masters have been cut; all of it stops."""
 
 
 def map_findings(design: Design, blocks: Blocks) -> tuple[Finding, ...]:
-    """Return a finding that stops for each word of the map that means no unit, at its first place."""
+    """Return a finding that stops for each word that means no unit, at its first place; if none, for each misfit."""
     told: dict[str, Finding] = {}
-    for r, row in enumerate(design.setting.cells):
-        for c, cell in enumerate(row):
-            if cell.name not in told and (fault := _fault(design, blocks, cell)):
-                place = Place(dotted("setting", "map", r), f"row {r + 1}, unit {c + 1}")
-                told[cell.name] = Finding(fault[0], Severity.STOPS, place, fault[1], fault[2])
-    return tuple(told.values())
+    for named in named_cells(design):
+        cell = named.cell
+        if isinstance(cell, Cell) and cell.name not in told and (fault := _fault(design, blocks, cell)):
+            place = Place(named.key, named.detail)
+            told[cell.name] = Finding(fault[0], Severity.STOPS, place, fault[1], fault[2])
+    return tuple(told.values()) or build_top(design, blocks)[1]
 
 
 def _fault(design: Design, blocks: Blocks, cell: Cell) -> tuple[str, str, str] | None:

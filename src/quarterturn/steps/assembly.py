@@ -1,49 +1,57 @@
-"""The steps from loose units to a top with its borders."""
+"""The steps from loose units to a quilt centre that is a plain map of them: pairs, rows, the rows together."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from quarterturn.design import Design, Pressing
-from quarterturn.measure import Length
-from quarterturn.pieces import Bill, Purpose
-from quarterturn.setting import BorderStrip, PlacedUnit, Setting, Side
+from quarterturn.setting import Framed, Grid, PlainCloth, Side
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
-from quarterturn.steps.model import AddBorder, Chapter, LayOut, Pile, Placed, Product, SewLine
+from quarterturn.steps.grids import sewn
+from quarterturn.steps.model import Chapter, LayOut
+from quarterturn.steps.naming import Names
+from quarterturn.steps.things import Pile, Placed
 
 Line = tuple[tuple[Placed, ...], Side | None]
 """What is sewn side by side, and the side to which its seams are pressed."""
 
 
-def assembly_steps(design: Design, setting: Setting) -> Iterator[Draft]:
-    """Return laying out, sewing pairs, rows and the centre.
+def unit_rows_steps(names: Names, grid: Grid) -> Iterator[Draft]:
+    """Return laying out a map of units, sewing pairs, rows and the centre.
 
     Pairs and rows that are alike are made together. Seams of odd and even rows are pressed opposite ways, so
     that they nest wherever four units meet.
     """
-    rows = [tuple(_placed(unit) for unit in setting.row(index)) for index in range(setting.rows)]
-    press = [_row_press(design, index) for index in range(setting.rows)]
-    yield draft(Chapter.ASSEMBLY, LayOut(tuple(rows)))
+    design = names.design
+    rows = [tuple(names.placed(child) for child in row) for row in grid.rows]
+    press = [_row_press(design, index) for index in range(len(rows))]
+    yield draft(Chapter.ASSEMBLY, LayOut(tuple(rows), later=later_piles(names, rows)))
 
     pairs = _number(
         [(pair, way) for row, way in zip(rows, press, strict=True) for pair in _pairs(row)], "pair"
     )
     for (parts, way), (label, count) in pairs.items():
-        yield _sewn(design, setting, parts, way, label, count)
+        yield _sewn(names, grid, parts, way, label, count)
 
     lines = [(_in_pairs(row, way, pairs), way) for row, way in zip(rows, press, strict=True)]
     kinds = _number(lines, "row kind")
     for (parts, way), (label, count) in kinds.items():
         if len(parts) > 1:
-            yield _sewn(design, setting, parts, way, label, count, columns=setting.columns)
+            yield _sewn(names, grid, parts, way, label, count, columns=len(rows[0]))
 
-    yield _centre(design, setting, [_row_label(line, kinds) for line in lines])
+    yield _centre(names, grid, [_row_label(line, kinds) for line in lines])
 
 
-def _placed(unit: PlacedUnit) -> Placed:
-    return Placed(labels.unit(unit.name), unit.turn)
+def later_piles(names: Names, rows: Iterable[Iterable[Placed]]) -> tuple[Pile, ...]:
+    """Return what of the things laid out is for the root's borders as well, and stays in its stack till then."""
+    laid = {part.label for row in rows for part in row}
+    top, counts = names.setting.top, Counter[str]()
+    for frame in top.frames if isinstance(top, Framed) else ():
+        sections = (child for child in frame.strips if not isinstance(child.node, PlainCloth))
+        counts.update(names.placed(child).label for child in (*sections, *frame.corners))
+    return tuple(Pile(label, count) for label, count in counts.items() if label in laid)
 
 
 def _row_press(design: Design, index: int) -> Side | None:
@@ -76,8 +84,8 @@ def _row_label(line: Line, kinds: dict[Line, tuple[str, int]]) -> Placed:
 
 
 def _sewn(
-    design: Design,
-    setting: Setting,
+    names: Names,
+    grid: Grid,
     parts: tuple[Placed, ...],
     way: Side | None,
     label: str,
@@ -85,52 +93,12 @@ def _sewn(
     columns: int = 2,
 ) -> Draft:
     """Return the sewing of `count` equal lines of parts, `columns` units long when sewn."""
-    seam = design.making.seam
-    made = Product(label, count, columns * setting.side + 2 * seam, setting.side + 2 * seam)
-    return draft(Chapter.ASSEMBLY, SewLine(parts, Side.RIGHT, seam, way), _piles(parts, count), (made,))
+    unit = grid.rows[0][0]
+    made = names.product(label, count, columns * unit.width, unit.height)
+    return sewn(parts, Side.RIGHT, names, way, made)
 
 
-def _piles(parts: tuple[Placed, ...], count: int) -> tuple[Pile, ...]:
-    return tuple(Pile(label, n * count) for label, n in Counter(part.label for part in parts).items())
-
-
-def _centre(design: Design, setting: Setting, rows: list[Placed]) -> Draft:
-    seam = design.making.seam
-    press = None if design.making.pressing is Pressing.OPEN else Side.BOTTOM
-    parts = tuple(rows)
-    made = _top(setting.centre_width, setting.centre_height, seam)
-    return draft(Chapter.ASSEMBLY, SewLine(parts, Side.BOTTOM, seam, press), _piles(parts, 1), (made,))
-
-
-def _top(width: Length, height: Length, seam: Length) -> Product:
-    return Product(labels.TOP, 1, width + 2 * seam, height + 2 * seam)
-
-
-def border_steps(design: Design, setting: Setting, bill: Bill) -> Iterator[Draft]:
-    """Return the sewing on of every border strip, in order."""
-    seam = design.making.seam
-    width, height = setting.centre_width, setting.centre_height
-    for strip in setting.borders:
-        upright = strip.side in (Side.LEFT, Side.RIGHT)
-        width += strip.depth if upright else 0
-        height += 0 if upright else strip.depth
-        used = (Pile(labels.TOP, 1), Pile(_border_piece(bill, strip, seam), 1))
-        yield draft(Chapter.BORDERS, AddBorder(strip.side, seam), used, (_top(width, height, seam),))
-
-
-def _border_piece(bill: Bill, strip: BorderStrip, seam: Length) -> str:
-    size = (strip.length + 2 * seam, strip.depth + 2 * seam)
-    ring, pair = str(strip.ring + 1), "side" if strip.side in (Side.LEFT, Side.RIGHT) else "end"
-    return next(
-        p.label
-        for p in bill.of_fabric(strip.fabric)
-        if p.purpose is Purpose.BORDER
-        and (p.length, p.width) == size
-        and _serves(p.used_for, ring)
-        and p.name.endswith(f"{pair} strip")
-    )
-
-
-def _serves(used_for: str, ring: str) -> bool:
-    """Tell whether a border piece is of this ring; with a single ring its name carries no number."""
-    return used_for == "border" or used_for.endswith(f" {ring}")
+def _centre(names: Names, grid: Grid, rows: list[Placed]) -> Draft:
+    press = None if names.design.making.pressing is Pressing.OPEN else Side.BOTTOM
+    made = names.product(labels.TOP, 1, grid.width, grid.height)
+    return sewn(tuple(rows), Side.BOTTOM, names, press, made)

@@ -9,17 +9,8 @@ from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, Materials, Pan
 from quarterturn.pieces import Bill
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
-from quarterturn.steps.model import (
-    Chapter,
-    CutPanels,
-    CutStrips,
-    JoinEnds,
-    Pile,
-    Product,
-    SetAside,
-    Straighten,
-    Subcut,
-)
+from quarterturn.steps.model import Chapter, CutPanels, CutStrips, JoinEnds, SetAside, Straighten, Subcut
+from quarterturn.steps.things import Pile, Product
 
 
 def cutting_steps(bill: Bill, materials: Materials) -> Iterator[Draft]:

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
-from itertools import groupby
+from collections.abc import Sequence
 
-from quarterturn.measure import Length
+from quarterturn.steps.doing_sections import section_doing, slanting_doing
+from quarterturn.steps.lines import Plain, line_of_parts, pressed
 from quarterturn.steps.model import (
     Action,
     AddBorder,
@@ -23,7 +23,6 @@ from quarterturn.steps.model import (
     LabelStacks,
     LayerQuilt,
     LayOut,
-    Placed,
     QuiltLayers,
     SetAside,
     SewLine,
@@ -33,9 +32,8 @@ from quarterturn.steps.model import (
     TraceRings,
     Trim,
 )
-
-Plain = Callable[[Length | float], str]
-"""Prints a length in the units of the pattern."""
+from quarterturn.steps.sections import AddMitred, CutAwayBehind, FuseToPanel, StitchMotifs, TrimToFit
+from quarterturn.steps.things import Placed
 
 
 def doing(action: Action, plain: Plain) -> str:
@@ -51,6 +49,10 @@ def doing(action: Action, plain: Plain) -> str:
             return _sewing(action, plain)
         case JoinPanels() | LayerQuilt() | QuiltLayers() | Bind():
             return _finishing(action, plain)
+        case FuseToPanel() | StitchMotifs() | CutAwayBehind() | TrimToFit() | AddMitred():
+            return section_doing(action, plain)
+        case _:
+            return slanting_doing(action, plain)
 
 
 def _cutting(action: Straighten | CutStrips | Subcut | JoinEnds | CutPanels | SetAside, plain: Plain) -> str:
@@ -104,13 +106,17 @@ def _units(action: CutApart | CutAway | Trim | LabelStacks, plain: Plain) -> str
 
 def _sewing(action: LayOut | SewLine | AddBorder, plain: Plain) -> str:
     match action:
-        case LayOut(rows):
-            return f"lay out {len(rows)} rows of {len(rows[0])}"
+        case LayOut(rows, slanting, later):
+            said = f"{len(rows)} slanting rows" if slanting else f"{len(rows)} rows of {len(rows[0])}"
+            kept = f"; keep {', '.join(f'{pile.count} {pile.label}' for pile in later)}" if later else ""
+            return f"lay out {said}{kept}"
         case SewLine(parts, way, seam, press):
-            pressed = "open" if press is None else f"to the {press.value}"
-            return f"sew towards the {way.value}, {plain(seam)} seam, press {pressed}: {line_of_parts(parts)}"
-        case AddBorder(side, seam):
-            return f"add a border at the {side.value}, {plain(seam)} seam, press to the border"
+            return (
+                f"sew towards the {way.value}, {plain(seam)} seam, {pressed(press)}: {line_of_parts(parts)}"
+            )
+        case AddBorder(side, seam, turn):
+            laid = f", strip turned @{turn}" if turn else ""
+            return f"add a border at the {side.value}, {plain(seam)} seam, press to the border{laid}"
 
 
 def _finishing(action: JoinPanels | LayerQuilt | QuiltLayers | Bind, plain: Plain) -> str:
@@ -125,22 +131,13 @@ def _finishing(action: JoinPanels | LayerQuilt | QuiltLayers | Bind, plain: Plai
             return f"bind with a strip of {plain(strip_width)}, {plain(seam)} seam"
 
 
-def line_of_parts(parts: Iterable[Placed]) -> str:
-    """Write parts in their order; neighbours of one kind share its name: `pair 1 2 2 1, unit a3`.
-
-    Units have their turn behind their code, as in the map; other parts lie as they were sewn.
-    """
-    words = [_name_and_rest(part) for part in parts]
-    groups = groupby(words, key=lambda word: word[0])
-    return ", ".join(f"{name} {' '.join(rest for _, rest in group)}" for name, group in groups)
-
-
-def _name_and_rest(part: Placed) -> tuple[str, str]:
-    name, _, rest = part.label.partition(" ")
-    turned = f"@{part.turn}" if part.turn else ""
-    return name, f"{rest}{part.turn}" if name == "unit" else f"{rest}{turned}"
-
-
 def map_rows(rows: Sequence[Sequence[Placed]]) -> list[str]:
     """Write a layout as a map: `a2 a3 b0`, a line for each row."""
-    return [" ".join(f"{part.label.partition(' ')[2]}{part.turn}" for part in row) for row in rows]
+    return [" ".join(_in_map(part) for part in row) for row in rows]
+
+
+def _in_map(part: Placed) -> str:
+    name, _, rest = part.label.partition(" ")
+    if name == "unit":
+        return f"{rest}{part.turn}"
+    return f"{part.label}@{part.turn}" if part.turn else part.label

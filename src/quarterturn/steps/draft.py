@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from quarterturn.steps.model import Action, Chapter, Pile, Product, Step
+from quarterturn.steps.model import Action, Chapter, Step
+from quarterturn.steps.things import Pile, Product
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,8 @@ from quarterturn.pieces import Bill, Purpose
 from quarterturn.setting import Setting
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
-from quarterturn.steps.model import Bind, Chapter, JoinPanels, LayerQuilt, Pile, Product, QuiltLayers
+from quarterturn.steps.model import Bind, Chapter, JoinPanels, LayerQuilt, QuiltLayers
+from quarterturn.steps.things import Pile, Product
 
 
 def finishing_steps(design: Design, setting: Setting, bill: Bill, materials: Materials) -> Iterator[Draft]:

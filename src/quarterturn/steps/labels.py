@@ -8,6 +8,8 @@ BINDING = "binding"
 LAYERED = "layered quilt"
 QUILTED = "quilted top"
 QUILT = "quilt"
+FIXED = (TOP, BACKING, BINDING, LAYERED, QUILTED, QUILT)
+"""What a quilt has one of, whatever its sections are called."""
 
 
 def ring(recipe: str) -> str:
@@ -58,3 +60,72 @@ def unit(name: str) -> str:
 def panel(fabric: str) -> str:
     """Return the name of a backing panel."""
     return f"{fabric} panel"
+
+
+def node(name: str) -> str:
+    """Return the name of a section, with its borders or still without."""
+    return name
+
+
+def row(name: str, number: int) -> str:
+    """Return the name of a row of a section."""
+    return f"row {number}{_of(name)}"
+
+
+def sashing(name: str, number: int) -> str:
+    """Return the name of a row of sashing strips and cornerstones of a section on point."""
+    return f"sashing {number}{_of(name)}"
+
+
+def ended_row(name: str, number: int) -> str:
+    """Return the name of a slanting row with its side triangles."""
+    return f"{row(name, number)}, with triangles"
+
+
+def sashed_row(name: str, number: int) -> str:
+    """Return the name of a slanting row with the sashing above or below it."""
+    return f"{row(name, number)}, with sashing"
+
+
+def joined_rows(name: str) -> str:
+    """Return the name of the slanting rows of a section sewn together."""
+    return f"rows{_of(name)}, joined"
+
+
+def set_in(name: str) -> str:
+    """Return the name of joined rows with triangles set in."""
+    return f"rows{_of(name)}, triangles set in"
+
+
+def cornered(name: str) -> str:
+    """Return the name of joined rows with their corner triangles."""
+    return f"rows{_of(name)}, with corners"
+
+
+def triangle(piece: str) -> str:
+    """Return the name of the triangles that squares of a label give."""
+    return f"{piece} triangle"
+
+
+def trimmed(piece: str, fits: str) -> str:
+    """Return the name of a plain piece trimmed to what it is sewn to."""
+    return f"{piece}, trimmed for {fits}"
+
+
+def border_line(name: str, ring: int, side: str) -> str:
+    """Return the name of a border strip with its corners."""
+    return f"{side} border {ring}{_of(name)}, with corners"
+
+
+def fused_panel(name: str) -> str:
+    """Return the name of a panel with its motifs fused on."""
+    return f"{name}, fused"
+
+
+def stitched_panel(name: str) -> str:
+    """Return the name of a panel with its motifs stitched."""
+    return f"{name}, stitched"
+
+
+def _of(name: str) -> str:
+    return "" if name in ("centre", TOP) else f" of {name}"

@@ -29,13 +29,12 @@ from quarterturn.steps.model import (
     FuseRings,
     FuseToGround,
     LabelStacks,
-    Pile,
-    Product,
     SetAside,
     StitchEdge,
     TraceRings,
     Trim,
 )
+from quarterturn.steps.things import Pile, Product
 
 SURPLUS = "units beyond the quilt's need"
 
@@ -76,6 +75,8 @@ def _blank_counts(design: Design, bill: Bill) -> dict[tuple[str, str], int]:
     counts: Counter[tuple[str, str]] = Counter()
     for masters in bill.masters:
         counts[masters.shape, masters.recipe] += masters.count
+    for motifs in bill.motifs:
+        counts[motifs.shape, motifs.recipe] += motifs.count
     return dict(counts)
 
 
@@ -113,7 +114,8 @@ def master_steps(design: Design, blocks: Blocks, bill: Bill) -> Iterator[Draft]:
         for unit in masters.units
         if unit.needed
     )
-    yield draft(Chapter.UNITS, LabelStacks(stacks))
+    if stacks:
+        yield draft(Chapter.UNITS, LabelStacks(stacks))
 
 
 def _crease_steps(blocks: Blocks, bill: Bill) -> Iterator[Draft]:

@@ -15,6 +15,20 @@ from quarterturn.geometry import Motion, Path, Point, Region, StraightLine
 from quarterturn.materials import Crosscut, JoinMethod
 from quarterturn.measure import Length
 from quarterturn.setting import Side
+from quarterturn.steps.sections import (
+    AddCorners,
+    AddMitred,
+    AddTriangles,
+    CutAwayBehind,
+    CutTriangles,
+    FuseToPanel,
+    JoinRows,
+    SetIn,
+    SquareUp,
+    StitchMotifs,
+    TrimToFit,
+)
+from quarterturn.steps.things import Pile, Placed, Press, Product
 
 
 class Chapter(enum.Enum):
@@ -25,35 +39,10 @@ class Chapter(enum.Enum):
     FUSING = "fusing"
     STITCHING = "stitching"
     UNITS = "cutting apart"
+    PANELS = "panels"
     ASSEMBLY = "assembly"
     BORDERS = "borders"
     FINISHING = "finishing"
-
-
-@dataclass(frozen=True, slots=True)
-class Pile:
-    """So many equal pieces of one label."""
-
-    label: str
-    count: int
-
-
-@dataclass(frozen=True, slots=True)
-class Product:
-    """Equal pieces that a step makes, with their size as they then are (unfinished): exact inches."""
-
-    label: str
-    count: int
-    width: Length
-    height: Length
-
-
-@dataclass(frozen=True, slots=True)
-class Placed:
-    """A piece laid down with so many clockwise quarter turns."""
-
-    label: str
-    turn: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,30 +188,39 @@ class LabelStacks:
 
 @dataclass(frozen=True, slots=True)
 class LayOut:
-    """Lay out all units in rows, each with its turn; photograph them; label the rows."""
+    """Lay out all parts of the quilt centre in rows, each with its turn; photograph them; label the rows.
+
+    On point the rows slant: they run from the upper left to the lower right, and are listed from the upper right to
+    the lower left. `later` stays in its stacks: it is for the borders.
+    """
 
     rows: tuple[tuple[Placed, ...], ...]
+    slanting: bool = False
+    later: tuple[Pile, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class SewLine:
-    """Sew pieces in a line: each to the right of the one before it, or below it.
-
-    `press` is the side to which the allowances are pressed; None is open.
-    """
+    """Sew pieces in a line: each to the right of the one before it, or below it."""
 
     parts: tuple[Placed, ...]
     way: Side
     seam: Length
-    press: Side | None
+    press: Press
 
 
 @dataclass(frozen=True, slots=True)
 class AddBorder:
-    """Sew a border strip to one side of the top; its allowances are pressed to the border."""
+    """Sew a border strip to one side of the top (or of each section); its allowances are pressed to the border.
+
+    A plain strip lies along the side; a pieced one is laid with `turn` quarter turns.
+    """
 
     side: Side
     seam: Length
+    turn: int | None = None
+    laid: int = 0
+    """Quarter turns with which the work itself is laid: it may be a single piece."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -259,8 +257,9 @@ class Bind:
 
 Action: TypeAlias = (
     Straighten | CutStrips | Subcut | JoinEnds | CutPanels | TraceRings | FuseRings | CutOut | Crease
-    | FuseToGround | StitchEdge | CutApart | CutAway | Trim | SetAside | LabelStacks | LayOut | SewLine
-    | AddBorder | JoinPanels | LayerQuilt | QuiltLayers | Bind
+    | FuseToGround | StitchEdge | CutApart | CutAway | Trim | SetAside | LabelStacks | FuseToPanel | StitchMotifs
+    | CutAwayBehind | CutTriangles | LayOut | SewLine | TrimToFit | AddTriangles | JoinRows | SetIn | AddCorners
+    | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | Bind
 )  # fmt: skip
 
 

@@ -8,7 +8,8 @@ from itertools import groupby
 
 from quarterturn.measure import Units, show_plain
 from quarterturn.steps.doing import doing, map_rows
-from quarterturn.steps.model import LayOut, Pile, Product, Step, Steps
+from quarterturn.steps.model import LayOut, Step, Steps
+from quarterturn.steps.things import Pile, Product
 
 
 def steps_text(steps: Steps, units: Units) -> str:

@@ -6,6 +6,8 @@ import pytest
 
 from quarterturn.proof import CHECKS
 from tests.proof.checks.sound import Spoil, found, text
+from tests.samples import pattern_of
+from tests.section_texts import NESTED, ON_POINT, PIECED
 
 
 def bed(lines: str) -> Spoil:
@@ -60,3 +62,43 @@ def test_a_quilt_that_is_too_large_is_told_as_well() -> None:
     assert told("mattress = ['12\"', '24\"']\ndrop = '0\"'")[1].endswith(
         'the quilt is 8" wider and 4" shorter, and may differ by 2".'
     )
+
+
+BORDERED = NESTED.replace("[binding]", "[[borders]]\nfabric = 'C'\nwidth = '2\"'\n\n[binding]")
+"""Columns of 35" × 24", and a border."""
+
+
+@pytest.mark.parametrize(
+    ("quilt", "mattress", "remedy"),
+    [
+        (
+            ON_POINT,
+            "['14\"', '17\"']",
+            'A setting on point has no repeats. Make the outermost border 4¼" wide, which gives 14⅛" × 17"; '
+            "or state another drop.",
+        ),
+        (
+            ON_POINT,
+            "['60\"', '80\"']",
+            "A setting on point has no repeats. Make the map larger, or state another drop or `within`.",
+        ),
+        (
+            BORDERED,
+            "['24\"', '20\"']",
+            "A setting of columns has no repeats. Make its parts smaller, or state another drop or `within`.",
+        ),
+        (
+            PIECED,
+            "['10\"', '20\"']",
+            "The pieced border is as long as these repeats of the map and no others. "
+            "Make the map and its borders larger, or state another drop or `within`.",
+        ),
+    ],
+)
+def test_a_quilt_without_repeats_is_sent_to_its_border_or_its_map(
+    quilt: str, mattress: str, remedy: str
+) -> None:
+    (check,) = [check for check in CHECKS if check.code == "bed-missed"]
+    meant = f"[sizes.original]\nmattress = {mattress}\ndrop = '0\"'\n\n[binding]"
+    (finding,) = check.run(pattern_of(quilt.replace("[binding]", meant)))
+    assert finding.remedy == remedy

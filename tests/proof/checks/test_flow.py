@@ -10,7 +10,7 @@ from quarterturn.design import StraightSet
 from quarterturn.proof import Pattern
 from quarterturn.setting import Closing, Flow, arrange, closing_turns
 from tests.proof.checks.sound import Spoil, found, recipe, setting, sound, text
-from tests.samples import HEARTS, ROUNDS, pattern_of
+from tests.samples import HEARTS, ROUNDS, pattern_of, straight, units_in
 
 FLOW = sound().setting.flow
 SLIP = text(("b1 b0 a1 a0\n", "b1 b0 a1 a2\n"))
@@ -58,7 +58,7 @@ def test_the_flow_of_a_design_is_that_of_its_map(words: str) -> None:
 
 def test_a_unit_that_keeps_a_round_open_is_told_with_its_place_and_its_turn() -> None:
     pattern = SLIP()
-    assert closing_turns(pattern.design, pattern.blocks, pattern.setting) == (Closing(3, 3, 2, 4, 3),)
+    assert closing_turns(pattern.design, pattern.blocks, pattern.setting) == (Closing(15, 2, 4, 3),)
     assert found("round-left-open", pattern) == [
         "Turned by 2 quarters more, the unit at row 4, column 4 would close a round of 4 pieces, like the 3 that close "
         "elsewhere."
@@ -68,9 +68,10 @@ def test_a_unit_that_keeps_a_round_open_is_told_with_its_place_and_its_turn() ->
 def test_the_turn_that_is_told_closes_the_round() -> None:
     slip = SLIP()
     (closing,) = closing_turns(slip.design, slip.blocks, slip.setting)
-    rows = [list(row) for row in slip.design.setting.rows()]
-    unit = rows[closing.row][closing.column]
-    rows[closing.row][closing.column] = replace(unit, turn=(unit.turn + closing.quarters) % 4)
+    rows = [list(row) for row in units_in(straight(slip.design).rows())]
+    slipped = slip.setting.units[closing.unit]
+    unit = rows[slipped.row][slipped.column]
+    rows[slipped.row][slipped.column] = replace(unit, turn=(unit.turn + closing.quarters) % 4)
     mended = replace(slip.design, setting=StraightSet(tuple(map(tuple, rows)), 1, 1))
     assert len(slip.setting.flow.rounds) == 3
     assert len(arrange(mended, slip.blocks).flow.rounds) == 4

@@ -35,6 +35,6 @@ def test_a_near_miss_passes(code: str) -> None:
 def test_a_path_flows_on_into_a_turned_neighbour_only_where_it_meets_the_middle_of_the_side() -> None:
     pair = (("a", 2), ("a", 0), Side.RIGHT)
     flowing, plain = (seams_of(text(change, ("a2 a3 b2", "a2 a0 b2"))().design) for change in (TURNED, PLAIN))
-    assert flowing[pair][0].matches == 1
-    assert not flowing[pair][0].rejoined
-    assert plain[pair][0].distance == pytest.approx(0.5)
+    assert flowing[pair].seam.matches == 1
+    assert not flowing[pair].seam.rejoined
+    assert plain[pair].seam.distance == pytest.approx(0.5)

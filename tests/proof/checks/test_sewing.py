@@ -6,8 +6,9 @@ from dataclasses import replace
 
 import pytest
 
+from quarterturn.proof import Pattern
 from quarterturn.setting import Side
-from quarterturn.steps import AddBorder, LayOut, SewLine, Step
+from quarterturn.steps import AddBorder, LayOut, SewLine, Step, Steps
 from tests.proof.checks.sound import (
     EIGHTH,
     Spoil,
@@ -21,6 +22,8 @@ from tests.proof.checks.sound import (
     text,
     wider,
 )
+from tests.samples import pattern_of
+from tests.section_texts import NESTED, SASHED, TEXTS
 
 UNITS = sound().setting.units
 
@@ -33,13 +36,29 @@ def turned(each: Step) -> Step:
     return replace(each, action=replace(each.action, parts=parts))
 
 
+def sashing_out_of_order() -> Pattern:
+    """Return a pattern in whose first row of sashing a strip begins where a cornerstone should."""
+    pattern = pattern_of(SASHED)
+
+    def shifted(each: Step) -> Step:
+        if isinstance(each.action, SewLine) and each.makes[0].label == "sashing 2":
+            parts = each.action.parts[1:] + each.action.parts[:1]
+            return replace(each, action=replace(each.action, parts=parts))
+        return each
+
+    return replace(pattern, steps=Steps(tuple(map(shifted, pattern.steps.steps))))
+
+
 FIRES: dict[str, Spoil] = {
     "layout-differs": setting(units=(replace(UNITS[0], turn=1), *UNITS[1:])),
     "centre-differs": step(SewLine, turned),
     "sewn-size-wrong": step(AddBorder, wider),
     "pressing-clashes": action(SewLine, press=None),
+    "crossings-miss": sashing_out_of_order,
 }
 PASSES: dict[str, Spoil] = {
+    "crossings-miss": lambda: pattern_of(SASHED),
+    "layout-differs": lambda: pattern_of(NESTED),
     "pressing-clashes": text(making('pressing = "open"')),
     "centre-differs": text(
         ("a2 a3 b2 b3", "a2 a3 b2 b3 a1"),
@@ -86,3 +105,19 @@ def test_a_border_strip_of_another_length_than_its_edge_is_found() -> None:
 def test_without_a_step_that_sews_the_rows_the_centre_is_not_made() -> None:
     spoilt = action(SewLine, last=True, way=Side.RIGHT)
     assert found("centre-differs", spoilt()) == ["No step sews the rows to one another."]
+
+
+@pytest.mark.parametrize("name", TEXTS)
+def test_a_part_turned_once_more_is_found_in_every_section_that_is_sewn(name: str) -> None:
+    pattern = pattern_of(TEXTS[name])
+    assert found("centre-differs", pattern) == []
+    rows = [
+        each.number
+        for each in pattern.steps.steps
+        if isinstance(each.action, SewLine)
+        and each.action.parts[0].label.startswith("unit ")
+        and "border" not in each.makes[0].label
+    ]
+    for number in rows:
+        spoilt = tuple(turned(each) if each.number == number else each for each in pattern.steps.steps)
+        assert found("centre-differs", replace(pattern, steps=Steps(spoilt)))

@@ -16,9 +16,10 @@ from quarterturn.proof import Pattern
 from quarterturn.publish.booklet import assemble, print_booklet
 from quarterturn.publish.booklet.model import Document, FullPage, Notes, Plate, Section, SizeTable
 from quarterturn.publish.tables import sizes_csv
-from quarterturn.publish.wording import by_size, size_parts
+from quarterturn.publish.wording import by_size, size_notes, size_parts
 from tests.publish.booklet.test_booklet import figure_list
-from tests.samples import ROUNDS
+from tests.samples import ROUNDS, straight
+from tests.section_texts import NESTED, ON_POINT, PIECED
 
 PRICED = ROUNDS.replace('colour = "#9c4a35"', 'colour = "#9c4a35"\nprice = 12.5')
 EIGHT = f"""{PRICED}
@@ -133,7 +134,9 @@ def cells(what: str) -> list[str]:
 def test_the_rows_are_read_off_the_patterns() -> None:
     sizes = by_size(patterns())
     assert cells("Squares in all") == [f"({sum(m.count for m in each.bill.masters)})" for each in sizes]
-    assert cells("Units across × down") == [f"{p.setting.columns} × {p.setting.rows}" for p in sizes]
+    assert cells("Units across × down") == [
+        f"{columns} × {rows}" for rows, columns in (straight(p.design).size for p in sizes)
+    ]
     assert cells("Fabric C")[1] == "⅛ yard"
     assert cells("Border 2, finished width")[5:] == ['3⅜" B', "–", "–"]
     assert cells("Cost of the fabrics with a price")[1] == "1.56 USD"
@@ -218,3 +221,102 @@ def test_the_list_has_the_same_cells() -> None:
         [part.title, row.what, *row.cells] for part in size_parts(by_size(patterns())) for row in part.rows
     ]
     assert rows == told
+
+
+ON_POINT_SIZES = f"""{ON_POINT}
+[sizes.wide]
+changes = {{ "setting.map" = "a0 b1 a0\\nb3 a2 b3\\n", "setting.between" = "A", borders.0.corners = "mitred" }}
+
+[sizes.coped]
+changes = {{ "borders.1" = {{ kind = "coping", fabric = "A", to = ['10"', '13"'] }} }}
+
+[sizes.broad]
+changes = {{ borders.0.width = '2"' }}
+"""
+PIECED_SIZES = f"""{PIECED}
+[sizes.plain]
+changes = {{ "borders.0" = {{ fabric = "C", width = '2"', corners = "cornerstones", cornerstone = "A" }} }}
+
+[sizes.long]
+changes = {{ setting.down = 2, sections.hedge.down = 2 }}
+"""
+NESTED_SIZES = f"""{NESTED}
+[sizes.round]
+changes = {{ "setting.kind" = "straight", "setting.map" = "round0 round1", "setting.parts" = {{}} }}
+"""
+
+
+def told(text: str) -> tuple[dict[str, tuple[str, ...]], tuple[str, ...]]:
+    """Return all rows of a design's sizes, in the order of the file, and what is said of them."""
+    job = run(text)
+    assert job.patterns, job.findings
+    parts = size_parts(job.patterns)
+    return {row.what: row.cells for part in parts for row in part.rows}, size_notes(
+        job.patterns[0], job.patterns[1:]
+    )
+
+
+def test_sizes_on_point_are_told_by_their_squares_and_borders() -> None:
+    rows, notes = told(ON_POINT_SIZES)
+    assert rows["Squares on point, across × down"] == ("2 × 3", "3 × 2", "2 × 3", "2 × 3")
+    assert rows["Squares between them"] == ("1 × 2", "2 × 1", "1 × 2", "1 × 2")
+    assert "Map laid across × down" not in rows
+    assert rows["Border 1, finished width"] == ('1½" C', '1½" C, mitred', '1½" C', '2" C')
+    assert rows["Border 2, finished width"][2].endswith("A, coping")
+    assert rows["Units a"] == ("(3)", "(3)", "(3)", "(3)")
+    assert "In the broad size the units, the shapes and the map are the same" in notes[1]
+    assert "as often as it says" not in notes[1]
+    assert "In the wide and coped sizes the units or the map differ" in notes[2]
+
+
+def test_sizes_with_sections_are_told_by_how_many_they_take() -> None:
+    rows, notes = told(PIECED_SIZES)
+    assert rows["Sections hedge"] == ("(2)", "–", "(2)")
+    assert rows["Sections verge"] == ("(2)", "–", "(2)")
+    assert rows["Border 1, finished width"] == (
+        '2" pieced, hedge and verge',
+        '2" C, corners A',
+        '2" pieced, hedge and verge',
+    )
+    assert rows["Units across × down"] == ("3 × 2", "3 × 2", "3 × 4")
+    assert "In the plain and long sizes the units, the sections or the map differ" in notes[1]
+
+
+def test_sizes_may_be_set_in_different_ways() -> None:
+    rows, _ = told(NESTED_SIZES)
+    assert rows["Places of the map across × down"] == ("–", "2 × 1")
+    assert rows["Parts side by side"][1] == "–"
+    assert rows["Sections round"][1] == "(2)"
+    assert rows["Sections medal"][1] == "–"
+
+
+LADEN = ON_POINT + "".join(
+    f"""
+[sizes.sized{number}.changes]
+"borders.1" = {{ kind = "coping", fabric = "A", to = ['{12 + number} 3/8"', '{14 + number} 5/8"'] }}
+"""
+    for number in range(7)
+)
+
+
+@pytest.mark.parametrize("paper", Paper)
+def test_sizes_of_many_words_keep_to_their_cells(paper: Paper) -> None:
+    base, *others = run(LADEN).patterns
+    whole = assemble(base, paper, others=others)
+    starts = [k for k, block in enumerate(whole.blocks) if isinstance(block, Section)]
+    kept = whole.blocks[starts[0] : starts[1]]
+    assert any(
+        "coping" in cell
+        for table in kept
+        if isinstance(table, SizeTable)
+        for row in table.rows
+        for cell in row
+    )
+    pages = print_booklet(
+        Document(whole.title, whole.maker, whole.foot, whole.width, whole.height, whole.margin, kept)
+    )
+    with pypdfium2.PdfDocument(pages) as pdf:
+        for page in pdf:
+            boxes = letters(page)
+            assert max(box[2] for box in boxes) * 25.4 / 72 <= whole.width - whole.margin + 0.5
+            assert overlaps(boxes) == []

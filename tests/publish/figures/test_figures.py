@@ -84,7 +84,8 @@ def layout(pattern: Pattern) -> LayOut:
 
 def test_the_map_lays_every_unit_once_with_its_turn() -> None:
     pattern = pattern_of(ROUNDS)
-    (part,) = map_parts(pattern.setting.rows, pattern.setting.columns, 170, 200)
+    rows = layout(pattern).rows
+    (part,) = map_parts(len(rows), len(rows[0]), 170, 200)
     sheet = map_figure(pattern, layout(pattern), part, 170, 200)
     laid = Counter(mark.symbol for mark in sheet.marks if isinstance(mark, Use))
     assert laid == pattern.setting.tally

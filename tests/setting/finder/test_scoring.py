@@ -42,12 +42,13 @@ def test_flow_is_what_the_joins_of_the_quilt_come_to(design: Design, symmetry: S
         Judge(design, judged.blocks, ("a", "b"), Symmetry.SLIDE, 1).cells((s,))[0][0] for s in range(8)
     )
     quilt = replace(design, setting=StraightSet(tuple(tuple(cells[s] for s in row) for row in wrapped), 1, 1))
+    arranged = arrange(quilt, judged.blocks)
     marks = [
         mark
-        for join in arrange(quilt, judged.blocks).joins
+        for join in arranged.joins
         # The last row and column repeat the first: their own joins would count twice.
-        if (join.side.value == "right" and join.row < side)
-        or (join.side.value == "bottom" and join.column < side)
+        if (join.side.value == "right" and arranged.units[join.first].row < side)
+        or (join.side.value == "bottom" and arranged.units[join.first].column < side)
         for mark in join.marks
     ]
     met = sum(2 for mark in marks if mark.meeting is Meeting.MATCH)

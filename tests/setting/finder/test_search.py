@@ -20,7 +20,7 @@ from quarterturn.setting.finder import (
     selection_text,
 )
 from quarterturn.setting.known import known_setting
-from tests.samples import ROUNDS, design_of
+from tests.samples import ROUNDS, design_of, straight, units_in
 
 BIG = ROUNDS.replace("[setting]", '[recipes.big]\nkind = "circle cut both ways"\nfinished = 4\nshape.flow = true\n\n'
                      '[colourways.c]\nrecipe = "big"\nground = "A"\nshape = "B"\n\n[setting]')  # fmt: skip
@@ -88,7 +88,7 @@ def test_whole_rounds_are_the_best_of_two_by_two_units_of_one_colourway() -> Non
 
 def test_the_drunkards_path_with_curves_that_meet_is_near_the_top_of_560() -> None:
     selection = found(2, Symmetry.TURN)
-    cells = known_setting("drunkards-path").design.setting.cells
+    cells = units_in(straight(known_setting("drunkards-path").design).cells)
     block = tuple("ab".index(cell.code) * 4 + cell.turn for row in cells for cell in row)
     first = canonical(block, moves_of(Symmetry.TURN, 2, 2))
     wanted = [Cell("ab"[state // 4], state % 4) for state in first]

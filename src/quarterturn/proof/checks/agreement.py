@@ -7,8 +7,9 @@ from collections.abc import Iterator
 from quarterturn.design import Design, Severity, dotted
 from quarterturn.measure import Length, Units
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
-from quarterturn.proof.checks.finished import centre_size, finished_size
-from quarterturn.proof.checks.mapping import unit_counts
+from quarterturn.proof.checks.sizing import centre_size, finished_size, same
+from quarterturn.proof.checks.tallying import unit_counts
+from quarterturn.proof.checks.walking import cloths_of, motifs_of
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import (
     Action,
@@ -22,8 +23,8 @@ from quarterturn.steps import (
     StitchEdge,
 )
 
-SUNDRIES = ("web", "batting", "thread")
-"""Needed by every quilt of this method, besides cloth."""
+FOR_SHAPES = ("web", "thread")
+"""Needed besides cloth for shapes that are fused and stitched."""
 
 
 def finished_sizes(pattern: Pattern) -> Iterator[Fault]:
@@ -31,12 +32,12 @@ def finished_sizes(pattern: Pattern) -> Iterator[Fault]:
     design, setting, units = pattern.design, pattern.setting, pattern.design.units
     sizes = [
         ("The quilt", finished_size(design), (setting.width, setting.height)),
-        ("The centre", centre_size(design), (setting.centre_width, setting.centre_height)),
+        ("The centre", centre_size(design), (setting.centre.width, setting.centre.height)),
     ]
     last = pattern.steps.steps[-1]
     sizes += [("The quilt as bound", finished_size(design), (made.width, made.height)) for made in last.makes]
     for name, want, found in sizes:
-        if want != found:
+        if not all(map(same, want, found)):
             sentence = (
                 f"{name} is said to finish {_rectangle(found, units)}; units and borders add up to "
                 f"{_rectangle(want, units)}."
@@ -101,7 +102,8 @@ def materials_listed(pattern: Pattern) -> Iterator[Fault]:
             if letter not in letters:
                 sentence = f"The quilt uses fabric {letter}, and the {where} does not have it."
                 yield Fault(dotted("fabrics", letter), sentence, REBUILD)
-    for thing in SUNDRIES:
+    shapes = bool(pattern.setting.tally or any(motifs_of(pattern.design)))
+    for thing in ("batting", *(FOR_SHAPES if shapes else ())):
         if thing not in listed:
             yield Fault(
                 "", f"The quilt needs {thing}, and the shopping list does not have it.", REBUILD, thing
@@ -120,11 +122,17 @@ def materials_used(pattern: Pattern) -> Iterator[Fault]:
 
 def used_fabrics(design: Design) -> set[str]:
     """Return the letters of all fabrics that are cut."""
-    used = {design.binding_fabric, design.backing_fabric}
+    return {design.binding_fabric, design.backing_fabric} | top_fabrics(design)
+
+
+def top_fabrics(design: Design) -> set[str]:
+    """Return the letters of all fabrics that are sewn into the top."""
+    used = {leaf.name for leaf in cloths_of(design)}
+    used |= {motif.fabric for _, motif in motifs_of(design)}
     for code in unit_counts(design):
         colourway = design.colourway(code)
         used |= {colourway.ground, colourway.shape}
-    return used | {border.fabric for border in design.borders}
+    return used
 
 
 def fabrics_in_use(pattern: Pattern) -> Iterator[Fault]:
@@ -146,6 +154,7 @@ def colourways_in_use(pattern: Pattern) -> Iterator[Fault]:
             sentence = f"The map has no unit of colourway {colourway.code}."
             yield Fault(dotted("colourways", colourway.code), sentence, "Use it in the map, or take it out.")
     recipes = {design.colourway(code).recipe for code in used}
+    recipes |= {motif.recipe for _, motif in motifs_of(design)}
     for recipe in design.recipes:
         if recipe.name not in recipes:
             sentence = f"The map has no unit of recipe {recipe.name}."

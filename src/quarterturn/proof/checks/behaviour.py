@@ -18,11 +18,12 @@ from quarterturn.design import (
 )
 from quarterturn.design.colour import value_of
 from quarterturn.measure import Units, inches, mm, show_count, show_length
-from quarterturn.proof.checks.agreement import used_fabrics
+from quarterturn.proof.checks.agreement import top_fabrics
 from quarterturn.proof.checks.drafting import drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, tell
 from quarterturn.proof.checks.ledger import codes_of_units
-from quarterturn.proof.checks.mapping import turned_counts, unit_counts
+from quarterturn.proof.checks.tallying import turned_counts, unit_counts
+from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutAway
 
@@ -123,10 +124,7 @@ def thick_seams(pattern: Pattern) -> Iterator[Fault]:
 
 def _pieced_kinds(design: Design) -> dict[str, ClothKind]:
     """Return the kind of each fabric that is sewn into the top."""
-    letters = used_fabrics(design) - {design.backing_fabric, design.binding_fabric}
-    for code in unit_counts(design):
-        letters |= {design.colourway(code).ground, design.colourway(code).shape}
-    letters |= {border.fabric for border in design.borders}
+    letters = top_fabrics(design)
     return {fabric.letter: fabric.kind for fabric in design.fabrics if fabric.letter in letters}
 
 
@@ -154,8 +152,9 @@ def wool_needle(pattern: Pattern) -> Iterator[Fault]:
 def long_stitches(pattern: Pattern) -> Iterator[Fault]:
     """Ask for stitches short enough to hold where the cuts sever them."""
     design, stitch = pattern.design, pattern.design.making.stitch
-    kinds = {design.fabric(design.colourway(code).shape).kind for code in unit_counts(design)}
-    longest = min(LONGEST_STITCH[kind] for kind in kinds)
+    shapes = {design.colourway(code).shape for code in unit_counts(design)}
+    shapes |= {motif.fabric for _, motif in motifs_of(design)}
+    longest = min((LONGEST_STITCH[design.fabric(letter).kind] for letter in shapes), default=stitch.length)
     if stitch.kind is not EdgeStitchKind.STRAIGHT and stitch.length > longest:
         sentence = (
             f"Edge stitches {in_millimetres(stitch.length)} long are severed by the cuts and do not hold until "

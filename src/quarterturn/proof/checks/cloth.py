@@ -9,7 +9,8 @@ from quarterturn.materials import ClothPlan, PanelGroup
 from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_count, show_length
 from quarterturn.proof.checks.drafting import draft_of, drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
-from quarterturn.proof.checks.finished import finished_size
+from quarterturn.proof.checks.sizing import finished_size, to_cut
+from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
 
 LARGEST_BATTING = inches(120)
@@ -204,6 +205,7 @@ def backing_way(pattern: Pattern) -> Iterator[Fault]:
             if design.fabric(plan.fabric).direction is not Direction.NONE:
                 continue
             along, across = (width, height) if group.runs_down else (height, width)
+            along = to_cut(along, units)
             panels = _panels_for(across, plan, group)
             other = along * (panels or group.panels)
             if panels and other < group.cut_length * group.panels:
@@ -267,6 +269,9 @@ def thread(pattern: Pattern) -> Iterator[Fault]:
         colourway = pattern.design.colourway(count.code)
         edge = draft_of(pattern.design, pattern.design.recipe(colourway.recipe)).edge
         want[colourway.shape] = want.get(colourway.shape, 0.0) + count.count * edge
+    for _, motif in motifs_of(pattern.design):
+        edge = draft_of(pattern.design, pattern.design.recipe(motif.recipe)).edge
+        want[motif.fabric] = want.get(motif.fabric, 0.0) + edge
     found = {stitching.fabric: stitching.edge for stitching in pattern.materials.stitching}
     for letter in sorted(want.keys() | found.keys()):
         if abs(want.get(letter, 0.0) - found.get(letter, 0.0)) > CLOSE:

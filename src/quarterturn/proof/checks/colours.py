@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
-from quarterturn.design import Design, Severity, dotted
+from quarterturn.design import Border, Design, Severity, dotted
 from quarterturn.design.colour import colour_distance, lab, value_of
 from quarterturn.proof.checks.fault import Fault, check
-from quarterturn.proof.checks.mapping import unit_counts
+from quarterturn.proof.checks.laying import CORNERSTONE
+from quarterturn.proof.checks.tallying import unit_counts
+from quarterturn.proof.checks.walking import cloths_of, motifs_of
 from quarterturn.proof.model import Pattern
 
 LEAST_VALUE = 7.0
@@ -50,22 +53,40 @@ def same_grey(pattern: Pattern) -> Iterator[Fault]:
 
 
 def _meeting(design: Design) -> Iterator[tuple[str, str, str]]:
-    """Return key and letters of fabrics that meet: shape on ground, and border on border; each pair once."""
+    """Return key and letters of fabrics that meet; each pair once.
+
+    They are shape and ground, motif and panel, border and border, sashing or border and their cornerstones.
+    """
     seen: set[frozenset[str]] = set()
-    pairs = [
-        (dotted("colourways", c.code), c.ground, c.shape)
-        for c in (design.colourway(code) for code in unit_counts(design))
-    ]
-    pairs += [
-        (dotted("borders", number, "fabric"), inner.fabric, outer.fabric)
-        for number, (inner, outer) in enumerate(
-            zip(design.borders, design.borders[1:], strict=False), start=1
-        )
-    ]
-    for key, one, other in pairs:
+    for key, one, other in (*_shapes(design), *_frames(design), *_crossings(design)):
         if one != other and frozenset((one, other)) not in seen:
             seen.add(frozenset((one, other)))
             yield key, one, other
+
+
+def _shapes(design: Design) -> Iterator[tuple[str, str, str]]:
+    for code in unit_counts(design):
+        way = design.colourway(code)
+        yield dotted("colourways", code), way.ground, way.shape
+    for panel, motif in motifs_of(design):
+        yield panel.key, panel.name, motif.fabric
+
+
+def _frames(design: Design) -> Iterator[tuple[str, str, str]]:
+    plain = [
+        (dotted("borders", number, "fabric"), border.fabric)
+        for number, border in enumerate(design.borders)
+        if isinstance(border, Border)
+    ]
+    for (_, inner), (key, outer) in pairwise(plain):
+        yield key, inner, outer
+
+
+def _crossings(design: Design) -> Iterator[tuple[str, str, str]]:
+    stones = {leaf.key: leaf.name for leaf in cloths_of(design) if leaf.what == CORNERSTONE}
+    for leaf in cloths_of(design):
+        if leaf.what != CORNERSTONE and leaf.key in stones:
+            yield leaf.key, leaf.name, stones[leaf.key]
 
 
 def one_cloth(pattern: Pattern) -> Iterator[Fault]:

@@ -11,7 +11,8 @@ from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.drafting import drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check
 from quarterturn.proof.checks.ledger import keep_ledger, made_of, names_of_units, set_aside
-from quarterturn.proof.checks.mapping import kind_counts, unit_counts
+from quarterturn.proof.checks.tallying import kind_counts, unit_counts
+from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import Crease, CutApart, CutOut, FuseRings, FuseToGround, StitchEdge, Subcut
 
@@ -85,19 +86,20 @@ def _to_a_square(yields: Mapping[str, int]) -> str:
 
 def masters_followed(pattern: Pattern) -> Iterator[Fault]:
     """Ask that as many squares are creased, fused, stitched and cut apart as are listed."""
-    want = sum(count.count for count in pattern.bill.masters)
+    masters = sum(count.count for count in pattern.bill.masters)
+    shapes = masters + sum(1 for _ in motifs_of(pattern.design))
     doings = {
-        "fused with web": FuseRings,
-        "cut out": CutOut,
-        "creased": Crease,
-        "fused to squares": FuseToGround,
-        "stitched": StitchEdge,
-        "cut apart": CutApart,
+        "fused with web": (FuseRings, shapes),
+        "cut out": (CutOut, shapes),
+        "creased": (Crease, masters),
+        "fused to squares": (FuseToGround, masters),
+        "stitched": (StitchEdge, masters),
+        "cut apart": (CutApart, masters),
     }
     done: Counter[type] = Counter()
     for step in pattern.steps.steps:
         done[type(step.action)] += step.uses[0].count if step.uses else 0
-    for doing, kind in doings.items():
+    for doing, (kind, want) in doings.items():
         if done[kind] != want:
             sentence = f"{show_count(want, 'square')} are listed in all, but {done[kind]} are {doing}."
             yield Fault("colourways", sentence, REBUILD, doing)

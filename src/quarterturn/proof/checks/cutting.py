@@ -11,6 +11,8 @@ from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, StripGroup
 from quarterturn.measure import Length, Units, inches, is_on_ruler, mm, show_count
 from quarterturn.pieces import Piece, Purpose
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.laying import BORDER, COPING
+from quarterturn.proof.checks.walking import cloths_of
 from quarterturn.proof.model import Pattern
 
 TIGHT = {Units.INCH: inches(0, 1, 2), Units.METRIC: mm(10)}
@@ -175,13 +177,20 @@ def _decider(pattern: Pattern, piece: Piece) -> str:
     """Return the key that decides the size of a piece."""
     if piece.purpose is Purpose.BINDING:
         return "binding.width"
-    if piece.purpose is Purpose.BORDER:
-        rings = enumerate(pattern.design.borders)
-        return dotted(
-            "borders", next((n for n, border in rings if border.fabric == piece.fabric), 0), "width"
-        )
+    if piece.purpose not in (Purpose.GROUND, Purpose.SHAPE):
+        return _key_of_plain(pattern, piece)
     recipes = (each.recipe for each in pattern.bill.masters if piece.label in (each.ground, each.shape))
     return dotted("recipes", next(recipes, pattern.design.recipes[0].name), "start")
+
+
+def _key_of_plain(pattern: Pattern, piece: Piece) -> str:
+    """Return the key of a border, or of a part of a setting, whose plain cloth a piece is."""
+    kinds = {BORDER: "width", COPING: "to"}
+    for leaf in cloths_of(pattern.design):
+        border = piece.purpose in (Purpose.BORDER, Purpose.COPING)
+        if leaf.name == piece.fabric and (leaf.what in kinds) == border:
+            return f"{leaf.key}.{kinds[leaf.what]}" if border else leaf.key
+    return "setting"
 
 
 def unit_on_ruler(pattern: Pattern) -> Iterator[Fault]:

@@ -10,7 +10,9 @@ from quarterturn.measure import show_count
 from quarterturn.proof.checks.drafting import Draft, draft_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.checks.joins import TOUCHING, seams_of
-from quarterturn.proof.checks.mapping import key_of_row, place_of, turned_counts
+from quarterturn.proof.checks.laying import ROOT, place_of
+from quarterturn.proof.checks.tallying import turned_counts
+from quarterturn.proof.checks.walking import units_of
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import closing_turns
 
@@ -29,13 +31,13 @@ def flow_counted(pattern: Pattern) -> Iterator[Fault]:
     """
     design, flow = pattern.design, pattern.setting.flow
     seams = seams_of(design).values()
-    if any(seam.doubtful for seam, _ in seams) or _reaching_out(design):
+    if any(met.seam.doubtful for met in seams) or _reaching_out(design):
         return
     pieces = _pieces(design)
     counts = (
         ("pieces of curve", flow.pieces, pieces),
-        ("open paths", len(flow.paths), pieces - sum(seam.matches * count for seam, count in seams)),
-        ("steps", flow.steps, sum(seam.steps * count for seam, count in seams)),
+        ("open paths", len(flow.paths), pieces - sum(met.seam.matches * met.count for met in seams)),
+        ("steps", flow.steps, sum(met.seam.steps * met.count for met in seams)),
     )
     for noun, told, wanted in counts:
         if told != wanted:
@@ -94,15 +96,17 @@ def rounds_left_open(pattern: Pattern) -> Iterator[Fault]:
     if not closings or len(closings) > SELDOM * min(closing.alike for closing in closings):
         return
     first, *others = closings
+    unit = pattern.setting.units[first.unit]
     more = f" So would {show_count(len(others), 'unit')} more elsewhere." if others else ""
+    of_section = "" if unit.section == ROOT else f" of {unit.section}"
     sentence = (
-        f"Turned by {show_count(first.quarters, 'quarter')} more, the unit at row {first.row + 1}, column "
-        f"{first.column + 1} would close a round of {first.pieces} pieces, like the "
+        f"Turned by {show_count(first.quarters, 'quarter')} more, the unit at row {unit.row + 1}, column "
+        f"{unit.column + 1}{of_section} would close a round of {first.pieces} pieces, like the "
         f"{first.alike} that close elsewhere.{more}"
     )
     remedy = "Turn the unit in the map, or leave it so if the open round is meant."
-    place = place_of(first.row, first.column)
-    yield Fault(key_of_row(design, first.row), sentence, remedy, place)
+    leaf = min(units_of(design), key=lambda each: abs(each.motion.move - unit.motion.move))
+    yield Fault(leaf.key, sentence, remedy, place_of(leaf))
 
 
 FLOW = (

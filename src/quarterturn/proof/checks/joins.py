@@ -6,17 +6,21 @@ which the edge of the shape is met; a turn carries them to other sides.
 
 from __future__ import annotations
 
+import cmath
+import math
 from collections import Counter
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from itertools import pairwise
+from functools import lru_cache
 from typing import TypeAlias
 
 from quarterturn.design import Design, DrawnOutline, Recipe, Severity, code_of_unit, dotted, quarter_of_unit
 from quarterturn.measure import Units, show_count, show_length
 from quarterturn.proof.checks.drafting import Draft, draft_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
-from quarterturn.proof.checks.mapping import Turned, key_of_row, map_of, place_of
+from quarterturn.proof.checks.laying import Leaf, place_of
+from quarterturn.proof.checks.tallying import Turned
+from quarterturn.proof.checks.walking import units_of
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Meeting, Side
 
@@ -31,6 +35,9 @@ TOUCHING = 1e-6
 
 DOUBT = 1e-4
 """Two ways of calculating may differ by this, in inches, where a curve is measured as a polygon."""
+
+SAME_PLACE = 1e-6
+"""Two corners nearer than this, in inches, are one place: the noise of adding lengths as floats."""
 
 WIDEST_PEAK = 10.0
 """Degrees. Where two halves of a curve are rejoined, a softer corner passes for round (trade check 7)."""
@@ -63,36 +70,80 @@ class Seam:
     """So near to where a step begins or ends that two ways of calculating may differ."""
 
 
-def seams_of(design: Design) -> dict[Pair, tuple[Seam, int]]:
-    """Return what meets in each kind of pair of neighbours, and how often the map has it."""
-    side = float(design.recipes[0].finished)
+@dataclass(frozen=True, slots=True)
+class Met:
+    """What meets in a kind of pair of neighbours, how often the top has it, and the first unit of the first pair."""
+
+    seam: Seam
+    count: int
+    first: Leaf
+
+
+@lru_cache(maxsize=2)
+def seams_of(design: Design) -> Mapping[Pair, Met]:
+    """Return what meets in each kind of pair of neighbours: those side by side first."""
     drafts = {
         c.code: draft_of(design, design.recipe(c.recipe)) for c in design.colourways if c.ground != c.shape
     }
-    edges: dict[tuple[Turned, Side], list[Edge]] = {}
+    edges: dict[tuple[Turned, Side, float], list[Edge]] = {}
     found = {}
-    for pair, count in _pairs(design):
+    for pair, (count, leaf) in _pairs(design).items():
         first, second, way = pair
+        side = float(leaf.size[0])
         for unit, where in ((first, way), (second, _FACING[way])):
-            if (unit, where) not in edges:
-                edges[unit, where] = list(_edges(unit, where, drafts, side))
-        found[pair] = _seam(edges[first, way], edges[second, _FACING[way]], side), count
+            if (unit, where, side) not in edges:
+                edges[unit, where, side] = list(_edges(unit, where, drafts, side))
+        seam = _seam(edges[first, way, side], edges[second, _FACING[way], side], side)
+        found[pair] = Met(seam, count, leaf)
     return found
 
 
-def _pairs(design: Design) -> Iterator[tuple[Pair, int]]:
-    """Count the pairs: each unit with its right one, and with the one below. Equal rows are gone through once."""
-    rows = [tuple(row) for row in map_of(design)]
-    level: Counter[tuple[Turned, Turned]] = Counter()
-    upright: Counter[tuple[Turned, Turned]] = Counter()
-    for row, count in Counter(rows).items():
-        for pair in pairwise(row):
-            level[pair] += count
-    for (upper, lower), count in Counter(pairwise(rows)).items():
-        for pair in zip(upper, lower, strict=True):
-            upright[pair] += count
-    for pairs, way in ((level, Side.RIGHT), (upright, Side.BOTTOM)):
-        yield from (((first, second, way), count) for (first, second), count in pairs.items())
+def _pairs(design: Design) -> dict[Pair, tuple[int, Leaf]]:
+    """Count the pairs of units that share a whole side, as the first one's map shows them; upright seams first."""
+    open_sides: dict[tuple[int, int], tuple[Leaf, int]] = {}
+    found: dict[Side, dict[Pair, tuple[int, Leaf]]] = {Side.RIGHT: {}, Side.BOTTOM: {}}
+    for leaf in units_of(design):
+        for number in range(4):
+            spot = _spot(leaf, number)
+            if (other := open_sides.pop(spot, None)) is None:
+                open_sides[spot] = leaf, number
+            elif _share(*other, leaf, number):
+                pair, first = _as_mapped(*other, leaf)
+                count, earlier = found[pair[2]].get(pair, (0, first))
+                found[pair[2]][pair] = count + 1, earlier
+    return found[Side.RIGHT] | found[Side.BOTTOM]
+
+
+def _ends(leaf: Leaf, number: int) -> tuple[complex, complex]:
+    """Return the ends of a side of a unit, counted clockwise from its own top."""
+    width, height = (float(side) for side in leaf.size)
+    corners = (0j, complex(width, 0), complex(width, height), complex(0, height))
+    return leaf.motion(corners[number]), leaf.motion(corners[(number + 1) % 4])
+
+
+def _spot(leaf: Leaf, number: int) -> tuple[int, int]:
+    """Return where the middle of a side lies, so roughly that sums of floats agree; no ruler's mark is torn."""
+    a, b = _ends(leaf, number)
+    middle = (a + b) / 2
+    return int((middle.real + 1) * 1024 + 0.25), int((middle.imag + 1) * 1024 + 0.25)
+
+
+def _share(one: Leaf, side: int, other: Leaf, other_side: int) -> bool:
+    """Tell whether two sides are one seam: the ends of one are those of the other."""
+    a, b = _ends(one, side)
+    c, d = _ends(other, other_side)
+    return abs(a - d) < SAME_PLACE and abs(b - c) < SAME_PLACE
+
+
+def _as_mapped(one: Leaf, side: int, other: Leaf) -> tuple[Pair, Leaf]:
+    """Return two neighbours as the map of the earlier one shows them: one right of, or below, the other."""
+    frame = one.motion.factor / 1j**one.turn
+    turn = round(cmath.phase(other.motion.factor / frame) / (math.pi / 2)) % 4
+    way = _SIDES[(side + one.turn) % 4]
+    here, there = (one.name, one.turn), (other.name, turn)
+    if way in _FACING:
+        return (here, there, way), one
+    return (there, here, _SIDES[(side + one.turn + 2) % 4]), other
 
 
 def _seam(first: list[Edge], second: list[Edge], side: float) -> Seam:
@@ -147,19 +198,16 @@ def _carried(off: float, near: bool, from_far_end: bool, index: int, turn: int, 
 def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
     """Tell of curves that nearly meet at a seam."""
     design, units = pattern.design, pattern.design.units
-    stepping = [
-        (seam.distance, count, pair) for pair, (seam, count) in seams_of(design).items() if seam.steps
-    ]
+    stepping = [(pair, met) for pair, met in seams_of(design).items() if met.seam.steps]
     if not stepping:
         return
-    distance, _, worst = max(stepping, key=lambda step: step[0])
-    row, column = _first(design, worst)
+    worst, met = max(stepping, key=lambda step: step[1].seam.distance)
     recipe = design.recipe(design.colourway(code_of_unit(worst[0][0])).recipe)
     sentence = (
-        f"At {show_count(sum(count for _, count, _ in stepping), 'seam')} the curves of neighbours nearly meet: "
-        f"they step by up to {near(distance, units)}.{_where_met(design, worst)}"
+        f"At {show_count(sum(each.count for _, each in stepping), 'seam')} the curves of neighbours nearly meet: "
+        f"they step by up to {near(met.seam.distance, units)}.{_where_met(design, worst)}"
     )
-    yield Fault(key_of_row(design, row), sentence, _mended(recipe, units), place_of(row, column))
+    yield Fault(met.first.key, sentence, _mended(recipe, units), place_of(met.first))
 
 
 def _where_met(design: Design, pair: Pair) -> str:
@@ -182,18 +230,6 @@ def _mended(recipe: Recipe, units: Units) -> str:
     )
 
 
-def _first(design: Design, pair: Pair) -> tuple[int, int]:
-    """Return row and column of the first unit that makes a pair."""
-    first, second, way = pair
-    rows = map_of(design)
-    down, right = (1, 0) if way is Side.BOTTOM else (0, 1)
-    for r in range(len(rows) - down):
-        for c in range(len(rows[0]) - right):
-            if rows[r][c] == first and rows[r + down][c + right] == second:
-                return r, c
-    raise ValueError(f"the map has no pair {pair}")
-
-
 def peaks(pattern: Pattern) -> Iterator[Fault]:
     """Tell of the corner that a curve makes where it is rejoined and its outline has none."""
     design, units = pattern.design, pattern.design.units
@@ -213,9 +249,9 @@ def peaks(pattern: Pattern) -> Iterator[Fault]:
 
 def _rejoined_seams(design: Design) -> Counter[str]:
     found: Counter[str] = Counter()
-    for pair, (seam, count) in seams_of(design).items():
-        if seam.rejoined:
-            found[design.colourway(code_of_unit(pair[0][0])).recipe] += count
+    for pair, met in seams_of(design).items():
+        if met.seam.rejoined:
+            found[design.colourway(code_of_unit(pair[0][0])).recipe] += met.count
     return found
 
 
@@ -223,12 +259,12 @@ def joins_drawn(pattern: Pattern) -> Iterator[Fault]:
     """Hold the joins that the setting lists against the map."""
     wanted: Counter[Meeting] = Counter()
     seams = seams_of(pattern.design).values()
-    if any(seam.doubtful for seam, _ in seams):
+    if any(met.seam.doubtful for met in seams):
         return
-    for seam, count in seams:
-        wanted[Meeting.MATCH] += seam.matches * count
-        wanted[Meeting.STEP] += seam.steps * count
-        wanted[Meeting.END] += seam.ends * count
+    for met in seams:
+        wanted[Meeting.MATCH] += met.seam.matches * met.count
+        wanted[Meeting.STEP] += met.seam.steps * met.count
+        wanted[Meeting.END] += met.seam.ends * met.count
     found = {
         meeting: sum(mark.meeting is meeting for join in pattern.setting.joins for mark in join.marks)
         for meeting in Meeting

@@ -1,27 +1,23 @@
-"""The map of a design as the checks read it: rows of (name of unit, turn), with all repeats laid out."""
+"""A map of cells as the checks read it: its rows with all repeats laid out, and the line that tells of a row."""
 
 from __future__ import annotations
 
-from collections import Counter
-from typing import TypeAlias
+from dataclasses import replace
 
-from quarterturn.design import Design, StraightSet, Symmetry, code_of_unit, dotted
-
-Turned: TypeAlias = tuple[str, int]
+from quarterturn.design import ClothCell, Map, MapCell, StraightSet, Symmetry, dotted
 
 
-def map_of(design: Design) -> list[list[Turned]]:
-    """Return the rows of the map."""
-    setting = design.setting
+def map_of(setting: StraightSet) -> Map:
+    """Return the rows of a map, each cell with the turn that it has where it is laid."""
     rows, columns = setting.size
     height, width = 2 * len(setting.cells), 2 * len(setting.cells[0])
     # Copies two apart lie alike, so that four of them are worked out, and laid as often as needed.
-    four = [[_unit(setting, i, j) for j in range(min(columns, width))] for i in range(min(rows, height))]
-    return [(four[i % height] * (columns // width + 1))[:columns] for i in range(rows)]
+    four = [tuple(_cell(setting, i, j) for j in range(min(columns, width))) for i in range(min(rows, height))]
+    return tuple((four[i % height] * (columns // width + 1))[:columns] for i in range(rows))
 
 
-def _unit(setting: StraightSet, i: int, j: int) -> Turned:
-    """Return the unit at a place of the whole map: where the map writes it, and how its copy turns it.
+def _cell(setting: StraightSet, i: int, j: int) -> MapCell:
+    """Return the cell at a place of the whole map: where the map writes it, and how its copy turns it.
 
     A mirror exchanges the turns 0 and 1, 2 and 3 where it is upright; 0 and 3, 1 and 2 where it is level.
     """
@@ -40,41 +36,14 @@ def _unit(setting: StraightSet, i: int, j: int) -> Turned:
         for _ in range(extra):
             r, c = height - 1 - c, r
     cell = setting.cells[r][c]
-    return cell.name, (extra + sign * cell.turn) % 4
+    return cell if isinstance(cell, ClothCell) else replace(cell, turn=(extra + sign * cell.turn) % 4)
 
 
-def turned_counts(design: Design) -> Counter[Turned]:
-    """Count the units of each name in each turn."""
-    return Counter(cell for row in map_of(design) for cell in row)
-
-
-def unit_counts(design: Design) -> dict[str, int]:
-    """Count the units of each colourway that the map uses, in the order of the design."""
-    found: Counter[str] = Counter()
-    for (name, _), count in turned_counts(design).items():
-        found[code_of_unit(name)] += count
-    return {colourway.code: found[colourway.code] for colourway in design.colourways if found[colourway.code]}
-
-
-def kind_counts(design: Design) -> Counter[str]:
-    """Count the units of each name that the map uses."""
-    found: Counter[str] = Counter()
-    for (name, _), count in turned_counts(design).items():
-        found[name] += count
-    return found
-
-
-def key_of_row(design: Design, row: int) -> str:
-    """Return the key of the line that writes a row; that of the map where several lines do."""
-    setting = design.setting
+def key_of_row(setting: StraightSet, key: str, row: int) -> str:
+    """Return the key of the line that writes a row; that of the map where several lines do. `key` is the section's."""
     level, r = divmod(row, len(setting.cells))
     if setting.symmetry is Symmetry.MIRROR and level % 2:
         r = len(setting.cells) - 1 - r
     if setting.symmetry in (Symmetry.TURN, Symmetry.HALF_TURN):
-        return dotted("setting", "map")
-    return dotted("setting", "map", r)
-
-
-def place_of(row: int, column: int) -> str:
-    """Say where a unit lies, counted from 1 as people count."""
-    return f"row {row + 1}, unit {column + 1}"
+        return f"{key}.map"
+    return dotted(*key.split("."), "map", r)

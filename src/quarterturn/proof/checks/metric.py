@@ -2,11 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
-from quarterturn.design import Design, Severity, dotted
+from quarterturn.design import (
+    AnyBorder,
+    Border,
+    Coping,
+    Design,
+    LineSet,
+    OnPointSet,
+    PanelSet,
+    SectionSet,
+    Severity,
+    StraightSet,
+    Strip,
+    dotted,
+)
 from quarterturn.measure import MM, Length, Units
 from quarterturn.proof.checks.fault import Fault, check, tell
+from quarterturn.proof.checks.walking import settings_of
 from quarterturn.proof.model import Pattern
 
 
@@ -41,12 +55,34 @@ def _sizes(design: Design) -> Iterator[tuple[str, Length]]:
     for recipe in design.recipes:
         yield dotted("recipes", recipe.name, "finished"), recipe.finished
         yield dotted("recipes", recipe.name, "trim"), recipe.trim
-    for number, border in enumerate(design.borders):
-        yield dotted("borders", number, "width"), border.width
+    yield from _border_widths("borders", design.borders)
+    for key, setting in settings_of(design):
+        yield from _setting_sizes(key, setting)
+        yield from _border_widths(dotted(*key.split("."), "borders"), setting.borders)
     yield "binding.width", design.binding_width
     yield "making.seam", design.making.seam
     yield "making.ring_in", design.making.ring_in
     yield "making.cut_away", design.making.cut_away
+
+
+def _border_widths(key: str, borders: Sequence[AnyBorder]) -> Iterator[tuple[str, Length]]:
+    for number, border in enumerate(borders):
+        if isinstance(border, Border):
+            yield f"{key}.{number}.width", border.width
+        elif isinstance(border, Coping):
+            yield from ((f"{key}.{number}.to", size) for size in (border.width, border.height))
+
+
+def _setting_sizes(key: str, setting: SectionSet) -> Iterator[tuple[str, Length]]:
+    match setting:
+        case StraightSet() | OnPointSet():
+            if setting.sashing:
+                yield f"{key}.sashing.width", setting.sashing.width
+        case LineSet():
+            yield from ((f"{key}.parts", part.width) for part in setting.parts if isinstance(part, Strip))
+        case PanelSet():
+            yield f"{key}.width", setting.width
+            yield f"{key}.height", setting.height
 
 
 METRIC = (

@@ -11,7 +11,7 @@ from quarterturn.materials import ClothPlan, Crosscut
 from quarterturn.measure import Length, Units, inches, mm
 from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.fault import Fault, check, tell
-from quarterturn.proof.checks.finished import finished_size
+from quarterturn.proof.checks.sizing import finished_size
 from quarterturn.proof.model import Pattern
 
 NARROWEST = {Units.INCH: inches(40), Units.METRIC: mm(1000)}

@@ -127,10 +127,12 @@ def _across(region: Region) -> float:
 
 
 def rings_traced(pattern: Pattern) -> Iterator[Fault]:
-    """Ask for as many rings as squares are made of each recipe."""
+    """Ask for as many rings as squares and motifs are made of each recipe."""
     needed: dict[str, int] = {}
     for count in pattern.bill.masters:
         needed[count.recipe] = needed.get(count.recipe, 0) + count.count
+    for motif in pattern.bill.motifs:
+        needed[motif.recipe] = needed.get(motif.recipe, 0) + motif.count
     traced: dict[str, int] = {}
     for step in pattern.steps.steps:
         if isinstance(step.action, TraceRings):

@@ -77,6 +77,8 @@ class Patch:
     middle: Point | None = None
     creases: tuple[StraightLine, ...] = ()
     shape: Path | None = None
+    motifs: tuple[Path, ...] = ()
+    """Outlines fused on a panel, each that of the scrap in its place from the second on."""
     stitched: bool = False
     backing: Ring | None = None
     fusible: bool = False
@@ -95,6 +97,7 @@ class Patch:
             middle=None if self.middle is None else motion(self.middle),
             creases=tuple(StraightLine(motion(c.through), motion.factor * c.direction) for c in self.creases),
             shape=motion.path(self.shape) if self.shape else None,
+            motifs=tuple(motion.path(motif) for motif in self.motifs),
         )
 
     def turned(self, turn: int) -> Patch:
@@ -133,23 +136,18 @@ def keep(patch: Patch, line: StraightLine) -> Patch | None:
         return None
     if len(edge.paths) > 1:
         raise SpoiledError("One cut leaves the piece in three parts.")
-    scraps = (_kept_scrap(scrap, line) for scrap in patch.scraps)
+    scraps = (kept_scrap(scrap, line) for scrap in patch.scraps)
     return replace(patch, edge=merged(edge.paths[0]), scraps=tuple(s for s in scraps if s))
 
 
-def _kept_scrap(scrap: Scrap, line: StraightLine) -> Scrap | None:
+def kept_scrap(scrap: Scrap, line: StraightLine) -> Scrap | None:
     """Cut one layer; a layer whose box lies wholly on the positive side is left as it is."""
-    box = scrap.box
-    corners = (
-        complex(box.left, box.top),
-        complex(box.right, box.top),
-        complex(box.right, box.bottom),
-        complex(box.left, box.bottom),
-    )
-    sides = [line.side(corner) for corner in corners]
-    if min(sides) >= 0:
+    box, way = scrap.box, line.direction
+    middle = line.side(complex(box.left + box.right, box.top + box.bottom) / 2)
+    reach = (abs(way.imag) * (box.right - box.left) + abs(way.real) * (box.bottom - box.top)) / 2
+    if middle >= reach:
         return scrap
-    if max(sides) <= 0:
+    if middle <= -reach:
         return None
     region = keep_left(scrap.region, line)
     return None if region.is_empty() else _scrap(scrap.fabric, region, keep_left(scrap.hollow, line))

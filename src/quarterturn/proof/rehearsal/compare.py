@@ -6,7 +6,8 @@ from collections import defaultdict
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Protocol, TypeAlias
 
-from quarterturn.geometry import Bounds, Region, as_polygon, joined, region_bounds, same_region, without
+from quarterturn.geometry import Bounds, Region, as_polygon, region_bounds, same_region, united, without
+from quarterturn.proof.rehearsal.stacking import restacked
 
 if TYPE_CHECKING:
     from shapely.geometry.base import BaseGeometry
@@ -31,11 +32,15 @@ class Shown(Protocol):
 def area_of_difference(sewn: Sequence[Shown], drawn: Sequence[Shown]) -> float:
     """Return the area, in square inches, on which two tops show different fabric.
 
-    Both are painted in their order. Faces with the same outline and fabric cancel; where any are left, all
-    that lies round them is painted with polygons and compared. Where one top shows the wrong fabric, one
-    fabric is short and another over, and the place counts twice: the figure errs on the strict side.
+    Both are painted in their order. Faces with the same outline and fabric cancel, unless they lie over one another
+    in another order; where any are left, all that lies round them is painted with polygons and compared. Where one
+    top shows the wrong fabric, one fabric is short and another over, and the place counts twice: the figure errs on
+    the strict side.
     """
-    odd = [*_unmatched(sewn, drawn), *_unmatched(drawn, sewn)]
+    twins = _twins(sewn, drawn)
+    odd = [face for face, twin in zip(sewn, twins, strict=True) if twin is None]
+    odd += [face for face, twin in zip(drawn, _twins(drawn, sewn), strict=True) if twin is None]
+    odd += _restacked(sewn, twins)
     if not odd:
         return 0.0
     spots = [region_bounds(face.region) for face in odd]
@@ -50,11 +55,23 @@ def _apart(a: BaseGeometry | None, b: BaseGeometry | None) -> float:
     return float(without(a, b).area + without(b, a).area)
 
 
-def _unmatched(faces: Sequence[Shown], others: Sequence[Shown]) -> list[Shown]:
-    known: dict[Key, list[Shown]] = defaultdict(list)
-    for other in others:
-        known[_key(other)].append(other)
-    return [f for f in faces if not any(same_region(f.region, o.region) for o in known[_key(f)])]
+def _twins(faces: Sequence[Shown], others: Sequence[Shown]) -> list[int | None]:
+    """Return for each face the first place of an equal one among the others."""
+    known: dict[Key, list[int]] = defaultdict(list)
+    for place, other in enumerate(others):
+        known[_key(other)].append(place)
+    return [
+        next((k for k in known[_key(face)] if same_region(face.region, others[k].region)), None)
+        for face in faces
+    ]
+
+
+def _restacked(sewn: Sequence[Shown], twins: Sequence[int | None]) -> list[Shown]:
+    """Return faces that the other top has too, but over or under one another in another order."""
+    pairs = [(face, twin) for face, twin in zip(sewn, twins, strict=True) if twin is not None]
+    order = [face for face, _ in pairs]
+    found = restacked([f.fabric for f in order], [f.region for f in order], [twin for _, twin in pairs])
+    return [order[k] for k in found]
 
 
 def _key(face: Shown) -> Key:
@@ -70,13 +87,22 @@ def _painted(faces: Sequence[Shown], spots: Sequence[Bounds]) -> dict[str, BaseG
 
     within = shapely.union_all([shapely.box(b.left, b.top, b.right, b.bottom) for b in spots])
     shapely.prepare(within)
-    seen: dict[str, BaseGeometry] = {}
-    for face in faces:
-        box = region_bounds(face.region)
-        if not within.intersects(shapely.box(box.left, box.top, box.right, box.bottom)):
-            continue
-        whole = as_polygon(face.region)
-        part = without(whole, without(whole, within))
-        seen = {fabric: without(shape, part) for fabric, shape in seen.items()}
-        seen[face.fabric] = joined(seen[face.fabric], part) if face.fabric in seen else part
-    return seen
+    near = [face for face in faces if within.intersects(_box(face))]
+    parts = [_cut_to(as_polygon(face.region), within) for face in near]
+    tree = shapely.STRtree(parts)
+    seen: dict[str, list[BaseGeometry]] = defaultdict(list)
+    for place, (face, part) in enumerate(zip(near, parts, strict=True)):
+        above = [parts[k] for k in tree.query(part, predicate="intersects") if k > place]
+        seen[face.fabric].append(without(part, united(above)) if above else part)
+    return {fabric: united(shown) for fabric, shown in seen.items()}
+
+
+def _box(face: Shown) -> BaseGeometry:
+    import shapely
+
+    box = region_bounds(face.region)
+    return shapely.box(box.left, box.top, box.right, box.bottom)
+
+
+def _cut_to(whole: BaseGeometry, within: BaseGeometry) -> BaseGeometry:
+    return without(whole, without(whole, within))

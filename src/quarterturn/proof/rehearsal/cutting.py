@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from quarterturn.materials import Crosscut, JoinMethod
 from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, SpoiledError, plain
 from quarterturn.proof.rehearsal.table import Table
-from quarterturn.steps import CutPanels, CutStrips, JoinEnds, SetAside, Step, Straighten, Subcut
+from quarterturn.steps import CutPanels, CutStrips, JoinEnds, Product, SetAside, Step, Straighten, Subcut
 
 
 def straighten(table: Table, step: Step, action: Straighten) -> None:
@@ -40,7 +42,16 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
             raise SpoiledError(
                 f"{pile.count} × {crosscut.count} of '{product.label}' are not {product.count}."
             )
-        table.put(product, plain(fabric, crosscut.along, crosscut.across))
+        table.put(*_lying(product, fabric, crosscut))
+
+
+def _lying(product: Product, fabric: str, crosscut: Crosscut) -> tuple[Product, Patch]:
+    """Return a piece with its longer side from left to right, as it is laid down however it was cut."""
+    patch = plain(fabric, crosscut.along, crosscut.across)
+    if crosscut.along < crosscut.across:
+        product = replace(product, width=product.height, height=product.width)
+        patch = plain(fabric, crosscut.across, crosscut.along)
+    return product, patch
 
 
 def _fits(strip: Patch, crosscuts: tuple[Crosscut, ...]) -> None:

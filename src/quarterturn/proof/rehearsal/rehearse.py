@@ -12,7 +12,7 @@ from typing import Any
 from quarterturn import steps as s
 from quarterturn.geometry import StraightLine, rectangle, shift
 from quarterturn.measure import Length
-from quarterturn.proof.rehearsal import cutting, masters, sewing
+from quarterturn.proof.rehearsal import cutting, framing, masters, panels, set_in, sewing, slanting
 from quarterturn.proof.rehearsal.cloth import Patch, Scrap, SpoiledError, keep
 from quarterturn.proof.rehearsal.table import Supplies, Table
 
@@ -35,6 +35,17 @@ DOINGS: Mapping[type, Doing] = {
     s.CutAway: masters.cut_away,
     s.Trim: masters.trim,
     s.LabelStacks: sewing.label_stacks,
+    s.FuseToPanel: panels.fuse_to_panel,
+    s.StitchMotifs: panels.stitch_motifs,
+    s.CutAwayBehind: panels.cut_away_behind,
+    s.CutTriangles: slanting.cut_triangles,
+    s.AddTriangles: slanting.add_triangles,
+    s.JoinRows: slanting.join_rows,
+    s.SetIn: set_in.set_in,
+    s.AddCorners: slanting.add_corners,
+    s.SquareUp: slanting.square_up,
+    s.TrimToFit: framing.trim_to_fit,
+    s.AddMitred: framing.add_mitred,
     s.LayOut: sewing.lay_out,
     s.SewLine: sewing.sew_line,
     s.AddBorder: sewing.add_border,

@@ -34,8 +34,9 @@ def label_stacks(table: Table, step: Step, action: LabelStacks) -> None:
 def lay_out(table: Table, step: Step, action: LayOut) -> None:
     """Lay out the units: they must be there, all of them, and no more."""
     wanted = Counter(placed.label for row in action.rows for placed in row)
-    if len({len(row) for row in action.rows}) != 1:
+    if not action.slanting and len({len(row) for row in action.rows if len(row) > 1}) > 1:
         raise SpoiledError("The rows differ in length.")
+    wanted.update({pile.label: pile.count for pile in action.later})
     for label, count in wanted.items():
         if table.count(label) != count:
             raise SpoiledError(f"The layout wants {count} of '{label}'; there are {table.count(label)}.")
@@ -58,11 +59,15 @@ def sew_line(table: Table, step: Step, action: SewLine) -> None:
 def add_border(table: Table, step: Step, action: AddBorder) -> None:
     """Sew a strip to one side of the top, raw edges together: its end where only that is as long."""
     (product,) = step.makes
+    if any(pile.count != product.count for pile in step.uses):
+        raise SpoiledError("Each section takes one strip on a side.")
     top, strip = (table.take_patch(pile) for pile in step.uses)
+    top = top.turned(action.laid)
     upright = action.side in (Side.LEFT, Side.RIGHT)
     edge = top.box.height if upright else top.box.width
     by_end = abs(strip.box.height - edge) < EQUAL < abs(strip.box.width - edge)
-    table.put(product, sew(top, strip.turned(int(upright != by_end)), WAYS[action.side], action.seam))
+    turn = int(upright != by_end) if action.turn is None else action.turn
+    table.put(product, sew(top, strip.turned(turn), WAYS[action.side], action.seam))
 
 
 def join_panels(table: Table, step: Step, action: JoinPanels) -> None:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import count
+from typing import TypeAlias
 
 from quarterturn.design import Paper
 from quarterturn.proof import Pattern
-from quarterturn.publish.booklet import back, front, making, sizes, top
+from quarterturn.publish.booklet import back, front, making, sections, sizes, top
 from quarterturn.publish.booklet.model import (
     Block,
     CutList,
@@ -20,6 +21,10 @@ from quarterturn.publish.booklet.model import (
 )
 from quarterturn.publish.paper import PAPER_MM
 from quarterturn.publish.templates import template_sheets
+from quarterturn.publish.wording import unit_grid
+
+Part: TypeAlias = Callable[[int], Iterable[Block]]
+"""Makes a part of the booklet whose entries are numbered from a first one on."""
 
 MARGIN = 19.0
 MAP_ROOM, ASSEMBLY_ROOM, COVER_ROOM, COLOURING_ROOM = 74.0, 62.0, 112.0, 58.0
@@ -60,14 +65,14 @@ def assemble(
 
 def _work(pattern: Pattern, line: float, height: float) -> Iterator[Block]:
     """Return the parts that tell the steps, their entries numbered through."""
-    parts = (
+    parts: tuple[Part, ...] = (
         lambda first: making.cutting(pattern, line, first),
         lambda first: making.shapes(pattern, first),
         lambda first: making.fusing(pattern, first),
         lambda first: making.units(pattern, first),
-        lambda first: top.unit_map(pattern, line, height - MAP_ROOM, first),
-        lambda first: top.assembly(pattern, line - 12, height - ASSEMBLY_ROOM, first),
-        lambda first: top.borders(pattern, first),
+        lambda first: sections.panels(pattern, line - 12, first),
+        *_assembly(pattern, line, height),
+        lambda first: sections.borders(pattern, first),
         lambda first: top.finishing(pattern, first),
     )
     first = 1
@@ -75,6 +80,26 @@ def _work(pattern: Pattern, line: float, height: float) -> Iterator[Block]:
         blocks = tuple(part(first))
         yield from blocks
         first += sum(_entry_count(block) for block in blocks)
+
+
+def _assembly(pattern: Pattern, line: float, height: float) -> tuple[Part, ...]:
+    """Return the parts that put the quilt centre together: a map of units, or a layout of sections."""
+    map_room, room = height - MAP_ROOM, height - ASSEMBLY_ROOM
+
+    def inner(first: int) -> Iterable[Block]:
+        return sections.sections(pattern, line - 12, room, first)
+
+    if unit_grid(pattern.setting.centre):
+        return (
+            lambda first: top.unit_map(pattern, line, map_room, first),
+            inner,
+            lambda first: top.assembly(pattern, line - 12, room, first),
+        )
+    return (
+        lambda _: sections.layout(pattern, line, map_room),
+        inner,
+        lambda first: sections.assembly(pattern, line - 12, room, first),
+    )
 
 
 def _entry_count(block: Block) -> int:

@@ -13,14 +13,18 @@ from quarterturn.publish.wording import (
     TECHNIQUE,
     abbreviations,
     assumptions,
+    borders_said,
     cautions,
     cloth_needs,
     fabric_words,
-    length,
+    node_said,
     notions,
     other_needs,
     rectangle,
+    sections_of,
     sizes_said,
+    unit_grid,
+    unit_sizes,
     width_line,
 )
 
@@ -34,7 +38,7 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
     broad = min(width, height * float(setting.width) / float(setting.height))
     facts = (
         (size_named(pattern) or "Finished size", rectangle(design, setting.width, setting.height)),
-        ("Finished unit", f"{length(design, setting.side)} square"),
+        *((f"Finished {name}", size) for name, size in unit_sizes(pattern)),
         ("Skill level", design.house.skill),
         ("Pattern", design.number),
         ("Version", design.version),
@@ -72,17 +76,18 @@ def requirements(pattern: Pattern) -> Iterator[Block]:
 
 def _sizes(pattern: Pattern) -> tuple[tuple[str, str], ...]:
     design, setting = pattern.design, pattern.setting
-    centre = rectangle(design, setting.centre_width, setting.centre_height)
-    borders = tuple(
-        (f"Border {ring}" if len(design.borders) > 1 else "Border", f"{length(design, border.width)} wide")
-        for ring, border in enumerate(design.borders, start=1)
+    sections = (
+        (f"Section {made.name}", f"{rectangle(design, made.node.width, made.node.height)}, ({made.count})")
+        for made in sections_of(setting.top)
     )
+    said = node_said(setting.centre)
     return (
         ("Quilt", rectangle(design, setting.width, setting.height)),
-        ("Quilt centre", centre),
-        ("Unit", f"{length(design, setting.side)} square"),
-        ("Units in the setting", f"{setting.rows} rows of {setting.columns}"),
-        *borders,
+        ("Quilt centre", rectangle(design, setting.centre.width, setting.centre.height)),
+        *((name.capitalize(), size) for name, size in unit_sizes(pattern)),
+        ("Units in the setting" if unit_grid(setting.centre) else "Setting", said),
+        *sections,
+        *borders_said(design),
     )
 
 

@@ -28,6 +28,7 @@ from quarterturn.publish.figures import (
     fusing_figure,
     ring_figure,
     stitching_figure,
+    triangles_figure,
     trim_figure,
 )
 from quarterturn.publish.wording import curve_facts, cutting_advice, named, plan_line, tell
@@ -36,6 +37,7 @@ from quarterturn.steps import (
     Crease,
     CutApart,
     CutAway,
+    CutTriangles,
     FuseRings,
     SetAside,
     Step,
@@ -55,7 +57,25 @@ def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
         number += len(lines)
         blocks.append(_cut_list(pattern, plan, lines, width))
     spare = [s for s in pattern.steps.of(Chapter.CUTTING) if isinstance(s.action, SetAside)]
-    return (*blocks, *gather(spare, pattern, number))
+    return (*blocks, *_triangles(pattern), *gather(spare, pattern, number))
+
+
+def _triangles(pattern: Pattern) -> tuple[Plate, ...]:
+    """Return how squares are cut corner to corner, a drawing for each kind."""
+    steps = [s for s in pattern.steps.of(Chapter.CUTTING) if isinstance(s.action, CutTriangles)]
+    cells = tuple(Cell(triangles_figure(pattern, step), _triangles_line(step)) for step in steps)
+    if not cells:
+        return ()
+    what = "Squares cut corner to corner; the straight grain comes to the outer edge"
+    return (Plate(Figure(what, cells, columns=min(2, len(cells)))),)
+
+
+def _triangles_line(step: Step) -> str:
+    """Return which squares they are, and what becomes of each."""
+    assert isinstance(step.action, CutTriangles)
+    if step.action.cuts == 2:
+        return f"{step.uses[0].label}: cut twice, each square gives (4) side triangles"
+    return f"{step.uses[0].label}: cut once, each square gives (2) corner triangles"
 
 
 def _cut_list(pattern: Pattern, plan: ClothPlan, lines: tuple[CutLine, ...], width: float) -> CutList:
@@ -77,10 +97,15 @@ def _by_fabric(pattern: Pattern) -> Iterator[tuple[ClothPlan, list[Step]]]:
 
 def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return the preparing of the shapes."""
+    steps = pattern.steps.of(Chapter.SHAPES)
+    if not steps:
+        return
     yield Section("Preparing the shapes")
-    code = pattern.setting.codes[0]
-    blank = Figure("A ring fused to the wrong side", (Cell(blank_figure(pattern, code)),))
-    for entry in gather(pattern.steps.of(Chapter.SHAPES), pattern, first):
+    shapes = [(made.recipe, made.shape) for made in pattern.bill.masters]
+    shapes += [(motif.recipe, motif.shape) for motif in pattern.bill.motifs]
+    sheet = blank_figure(pattern, *shapes[0])
+    blank = Figure("A ring fused to the wrong side", (Cell(sheet),))
+    for entry in gather(steps, pattern, first):
         action = _step(pattern, entry).action
         if isinstance(action, TraceRings):
             yield _with(entry, _tracings(pattern, entry))
@@ -107,6 +132,8 @@ def _with(entry: Entry, figure: Figure | None) -> Entry:
 
 def fusing(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return creasing, fusing and stitching."""
+    if not pattern.setting.codes:
+        return
     yield Section("Fusing and stitching")
     stitching = pattern.steps.of(Chapter.STITCHING)
     code = pattern.setting.codes[0]
@@ -122,6 +149,8 @@ def fusing(pattern: Pattern, first: int) -> Iterator[Block]:
 
 def units(pattern: Pattern, first: int) -> Iterator[Block]:
     """Return cutting apart, cutting away and trimming, and each colourway's unit."""
+    if not pattern.setting.codes:
+        return
     yield Section("Cutting apart")
     steps = pattern.steps.of(Chapter.UNITS)
     for entry in gather(steps, pattern, first):

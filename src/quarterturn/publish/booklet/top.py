@@ -5,15 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from quarterturn.design import Symmetry, code_of_unit
+from quarterturn.design import StraightSet, Symmetry, code_of_unit
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import gather
+from quarterturn.publish.booklet.made import root_steps
 from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Plate, Remainder, Section, Table
 from quarterturn.publish.figures import (
     MapPart,
     backing_figure,
     binding_figure,
-    border_figure,
     centre_figure,
     least_share,
     map_figure,
@@ -36,15 +36,16 @@ MANY_UNITS = 400
 def unit_map(pattern: Pattern, width: float, height: float, first: int) -> Iterator[Block]:
     """Return laying out with the map, the turns and the count of each unit."""
     yield Section("Unit map")
-    step = pattern.steps.of(Chapter.ASSEMBLY)[0]
+    step = next(s for s in pattern.steps.of(Chapter.ASSEMBLY) if isinstance(s.action, LayOut))
     assert isinstance(step.action, LayOut)
     turns = Figure("Each turn is a quarter turn clockwise", (Cell(turns_figure(pattern)),))
     (entry,) = gather((step,), pattern, first)
     yield replace(entry, figures=(turns,))
-    yield _counts(pattern)
+    yield unit_counts(pattern)
     if facts := flow_facts(pattern):
         yield Notes("Where the curves run", facts)
     repeat = pattern.design.setting
+    assert isinstance(repeat, StraightSet), "a map of units is one of straight rows"
     alike = repeat.symmetry is Symmetry.SLIDE and repeat.across * repeat.down > 1
     if alike and len(pattern.setting.units) > MANY_UNITS:
         yield from _repeated_map(pattern, step.action, width, height)
@@ -60,6 +61,7 @@ def _plate(what: str, sheet: Sheet, least: float) -> Plate:
 def _repeated_map(pattern: Pattern, layout: LayOut, width: float, height: float) -> Iterator[Block]:
     """Return the repeat, large, and how it is laid."""
     setting = pattern.design.setting
+    assert isinstance(setting, StraightSet), "a map of units is one of straight rows"
     rows, columns = len(setting.cells), len(setting.cells[0])
     for part in map_parts(rows, columns, width, height, name_letters(layout)):
         sheet = map_figure(pattern, layout, part, width, height)
@@ -77,7 +79,8 @@ def _repeated_map(pattern: Pattern, layout: LayOut, width: float, height: float)
 
 def _whole_map(pattern: Pattern, layout: LayOut, width: float, height: float) -> Iterator[Block]:
     """Return the map of all units: one drawing, or as many as keep the lettering legible."""
-    parts = map_parts(pattern.setting.rows, pattern.setting.columns, width, height, name_letters(layout))
+    rows, columns = len(layout.rows), len(layout.rows[0])
+    parts = map_parts(rows, columns, width, height, name_letters(layout))
     if not parts[0].whole:
         overview = overview_figure(pattern, layout, parts, width)
         yield _plate("How the parts of the unit map lie", overview, 0.4)
@@ -87,7 +90,8 @@ def _whole_map(pattern: Pattern, layout: LayOut, width: float, height: float) ->
         yield _plate(what, sheet, 0.4)
 
 
-def _counts(pattern: Pattern) -> Table:
+def unit_counts(pattern: Pattern) -> Table:
+    """Return how many units of each kind the quilt takes."""
     design = pattern.design
     rows = tuple(
         (
@@ -105,7 +109,8 @@ def _counts(pattern: Pattern) -> Table:
 def assembly(pattern: Pattern, width: float, height: float, first: int) -> Iterator[Block]:
     """Return pairs, rows, and the rows together."""
     yield Section("Assembly")
-    for entry in gather(pattern.steps.of(Chapter.ASSEMBLY)[1:], pattern, first):
+    steps = [s for s in root_steps(pattern) if not isinstance(s.action, LayOut)]
+    for entry in gather(steps, pattern, first):
         steps = [pattern.steps.steps[number - 1] for number in entry.steps]
         action = steps[0].action
         assert isinstance(action, SewLine)
@@ -119,11 +124,7 @@ def assembly(pattern: Pattern, width: float, height: float, first: int) -> Itera
 
 def _sewing(pattern: Pattern) -> dict[str, SewLine]:
     """Return the sewing of pairs, rows and centre by the label of what is made."""
-    return {
-        s.makes[0].label: s.action
-        for s in pattern.steps.of(Chapter.ASSEMBLY)
-        if isinstance(s.action, SewLine)
-    }
+    return {s.makes[0].label: s.action for s in root_steps(pattern) if isinstance(s.action, SewLine)}
 
 
 def _rows_together(pattern: Pattern, width: float, height: float) -> Figure:
@@ -141,20 +142,6 @@ def _lines(pattern: Pattern, steps: Sequence[Step], action: SewLine, width: floa
     parts = {label: sewn.parts for label, sewn in _sewing(pattern).items()}
     cells = tuple(Cell(row_figure(pattern, s, parts, width), tell(s, pattern).line) for s in steps)
     return Figure("The rows; small figures are the numbers of the pairs", cells)
-
-
-def borders(pattern: Pattern, first: int) -> Iterator[Block]:
-    """Return the borders, ring by ring."""
-    steps = pattern.steps.of(Chapter.BORDERS)
-    if not steps:
-        return
-    yield Section("Borders")
-    strips = iter(pattern.setting.borders)
-    for entry in gather(steps, pattern, first):
-        mine = [pattern.steps.steps[number - 1] for number in entry.steps]
-        ring = [next(strips) for _ in mine]
-        sheet = border_figure(pattern, mine, ring, 56.0)
-        yield replace(entry, figures=(Figure("The strips, in their order of sewing", (Cell(sheet),)),))
 
 
 def finishing(pattern: Pattern, first: int) -> Iterator[Block]:

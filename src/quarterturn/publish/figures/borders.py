@@ -1,79 +1,166 @@
-"""The borders of one ring, pulled away from the top and numbered in their order of sewing."""
+"""The borders of one ring, pulled away from the top and numbered in their order of sewing; the mitred corner."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
+from quarterturn.design import Corner
 from quarterturn.design.colour import text_colour_on
+from quarterturn.geometry import Motion, Region, polygon, shift
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.frames import Drawing
-from quarterturn.publish.figures.inks import ACCENT, LABEL, OUTLINE, SMALL, box, caption, cloth
-from quarterturn.publish.sheet import Area, Ink, Mark, Sheet
-from quarterturn.publish.wording import named
-from quarterturn.setting import BorderStrip, Side
-from quarterturn.steps import Step
+from quarterturn.publish.figures.inks import (
+    ACCENT,
+    CREASE,
+    CUT,
+    LABEL,
+    OUTLINE,
+    SMALL,
+    STITCH,
+    box,
+    caption,
+    cloth,
+    line,
+    wrong_side,
+)
+from quarterturn.publish.figures.nodes import names_in, node_marks, node_symbols
+from quarterturn.publish.sheet import Area, Ink, Mark, Sheet, Use
+from quarterturn.publish.wording import length, named, section_name
+from quarterturn.setting import (
+    Child,
+    Frame,
+    PlainCloth,
+    Side,
+    corner_places,
+    mitred_strip,
+    strip_places,
+    turned_in_place,
+)
 
 OUTWARD = {Side.LEFT: -1 + 0j, Side.RIGHT: 1 + 0j, Side.TOP: -1j, Side.BOTTOM: 1j}
 INSIDE = Ink(fill="#f4f3f0", stroke=OUTLINE.stroke, width=OUTLINE.width)
+APART = 3.6
+LEAST_INSIDE = 18.0
+"""Millimetres in which there is room for a name between the numbers of narrow strips."""
+
+Size = tuple[float, float]
 
 
-def border_figure(
-    pattern: Pattern, steps: Sequence[Step], strips: Sequence[BorderStrip], width: float
-) -> Sheet:
-    """Return the strips of a ring in their places, a little apart from the top; `steps` sew them in that order."""
-    left, top = min(s.left for s in strips), min(s.top for s in strips)
-    across = max(s.left + s.width for s in strips) - left
-    apart = 3.6
-    factor = (width - 2 * apart) / float(max(across, max(s.top + s.height for s in strips) - top))
-    inner = _inner(strips)
-    marks: list[Mark] = [
-        _drawn(inner, complex(float(left), float(top)), factor, complex(apart, apart), INSIDE)
-    ]
-    for number, (step, strip) in enumerate(zip(steps, strips, strict=True), start=1):
-        marks += _strip(pattern, step, strip, number, (complex(float(left), float(top)), factor, apart))
-    middle = complex(float(inner[0] + inner[2] / 2 - left), float(inner[1] + inner[3] / 2 - top)) * factor
-    marks.append(caption(middle + complex(apart, apart), "top", LABEL))
-    fabric = strips[0].fabric
-    order = ", ".join(strip.side.value for strip in strips)
-    alt = f"The border of {named(pattern.design, fabric)} round the top; order of sewing: {order}."
-    height = float(max(s.top + s.height for s in strips) - top) * factor + 2 * apart
-    return Drawing(float(across) * factor + 2 * apart, height, tuple(marks)).sheet("Border", alt)
+def border_figure(pattern: Pattern, frame: Frame, outer: Size, width: float, name: str = "top") -> Sheet:
+    """Return the strips of a ring in their places, a little apart from what they are sewn to; `outer` is its size."""
+    factor = (width - 2 * APART) / max(outer)
+    corner = complex(APART, APART)
+    side, end = float(frame.side_depth), float(frame.end_depth)
+    inside = (outer[0] - 2 * side) * factor, (outer[1] - 2 * end) * factor
+    at = complex(side, end) * factor + corner
+    marks: list[Mark] = [box(at.real, at.imag, *inside, INSIDE)]
+    children = []
+    for number, (where, child, place) in enumerate(strip_places(frame, *outer), start=1):
+        off = corner + OUTWARD[where] * (2.6 if number <= 2 else 3.4)
+        children.append(child)
+        if frame.corner is Corner.MITRED and isinstance(child.node, PlainCloth):
+            marks += _mitred(pattern, child, mitred_strip(where, frame, *outer), factor, off)
+        else:
+            marks += _placed(pattern, child, place * factor + off, factor)
+        marks += _number(pattern, child, number, (place * factor + off, factor), OUTWARD[where])
+    for child, place in corner_places(frame, *outer):
+        middle = place + complex(side, end) / 2 - complex(*outer) / 2
+        out = complex(2.6 if middle.real > 0 else -2.6, 3.4 if middle.imag > 0 else -3.4)
+        marks += _placed(pattern, child, place * factor + corner + _with_second(frame, out), factor)
+        children.append(child)
+    if inside[0] > LEAST_INSIDE:
+        marks.append(caption(at + complex(*inside) / 2, name, LABEL))
+    symbols = node_symbols(pattern, names_in(c.node for c in children), factor)
+    order = ", ".join(where.value for where, _, _ in strip_places(frame, *outer))
+    alt = f"{_said(pattern, children[0])} round the {name}; order of sewing: {order}."
+    size = complex(*outer) * factor + 2 * corner
+    return Drawing(size.real, size.imag, tuple(marks), symbols).sheet("Border", alt)
 
 
-def _inner(strips: Sequence[BorderStrip]) -> tuple[float, float, float, float]:
-    """Return left, top, width and height of what the ring encloses."""
-    by_side = {strip.side: strip for strip in strips}
-    left = by_side[Side.LEFT].left + by_side[Side.LEFT].width
-    top = by_side[Side.TOP].top + by_side[Side.TOP].height
+def _with_second(frame: Frame, out: complex) -> complex:
+    """Return how far a corner is pulled out: with the strips sewn second, which it lies at the ends of."""
     return (
-        float(left),
-        float(top),
-        float(by_side[Side.RIGHT].left - left),
-        float(by_side[Side.BOTTOM].top - top),
+        complex(0, out.imag)
+        if frame.sides_first
+        else complex(out.imag * 0 + (3.4 if out.real > 0 else -3.4), 0)
     )
 
 
-def _drawn(
-    where: tuple[float, float, float, float], corner: complex, factor: float, off: complex, ink: Ink
-) -> Area:
-    at = (complex(where[0], where[1]) - corner) * factor + off
-    return box(at.real, at.imag, where[2] * factor, where[3] * factor, ink)
+def _said(pattern: Pattern, child: Child) -> str:
+    if isinstance(child.node, PlainCloth):
+        return f"The border of {named(pattern.design, child.node.fabric)}"
+    return f"The pieced border of {section_name(child.node)}"
 
 
-def _strip(
-    pattern: Pattern, step: Step, strip: BorderStrip, number: int, place: tuple[complex, float, float]
-) -> list[Mark]:
-    corner, factor, apart = place
-    colour = pattern.design.fabric(strip.fabric).colour
-    out = OUTWARD[strip.side]
-    off = complex(apart, apart) + out * (2.6 if number <= 2 else 3.4)
-    where = (float(strip.left), float(strip.top), float(strip.width), float(strip.height))
-    middle = (complex(where[0] + where[2] / 2, where[1] + where[3] / 2) - corner) * factor + off
-    label = f"{number}"
-    size = min(LABEL, float(strip.depth) * factor * 0.8)
+def _placed(pattern: Pattern, child: Child, at: complex, factor: float) -> tuple[Mark, ...]:
+    node = child.node
+    if isinstance(node, PlainCloth):
+        colour = pattern.design.fabric(node.fabric).colour
+        size = float(child.width) * factor, float(child.height) * factor
+        return (box(at.real, at.imag, *size, cloth(colour, OUTLINE)),)
+    motion = turned_in_place(float(node.width) * factor, float(node.height) * factor, child.turn).then(
+        shift(at)
+    )
+    return tuple(_moved(mark, motion) for mark in node_marks(pattern, node, factor))
+
+
+def _moved(mark: Mark, motion: Motion) -> Mark:
+    if isinstance(mark, Use):
+        return Use(mark.symbol, mark.motion.then(motion))
+    assert isinstance(mark, Area)
+    return Area(motion.region(mark.region), mark.ink)
+
+
+def _mitred(pattern: Pattern, child: Child, region: Region, factor: float, off: complex) -> tuple[Mark, ...]:
+    assert isinstance(child.node, PlainCloth)
+    colour = pattern.design.fabric(child.node.fabric).colour
+    points = (off + segment.start * factor for path in region.paths for segment in path.segments)
+    return (Area(Region((polygon(tuple(points)),)), cloth(colour, OUTLINE)),)
+
+
+def _number(
+    pattern: Pattern, child: Child, number: int, place: tuple[complex, float], out: complex
+) -> tuple[Mark, ...]:
+    at, factor = place
+    wide, tall = float(child.width) * factor, float(child.height) * factor
+    middle = at + complex(wide, tall) / 2
+    size = min(LABEL, min(wide, tall) * 0.8)
     inside = size > 1.7
-    ink = text_colour_on(colour) if inside else ACCENT
-    marks: list[Mark] = [_drawn(where, corner, factor, off, cloth(colour, OUTLINE))]
-    at = middle if inside else middle - out * 5.6
-    marks.append(caption(at, label, size if inside else SMALL, bold=True, colour=ink))
-    return marks
+    if not isinstance(child.node, PlainCloth):
+        plate = box(middle.real - 1.7, middle.imag - 1.7, 3.4, 3.4, Ink(fill="#ffffff"))
+        return plate, caption(middle, str(number), LABEL, bold=True)
+    ink = text_colour_on(pattern.design.fabric(child.node.fabric).colour) if inside else ACCENT
+    spot = middle if inside else middle - out * 5.6
+    return (caption(spot, str(number), size if inside else SMALL, bold=True, colour=ink),)
+
+
+def mitre_figure(pattern: Pattern, fabric: str, side: float = 40.0) -> Sheet:
+    """Return a corner being mitred: two strips on the top, the fold at 45°, the line to sew on and the line to trim."""
+    seam = length(pattern.design, pattern.design.making.seam)
+    colour = pattern.design.fabric(fabric).colour
+    wide, corner = 13.0, complex(8.0, 8.0)
+    inner = corner + complex(wide, wide)
+    far = side
+    upright = polygon((corner, inner, complex(inner.real, far), complex(corner.real, far)))
+    level = polygon((corner, complex(far, corner.imag), complex(far, inner.imag), inner))
+    away = 1.6
+    out = complex(-1, -1) / 2**0.5
+    marks: tuple[Mark, ...] = (
+        box(inner.real, inner.imag, far - inner.real, far - inner.imag, INSIDE),
+        Area(Region((upright,)), cloth(colour, OUTLINE)),
+        Area(Region((level,)), cloth(wrong_side(colour), OUTLINE)),
+        line(inner, corner, STITCH),
+        line(inner + complex(away, -away) * 0.9, corner + complex(away, -away) * 0.9 + out * 0, CUT),
+        line(complex(inner.real, far), inner, CREASE),
+        line(inner, complex(far, inner.imag), CREASE),
+        caption(complex((inner.real + far) / 2, (inner.imag + far) / 2), "top", LABEL),
+        caption(corner + complex(4.2, -2.2), "raw corner", SMALL, "start"),
+        caption(complex(far + 0.6, corner.imag + 3.0), f"stop {seam}", SMALL, "start"),
+        caption(complex(far + 0.6, corner.imag + 6.2), "from the corner,", SMALL, "start"),
+        caption(complex(far + 0.6, corner.imag + 9.4), "sew the mitre", SMALL, "start"),
+        caption(complex(far + 0.6, corner.imag + 12.6), "on the dots,", SMALL, "start"),
+        caption(complex(far + 0.6, corner.imag + 15.8), "trim on the dashes", SMALL, "start"),
+    )
+    alt = (
+        f"A corner of the border: the strip along the top edge is folded at 45°, and the mitre is sewn from the inner "
+        f"corner, where the seams stop, to the outer one; the allowance is trimmed to {seam}."
+    )
+    return Drawing(far + 26.0, far, marks).sheet("Mitred corner", alt)

@@ -45,21 +45,21 @@ def layered(
 def sewn_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
     """Return a symbol for each name of a unit: the sewn unit, `cell` millimetres wide."""
     return {
-        code: layered(pattern, code, unit_of(pattern, code).sewn_layers, _cell_scale(pattern, cell))
+        code: layered(pattern, code, unit.sewn_layers, Scale(cell / float(unit.side)))
         for code in codes
+        for unit in (unit_of(pattern, code),)
     }
 
 
 def cut_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
     """Return a symbol for each name of a unit: the unit as trimmed, its whole side `cell` millimetres."""
-    unit = unit_of(pattern, next(iter(pattern.setting.tally)))
-    factor = cell / float(unit.cut_side)
-    scale = Scale(factor, complex(float(unit.seam), float(unit.seam)) * factor)
-    return {code: layered(pattern, code, unit_of(pattern, code).cut_layers, scale) for code in codes}
-
-
-def _cell_scale(pattern: Pattern, cell: float) -> Scale:
-    return Scale(cell / float(pattern.setting.side))
+    symbols = {}
+    for code in codes:
+        unit = unit_of(pattern, code)
+        factor = cell / float(unit.cut_side)
+        scale = Scale(factor, complex(float(unit.seam), float(unit.seam)) * factor)
+        symbols[code] = layered(pattern, code, unit.cut_layers, scale)
+    return symbols
 
 
 def laid(code: str, turn: int, at: Point, cell: float) -> Use:
@@ -89,7 +89,8 @@ def roomiest(pattern: Pattern, code: str) -> tuple[str, Point]:
 
 def rooms(pattern: Pattern, name: str) -> dict[str, tuple[Point, float]]:
     """Return for each part of a sewn unit the middle and the radius of its largest disc, as shares of the side."""
-    unit, side = unit_of(pattern, name), float(pattern.setting.side)
+    unit = unit_of(pattern, name)
+    side = float(unit.side)
     shapes = tuple(p for layer in unit.sewn_layers if layer.part == SHAPE for p in layer.region.paths)
     ground = Region((rectangle(0, 0, side, side), *(p.reversed() for p in shapes)))
     found = {}
@@ -102,7 +103,7 @@ def rooms(pattern: Pattern, name: str) -> dict[str, tuple[Point, float]]:
 def diagonal_share(pattern: Pattern, code: str) -> float:
     """Return how far the shape reaches along the diagonal of the sewn unit, as a share of the diagonal."""
     master = master_of(pattern, code)
-    return min(1.0, master.facts.diagonal / (float(pattern.setting.side) * 2**0.5))
+    return min(1.0, master.facts.diagonal / (float(unit_of(pattern, code).side) * 2**0.5))
 
 
 def unit_parts(parts: Sequence[Placed], lines: Mapping[str, Sequence[Placed]]) -> tuple[Placed, ...]:

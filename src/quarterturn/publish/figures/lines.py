@@ -12,7 +12,7 @@ from quarterturn.publish.figures.inks import ACCENT, QUIET, SMALL, SMALLEST, arr
 from quarterturn.publish.sheet import Mark, Sheet
 from quarterturn.publish.wording import placed_name
 from quarterturn.setting import Side
-from quarterturn.steps import Placed, SewLine, Step
+from quarterturn.steps import Placed, Press, SewLine, Step, Towards
 
 
 def pair_figure(pattern: Pattern, step: Step, cell: float = 11.0) -> Sheet:
@@ -32,8 +32,13 @@ def pair_figure(pattern: Pattern, step: Step, cell: float = 11.0) -> Sheet:
     return Drawing(len(parts) * cell, top + cell + 3.6, tuple(marks), symbols).sheet(label, alt)
 
 
-def pressing(press: Side | None, seam: Point, reach: float = 2.6) -> tuple[Mark, ...]:
-    """Return the arrow that shows to which side a seam is pressed; a seam pressed open has one each way."""
+def pressing(press: Press, seam: Point, reach: float = 2.6) -> tuple[Mark, ...]:
+    """Return the arrow that shows to which side a seam is pressed; a seam pressed open has one each way.
+
+    Where it goes is said in words if it is no one side.
+    """
+    if isinstance(press, Towards):
+        return ()
     if press is Side.RIGHT:
         return arrow(seam - reach, seam + reach, ACCENT)
     if press is Side.LEFT:
@@ -41,7 +46,7 @@ def pressing(press: Side | None, seam: Point, reach: float = 2.6) -> tuple[Mark,
     return (*arrow(seam, seam - reach, ACCENT), *arrow(seam, seam + reach, ACCENT))
 
 
-def _said(press: Side | None) -> str:
+def _said(press: Press) -> str:
     return f", the seam pressed to the {press.value}" if press else ", the seam pressed open"
 
 

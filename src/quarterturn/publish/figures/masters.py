@@ -9,7 +9,7 @@ from quarterturn.design import unit_name
 from quarterturn.design.colour import text_colour_on
 from quarterturn.geometry import Point, Region, StraightLine
 from quarterturn.proof import Pattern
-from quarterturn.publish.figures.cells import layer_colour, rooms
+from quarterturn.publish.figures.cells import layer_colour, rooms, unit_of
 from quarterturn.publish.figures.frames import Drawing, beside
 from quarterturn.publish.figures.inks import (
     CREASE,
@@ -224,4 +224,4 @@ def _parted(pattern: Pattern, code: str, side: float) -> Drawing:
 def _label_place(pattern: Pattern, name: str) -> Point:
     """Return where in a unit's frame its shape has most room."""
     place, _ = rooms(pattern, name)[SHAPE]
-    return place * float(pattern.setting.side)
+    return place * float(unit_of(pattern, name).side)

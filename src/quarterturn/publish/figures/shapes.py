@@ -66,10 +66,9 @@ def _cross(middle: Point, arm: float = 1.2) -> tuple[Mark, ...]:
     )
 
 
-def blank_figure(pattern: Pattern, code: str, side: float = 34.0) -> Sheet:
-    """Return a square of cloth, wrong side up, with its ring fused on."""
-    masters = next(m for m in pattern.bill.masters if m.code == code)
-    master, piece = pattern.blocks.master(masters.recipe), pattern.bill.piece(masters.shape)
+def blank_figure(pattern: Pattern, recipe: str, label: str, side: float = 34.0) -> Sheet:
+    """Return a square of cloth of a label, wrong side up, with the ring of a recipe fused on."""
+    master, piece = pattern.blocks.master(recipe), pattern.bill.piece(label)
     fabric = pattern.design.fabric(piece.fabric)
     scale = Scale(side / float(piece.length), complex(side / 2, side / 2 + 5))
     marks: list[Mark] = [box(0, 5, side, side, cloth(wrong_side(fabric.colour), OUTLINE))]

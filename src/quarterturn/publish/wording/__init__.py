@@ -6,8 +6,10 @@ Promise: pure functions; a number is formatted here, never calculated.
 """
 
 from quarterturn.publish.wording.assembly import centre_sewing, placed_name, row_places
+from quarterturn.publish.wording.borders import ring_of
 from quarterturn.publish.wording.colophon import defaults, imprint
 from quarterturn.publish.wording.flow import flow_facts
+from quarterturn.publish.wording.lines import part_name
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import fabric_name, fabric_words, length, named, rectangle, sized
 from quarterturn.publish.wording.opening import (
@@ -21,7 +23,19 @@ from quarterturn.publish.wording.opening import (
     notions,
     sizes_said,
 )
+from quarterturn.publish.wording.owners import owner_of
+from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.publish.wording.requirements import Need, cloth_needs, other_needs, plan_line, width_line
+from quarterturn.publish.wording.sections import (
+    Made,
+    borders_said,
+    held_by,
+    node_said,
+    section_name,
+    sections_of,
+    unit_grid,
+    unit_sizes,
+)
 from quarterturn.publish.wording.sizes import SizePart, by_size, size_notes, size_parts, sizes_rehearsed
 from quarterturn.publish.wording.telling import TELLERS, tell
 
@@ -29,11 +43,13 @@ __all__ = [
     "LABEL",
     "TECHNIQUE",
     "TELLERS",
+    "Made",
     "Need",
     "SizePart",
     "Wording",
     "abbreviations",
     "assumptions",
+    "borders_said",
     "by_size",
     "cautions",
     "centre_sewing",
@@ -44,20 +60,30 @@ __all__ = [
     "fabric_name",
     "fabric_words",
     "flow_facts",
+    "held_by",
     "imprint",
     "length",
     "named",
+    "node_said",
     "notions",
     "other_needs",
+    "owner_of",
+    "part_name",
     "placed_name",
     "plan_line",
+    "pressed_to",
     "rectangle",
+    "ring_of",
     "row_places",
+    "section_name",
+    "sections_of",
     "size_notes",
     "size_parts",
     "sized",
     "sizes_rehearsed",
     "sizes_said",
     "tell",
+    "unit_grid",
+    "unit_sizes",
     "width_line",
 ]

@@ -7,11 +7,13 @@ from collections import defaultdict
 from quarterturn.design import Direction
 from quarterturn.measure import Length
 from quarterturn.proof import Pattern
+from quarterturn.publish.wording.lines import tell_parts
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, listed, named, plural, rectangle, sized
+from quarterturn.publish.wording.names import length, listed, plural, sized
+from quarterturn.publish.wording.owners import owner_of
+from quarterturn.publish.wording.sections import unit_grid
 from quarterturn.setting import Side
 from quarterturn.steps import (
-    AddBorder,
     Bind,
     Chapter,
     JoinPanels,
@@ -21,30 +23,53 @@ from quarterturn.steps import (
     QuiltLayers,
     SewLine,
     Step,
+    labels,
 )
 
 UNIT = "unit "
-SIDE_NAMES = {
-    Side.LEFT: "left side",
-    Side.RIGHT: "right side",
-    Side.TOP: "top edge",
-    Side.BOTTOM: "bottom edge",
-}
 
 
 def tell_lay_out(step: Step, action: LayOut, pattern: Pattern) -> Wording:
     """Tell laying out."""
+    if unit_grid(pattern.setting.centre) is None:
+        return _lay_out_parts(action)
     rows, columns = len(action.rows), len(action.rows[0])
     sentences = (
         "Lay out all units as in the unit map, each with its turn.",
         "Step back and compare the whole with the cover. Photograph it before you pick anything up.",
         "Pin a label with the row’s number to the left-hand unit of each row.",
+        *_kept_back(action),
     )
     line = (
         f"({rows}) {plural(rows, 'row')} of ({columns}) {plural(columns, 'unit')}; "
         f"each unit should measure {sized(pattern.design, *_unit_size(pattern))}, unfinished."
     )
     return Wording("Lay out the units", sentences, line)
+
+
+def _lay_out_parts(action: LayOut) -> Wording:
+    count = len(action.rows)
+    first = "Pin a label with its number to the first part of each row."
+    if action.slanting:
+        first = (
+            "The rows slant. Pin a label with its number to the upper left end of each row, as in the figure."
+        )
+    sentences = (
+        "Lay out all parts of the quilt centre as in the layout, each with its turn.",
+        "Step back and compare the whole with the cover. Photograph it before you pick anything up.",
+        first,
+        *_kept_back(action),
+    )
+    slanting = "slanting " if action.slanting else ""
+    return Wording("Lay out the quilt centre", sentences, f"({count}) {slanting}{plural(count, 'row')}.")
+
+
+def _kept_back(action: LayOut) -> tuple[str, ...]:
+    """Tell what stays in its stacks for the borders."""
+    if not action.later:
+        return ()
+    piles = listed([f"({pile.count}) {pile.label}" for pile in action.later])
+    return (f"Keep back for the borders: {piles}.",)
 
 
 def _unit_size(pattern: Pattern) -> tuple[Length, Length]:
@@ -58,6 +83,8 @@ def tell_sew(step: Step, action: SewLine, pattern: Pattern) -> Wording:
     (made,) = step.makes
     size = sized(pattern.design, made.width, made.height)
     seam = length(pattern.design, action.seam)
+    if unit_grid(pattern.setting.centre) is None or owner_of(step, pattern) or not _is_of_centre(made.label):
+        return tell_parts(step, action, pattern)
     if action.way is Side.BOTTOM:
         return _rows_together(pattern, action, size, seam)
     if all(part.label.startswith(UNIT) for part in action.parts):
@@ -83,9 +110,15 @@ def tell_sew(step: Step, action: SewLine, pattern: Pattern) -> Wording:
     return Wording("Sew the pairs in rows", sentences, line)
 
 
+def _is_of_centre(label: str) -> bool:
+    """Tell whether what is made is a pair or a row of units, or the rows together."""
+    return label == labels.TOP or label.startswith(("pair ", "row kind "))
+
+
 def centre_sewing(pattern: Pattern) -> SewLine:
     """Return the sewing that puts the rows together."""
-    sewn = (s.action for s in pattern.steps.of(Chapter.ASSEMBLY) if isinstance(s.action, SewLine))
+    steps = pattern.steps.of(Chapter.ASSEMBLY)
+    sewn = (s.action for s in steps if isinstance(s.action, SewLine) and s.makes[0].label == labels.TOP)
     return next(action for action in sewn if action.way is Side.BOTTOM)
 
 
@@ -138,25 +171,6 @@ def _rows_together(pattern: Pattern, action: SewLine, size: str, seam: str) -> W
             f"Press these seams {press}.",
         )
     return Wording("Sew the rows together", sentences, f"The quilt centre should measure {size}, unfinished.")
-
-
-def tell_border(step: Step, action: AddBorder, pattern: Pattern) -> Wording:
-    """Tell sewing on a border strip."""
-    piece = pattern.bill.piece(step.uses[1].label)
-    (made,) = step.makes
-    sentences = (
-        "The lengths given are calculated. Measure your own top through its centre: ease it to the strips, or, where "
-        "you left them uncut, cut them to your measure.",
-        "Match ends, centres and quarter points of strip and top; pin, and ease the top to the strip.",
-        f"Sew with a {length(pattern.design, action.seam)} seam, and press the seam towards the border.",
-    )
-    line = (
-        f"{SIDE_NAMES[action.side].capitalize()}: (1) {piece.label}, "
-        f"{rectangle(pattern.design, piece.width, piece.length)}. "
-        f"The top now measures {rectangle(pattern.design, made.width, made.height)}, unfinished."
-    )
-    title = f"Sew on {piece.used_for}" if piece.used_for != "border" else "Sew on the border"
-    return Wording(f"{title}: {named(pattern.design, piece.fabric)}", sentences, line)
 
 
 def tell_panels(step: Step, action: JoinPanels, pattern: Pattern) -> Wording:

@@ -83,7 +83,7 @@ def tell_stitch(step: Step, action: StitchEdge, pattern: Pattern) -> Wording:
         "same layers.",
         f"Use {action.stitch.thread} in a {action.stitch.needle} needle, which should be changed often.",
         "Start between two creases, away from the cuts to come.",
-        *_handling(action.stitch),
+        *handling(action.stitch),
         "Stitch all round, overlap the first few stitches, and fasten off. Press from the back.",
         *_untrimmed(pattern, made.label),
     )
@@ -118,7 +118,8 @@ def stitch_values(stitch: EdgeStitch) -> str:
     return f"{word} {machine_length(stitch.width)} wide and {along} long"
 
 
-def _handling(stitch: EdgeStitch) -> tuple[str, ...]:
+def handling(stitch: EdgeStitch) -> tuple[str, ...]:
+    """Return how the needle is led round a curve."""
     turn = "Turn with the needle down on the outer side of the curve, a little at a time."
     if stitch.kind is EdgeStitchKind.STRAIGHT:
         return ("Keep the line just inside the edge of the shape, the same distance all round.", turn)

@@ -133,7 +133,7 @@ def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
         "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
         "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
     )
-    if not pattern.setting.borders:
+    if not pattern.design.borders:
         return advice
     return (
         *advice,

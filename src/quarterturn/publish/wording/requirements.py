@@ -16,6 +16,14 @@ TIGHT = inches(0, 1, 2)
 
 PURPOSES = {
     Purpose.BORDER: "borders",
+    Purpose.COPING: "coping",
+    Purpose.PANEL: "panels",
+    Purpose.STRIP: "strips",
+    Purpose.SASH: "sashing",
+    Purpose.SIDE_TRIANGLES: "side triangles",
+    Purpose.CORNER_TRIANGLES: "corner triangles",
+    Purpose.SQUARE: "plain squares",
+    Purpose.CORNERSTONE: "cornerstones",
     Purpose.GROUND: "ground squares",
     Purpose.SHAPE: "shapes",
     Purpose.BINDING: "binding",

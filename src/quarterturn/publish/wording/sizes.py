@@ -11,12 +11,26 @@ from dataclasses import dataclass, replace
 from functools import partial
 from typing import TypeAlias, TypeVar
 
+from quarterturn.design import (
+    AnyBorder,
+    Border,
+    Cell,
+    Coping,
+    Corner,
+    LineSet,
+    OnPointSet,
+    PanelSet,
+    PiecedBorder,
+    SectionSet,
+    StraightSet,
+)
 from quarterturn.materials import ClothPlan
 from quarterturn.measure import Length, show_cloth
 from quarterturn.pieces import Piece, Purpose
-from quarterturn.proof import Pattern, Proof
+from quarterturn.proof import Pattern, Proof, border_depths, unit_sides
 from quarterturn.publish.wording.names import fabric_name, length, listed, rectangle
 from quarterturn.publish.wording.requirements import thread_length
+from quarterturn.publish.wording.sections import sections_of
 
 NONE = "–"
 """Stands where a size has no such thing."""
@@ -53,7 +67,7 @@ def size_parts(patterns: Sequence[Pattern]) -> tuple[SizePart, ...]:
     """Return all rows, part by part; the cells stand in the order of the patterns."""
     parts = (
         SizePart("The quilt", _rows(patterns, _quilt(patterns))),
-        SizePart("Units and squares", _rows(patterns, _units(patterns))),
+        SizePart(_counted(patterns), _rows(patterns, (*_sections(patterns), *_units(patterns)))),
         SizePart("To buy", _rows(patterns, _to_buy(patterns))),
         *(
             SizePart(f"Cut from {name}", _rows(patterns, _cuts(patterns, letter)))
@@ -74,9 +88,15 @@ def _quilt(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
     yield "For a mattress", _mattress
     yield "Drop at sides and foot", lambda p: length(p.design, p.design.bed.drop) if p.design.bed else ""
     yield "Tuck at the pillows", _tuck
-    yield "Finished unit, square", lambda p: length(p.design, p.setting.side)
-    yield "Map laid across × down", lambda p: f"{p.design.setting.across} × {p.design.setting.down}"
-    yield "Units across × down", lambda p: f"{p.setting.columns} × {p.setting.rows}"
+    yield "Finished unit, square", _unit_sides
+    yield "Map laid across × down", _laid
+    yield "Units across × down", partial(_places, True)
+    yield "Places of the map across × down", partial(_places, False)
+    yield "Squares on point, across × down", _on_point
+    yield "Squares between them", _between
+    yield "Parts side by side", partial(_parts, False)
+    yield "Parts one below another", partial(_parts, True)
+    yield "Panel, finished", _panel
     for ring in range(max(len(pattern.design.borders) for pattern in patterns)):
         yield f"Border {ring + 1}, finished width", partial(_border, ring)
 
@@ -94,11 +114,85 @@ def _tuck(pattern: Pattern) -> str:
     return length(pattern.design, bed.tuck) if bed and bed.tuck else ""
 
 
-def _border(ring: int, pattern: Pattern) -> str:
-    borders = pattern.design.borders
-    if ring >= len(borders):
+def _unit_sides(pattern: Pattern) -> str:
+    return "; ".join(length(pattern.design, side) for side in unit_sides(pattern.design, pattern.setting))
+
+
+def _laid(pattern: Pattern) -> str:
+    root = pattern.design.setting
+    return f"{root.across} × {root.down}" if isinstance(root, StraightSet) else ""
+
+
+def _places(of_units: bool, pattern: Pattern) -> str:
+    """Return columns × rows of a map that holds units alone, or of one that does not."""
+    root = pattern.design.setting
+    if not isinstance(root, StraightSet):
         return ""
-    return f"{length(pattern.design, borders[ring].width)} {borders[ring].fabric}"
+    alone = all(isinstance(cell, Cell) for row in root.cells for cell in row)
+    rows, columns = root.size
+    return f"{columns} × {rows}" if alone is of_units else ""
+
+
+def _on_point(pattern: Pattern) -> str:
+    root = pattern.design.setting
+    return f"{len(root.cells[0])} × {len(root.cells)}" if isinstance(root, OnPointSet) else ""
+
+
+def _between(pattern: Pattern) -> str:
+    root = pattern.design.setting
+    if not isinstance(root, OnPointSet) or not any(root.between):
+        return ""
+    return f"{len(root.between[0])} × {len(root.between)}"
+
+
+def _parts(below: bool, pattern: Pattern) -> str:
+    root = pattern.design.setting
+    return f"({len(root.parts)})" if isinstance(root, LineSet) and root.below is below else ""
+
+
+def _panel(pattern: Pattern) -> str:
+    root = pattern.design.setting
+    return rectangle(pattern.design, root.width, root.height) if isinstance(root, PanelSet) else ""
+
+
+def _border(ring: int, pattern: Pattern) -> str:
+    """Return the width of a border, of both pairs where they differ, and what it is made of."""
+    design = pattern.design
+    if ring >= len(design.borders):
+        return ""
+    side, end = border_depths(design, pattern.setting)[ring]
+    width = length(design, side)
+    if side != end:
+        width = f"sides {width}, ends {length(design, end)}"
+    return f"{width} {_border_words(design.borders[ring])}"
+
+
+def _border_words(border: AnyBorder) -> str:
+    match border:
+        case Coping():
+            return f"{border.fabric}, coping"
+        case PiecedBorder():
+            return f"pieced, {listed(list(dict.fromkeys((border.sides.section, border.ends.section))))}"
+        case Border(corner=Corner.MITRED):
+            return f"{border.fabric}, mitred"
+        case Border(corner=Corner.CORNERSTONES):
+            return f"{border.fabric}, corners {border.cornerstone}"
+    return border.fabric
+
+
+def _counted(patterns: Sequence[Pattern]) -> str:
+    found = any(sections_of(pattern.setting.top) for pattern in patterns)
+    return "Sections, units and squares" if found else "Units and squares"
+
+
+def _sections(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
+    for name in _union((made.name for made in sections_of(pattern.setting.top)) for pattern in patterns):
+        yield f"Sections {name}", partial(_section_count, name)
+
+
+def _section_count(name: str, pattern: Pattern) -> str:
+    count = sum(made.count for made in sections_of(pattern.setting.top) if made.name == name)
+    return f"({count})" if count else ""
 
 
 def _units(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
@@ -220,14 +314,19 @@ def size_notes(base: Pattern, others: Sequence[Pattern]) -> tuple[str, ...]:
         f"This pattern comes in {len(others) + 1} sizes. Circle the column of yours before you buy or cut. The numbers "
         f"in the rest of this booklet are those of the {own} size."
     ]
+    repeats = isinstance(base.design.setting, StraightSet)
+    sections = any(each.design.sections for each in (base, *others))
     if like:
+        lay = ", and lay the map as often as it says" if repeats else ""
+        same = "the shapes, the sections and the map" if sections else "the shapes and the map"
         notes.append(
-            f"In the {_sizes(like)} the units, the shapes and the map are the same: sew by this booklet with the "
-            "counts of the column, and lay the map as often as it says."
+            f"In the {_sizes(like)} the units, {same} are the same: sew by this booklet with the "
+            f"counts of the column{lay}."
         )
     if unlike:
+        what = "the units, the sections or the map" if sections else "the units or the map"
         notes.append(
-            f"In the {_sizes(unlike)} the units or the map differ, so the templates and the map of this booklet do "
+            f"In the {_sizes(unlike)} {what} differ, so the templates and the map of this booklet do "
             "not serve; ask for the booklet of that size."
         )
     return tuple(notes)
@@ -238,9 +337,27 @@ def _sizes(names: Sequence[str]) -> str:
 
 
 def _is_like(base: Pattern, other: Pattern) -> bool:
-    """Tell whether a size is made of the same units by the same map, with other repeats or borders at most."""
-    one, two = base.design.setting, other.design.setting
-    return base.blocks == other.blocks and replace(one, across=1, down=1) == replace(two, across=1, down=1)
+    """Tell whether a size is made of the same units by the same map, with other repeats or borders at most.
+
+    Of its borders none may be sewn in a way that the base's are not.
+    """
+    one, two = base.design, other.design
+    return (base.blocks, one.sections, _laid_once(one.setting)) == (
+        other.blocks,
+        two.sections,
+        _laid_once(two.setting),
+    ) and {_way_of(border) for border in two.borders} <= {_way_of(border) for border in one.borders}
+
+
+def _laid_once(setting: SectionSet) -> SectionSet:
+    return replace(setting, across=1, down=1) if isinstance(setting, StraightSet) else setting
+
+
+def _way_of(border: AnyBorder) -> Hashable:
+    """Return what makes the sewing of two borders one: all of a pieced border, else its kind and its corners."""
+    if isinstance(border, PiecedBorder):
+        return border
+    return border.corner if isinstance(border, Border) else Coping
 
 
 def sizes_rehearsed(proofs: Sequence[tuple[Pattern, Proof]]) -> tuple[str, ...]:

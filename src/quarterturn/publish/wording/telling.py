@@ -7,7 +7,7 @@ from typing import Any, TypeAlias
 
 from quarterturn import steps
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording import assembly, cutting, masters, shapes
+from quarterturn.publish.wording import assembly, borders, cutting, masters, panels, shapes, slanting
 from quarterturn.publish.wording.model import Wording
 from quarterturn.steps import Chapter, SetAside, Step
 
@@ -45,7 +45,18 @@ TELLERS: Mapping[type, Teller] = {
     steps.LabelStacks: masters.tell_stacks,
     steps.LayOut: assembly.tell_lay_out,
     steps.SewLine: assembly.tell_sew,
-    steps.AddBorder: assembly.tell_border,
+    steps.AddBorder: borders.tell_border,
+    steps.AddMitred: borders.tell_mitred,
+    steps.TrimToFit: borders.tell_trim_to_fit,
+    steps.CutTriangles: slanting.tell_cut_triangles,
+    steps.AddTriangles: slanting.tell_add_triangles,
+    steps.JoinRows: slanting.tell_join_rows,
+    steps.SetIn: slanting.tell_set_in,
+    steps.AddCorners: slanting.tell_corners,
+    steps.SquareUp: slanting.tell_square_up,
+    steps.FuseToPanel: panels.tell_fuse_to_panel,
+    steps.StitchMotifs: panels.tell_stitch_motifs,
+    steps.CutAwayBehind: panels.tell_cut_away_behind,
     steps.JoinPanels: assembly.tell_panels,
     steps.LayerQuilt: assembly.tell_layer,
     steps.QuiltLayers: assembly.tell_quilting,

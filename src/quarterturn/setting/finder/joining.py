@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks, Span, side_spans
 from quarterturn.design import Colourway, Design
 from quarterturn.setting.finder.moves import TURNS
-from quarterturn.setting.joins import find_joins
-from quarterturn.setting.model import Join, Meeting, PlacedUnit, Side
+from quarterturn.setting.joins import Seams
+from quarterturn.setting.joins import Turned as State
+from quarterturn.setting.model import JoinMark, Meeting, Side
 
 ACROSS, DOWN = 0, 1
 """A seam between a unit and its right neighbour, and one between a unit and the one below it."""
@@ -38,18 +38,14 @@ class Joining:
 
 def join_all(design: Design, blocks: Blocks, codes: tuple[str, ...]) -> Joining:
     """Return what all units in these colourways make of one another."""
-    states = [(code, turn) for code in codes for turn in range(TURNS)]
+    states: list[State] = [(code, turn) for code in codes for turn in range(TURNS)]
     sides = [_sides(design.colourway(code), blocks, turn) for code, turn in states]
-    marked = _marked(design, blocks, states)
     seams = tuple(
         tuple(
-            tuple(
-                _seam(join, sides[i][first], sides[j][second])
-                for j, join in enumerate(marked[direction][i * len(states) : (i + 1) * len(states)])
-            )
-            for i in range(len(states))
+            tuple(_seam(marks, sides[i][first.value], sides[j][second.value]) for j, marks in enumerate(row))
+            for i, row in enumerate(_marked(design, blocks, states, first, second))
         )
-        for direction, (first, second) in enumerate((("right", "left"), ("bottom", "top")))
+        for first, second in ((Side.RIGHT, Side.LEFT), (Side.BOTTOM, Side.TOP))
     )
     return Joining((seams[ACROSS], seams[DOWN]), tuple(_ends(each) for each in sides))
 
@@ -64,34 +60,22 @@ def _sides(colourway: Colourway, blocks: Blocks, turn: int) -> dict[str, Cloths]
 
 
 def _cloths(spans: tuple[Span, ...], colourway: Colourway) -> Cloths:
-    cloth = {"ground": colourway.ground, "shape": colourway.shape}
-    return tuple((cloth[span.part], span.start, span.end) for span in spans)
+    return tuple((colourway.cloth(span.part), span.start, span.end) for span in spans)
 
 
-def _marked(design: Design, blocks: Blocks, states: list[tuple[str, int]]) -> tuple[list[Join], list[Join]]:
-    """Lay every unit beside and above every other, and return the seams between the two."""
-    pairs = [(first, second) for first in states for second in states]
-    beside = tuple(_placed(pairs, across=True))
-    above = tuple(_placed(pairs, across=False))
-    across = [join for join in find_joins(design, blocks, beside, 2) if join.side is Side.RIGHT]
-    down = [join for join in find_joins(design, blocks, above, len(pairs)) if join.side is Side.BOTTOM]
-    return across, down
+def _marked(
+    design: Design, blocks: Blocks, states: list[State], side: Side, facing: Side
+) -> list[list[tuple[JoinMark, ...]]]:
+    """Lay every unit at a side of every other, and return what meets at the seams between the two."""
+    seams = Seams(design, blocks)
+    return [[seams.marks(first, side, second, facing, False) for second in states] for first in states]
 
 
-def _placed(pairs: list[tuple[tuple[str, int], tuple[str, int]]], *, across: bool) -> Iterator[PlacedUnit]:
-    if across:
-        for row, pair in enumerate(pairs):
-            yield from (PlacedUnit(row, column, *state) for column, state in enumerate(pair))
-    else:
-        for row in (0, 1):
-            yield from (PlacedUnit(row, column, *pair[row]) for column, pair in enumerate(pairs))
-
-
-def _seam(join: Join, first: Cloths, second: Cloths) -> Seam:
+def _seam(found: tuple[JoinMark, ...], first: Cloths, second: Cloths) -> Seam:
     length = max(end for _, _, end in first)
-    met = sum(mark.meeting is Meeting.MATCH for mark in join.marks)
+    met = sum(mark.meeting is Meeting.MATCH for mark in found)
     # Edges that meet are one mark of two edges.
-    edges = sum(1 if mark.meeting is Meeting.END else 2 for mark in join.marks)
+    edges = sum(1 if mark.meeting is Meeting.END else 2 for mark in found)
     shared = sum(
         max(0.0, min(end, other_end) - max(start, other_start))
         for cloth, start, end in first

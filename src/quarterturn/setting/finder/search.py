@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks
-from quarterturn.design import Cell, Design, StraightSet, Symmetry
+from quarterturn.design import Cell, Design, StraightSet, Symmetry, codes_in
 from quarterturn.setting.finder.counting import block_of, canonical, count_different, representatives
 from quarterturn.setting.finder.moves import TURNS, Block, exchanges, moves_of
 from quarterturn.setting.finder.scoring import Judge, Score
@@ -66,7 +66,7 @@ def codes_of(design: Design, blocks: Blocks, wanted: Sequence[str] = ()) -> tupl
     Raises SearchError where there are too many, the design has no such one, their units differ in size, or the
     quarters of a master differ: such a quarter is not its own mirror image, by which settings are told apart.
     """
-    used = set(wanted) or {cell.code for row in design.setting.cells for cell in row}
+    used = set(wanted) or codes_in(design)
     known = [colourway.code for colourway in design.colourways]
     if unknown := sorted(used - set(known)):
         raise SearchError(f"there is no colourway {unknown[0]}; the design has {', '.join(known)}")

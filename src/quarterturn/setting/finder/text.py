@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
-from quarterturn.design import Cell, Symmetry
+from quarterturn.design import Map, Symmetry, map_word
 from quarterturn.measure import aligned, show_count
 from quarterturn.setting.finder.scoring import Score
 from quarterturn.setting.finder.search import SEED, Found, Selection
@@ -36,10 +34,10 @@ def looked_at(selection: Selection) -> tuple[str, str]:
     return what, f"{drawn}; there may be better ones than these {len(selection.best)}."
 
 
-def map_lines(cells: Sequence[Sequence[Cell]]) -> list[str]:
+def map_lines(cells: Map) -> list[str]:
     """Return the rows of a map as a design file has them."""
-    wide = max(len(cell.code) for row in cells for cell in row) + 1
-    return [" ".join(f"{cell.code}{cell.turn}".ljust(wide) for cell in row).rstrip() for row in cells]
+    wide = max(len(map_word(cell)) for row in cells for cell in row)
+    return [" ".join(map_word(cell).ljust(wide) for cell in row).rstrip() for row in cells]
 
 
 def measures(score: Score) -> tuple[str, str, str, str, str]:

@@ -11,7 +11,15 @@ from dataclasses import dataclass
 from importlib.resources import files
 from importlib.resources.abc import Traversable
 
-from quarterturn.design import Design, FinishedRadius, Recipe, read_design, write_design
+from quarterturn.design import (
+    Design,
+    FinishedRadius,
+    Recipe,
+    StraightSet,
+    codes_in,
+    read_design,
+    write_design,
+)
 from quarterturn.design.text import write_length
 from quarterturn.measure import INCH, MM, Length, Units
 
@@ -28,6 +36,7 @@ class KnownSetting:
     name: str
     text: str
     design: Design
+    setting: StraightSet
     repeat: tuple[int, int]
 
     @property
@@ -38,7 +47,7 @@ class KnownSetting:
     @property
     def colourways(self) -> int:
         """Return how many colourways it needs."""
-        return len({cell.code for row in self.design.setting.cells for cell in row})
+        return len(codes_in(self.design))
 
 
 def known_names() -> list[str]:
@@ -54,8 +63,9 @@ def known_setting(name: str) -> KnownSetting:
     design = read_design(text).design
     assert design is not None, "a known setting reads without a finding"
     setting = design.setting
+    assert isinstance(setting, StraightSet), "a known setting is laid in rows and columns"
     rows, columns = setting.size
-    return KnownSetting(name, text, design, (rows // setting.down, columns // setting.across))
+    return KnownSetting(name, text, design, setting, (rows // setting.down, columns // setting.across))
 
 
 def begin_with(name: str, title: str, units: Units) -> str:

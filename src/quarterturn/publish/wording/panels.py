@@ -1,0 +1,78 @@
+"""The sentences of panels: motifs fused and stitched on plain cloth."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from quarterturn.proof import Pattern
+from quarterturn.publish.wording.masters import handling, stitch_values
+from quarterturn.publish.wording.model import Wording
+from quarterturn.publish.wording.names import length, listed, named, plural, shape_word
+from quarterturn.publish.wording.sections import ROOTS
+from quarterturn.publish.wording.slanting import capital
+from quarterturn.steps import CutAwayBehind, FuseToPanel, Product, Step, StitchMotifs, labels
+
+
+def tell_fuse_to_panel(step: Step, action: FuseToPanel, pattern: Pattern) -> Wording:
+    """Tell laying and fusing the motifs of a panel."""
+    (made,) = step.makes
+    counts = Counter((motif.recipe, _fabric(motif.label, motif.recipe)) for motif in action.motifs)
+    motifs = listed(
+        [
+            f"({count}) {shape_word(recipe)}{'s' if count > 1 else ''} of {named(pattern.design, fabric)}"
+            for (recipe, fabric), count in counts.items()
+        ]
+    )
+    sentences = (
+        "Lay the panel right side up. Mark by two rulers where the middle of each motif comes, which is the cross on "
+        "its template: the figure shows its distance from two raw edges.",
+        "Lay the motifs in the order of their numbers, each turned as in the figure. Where they overlap, the later "
+        "lies on top.",
+        "Measure once more, fuse from the middle outwards, and let it cool.",
+    )
+    line = f"{capital(motifs)} on each panel. Make ({made.count})."
+    return Wording(f"Fuse the motifs to {panel_name(made)}", sentences, line)
+
+
+def _fabric(label: str, recipe: str) -> str:
+    return label.removesuffix(f" {recipe}")
+
+
+def panel_name(made: Product) -> str:
+    """Return what a panel is called, without what has been done to it."""
+    name = made.label.partition(",")[0]
+    return "the quilt centre" if name in (*ROOTS, labels.TOP) else f"panel {name}"
+
+
+def tell_stitch_motifs(step: Step, action: StitchMotifs, pattern: Pattern) -> Wording:
+    """Tell stitching round the motifs of a panel."""
+    (made,) = step.makes
+    sentences = (
+        f"Start with {stitch_values(action.stitch)}, as for the masters.",
+        *handling(action.stitch),
+        "Stitch all round each motif, overlap the first few stitches, and fasten off. Press from the back.",
+        "Check that the panel has not drawn up; if it has, press it, and steam it to its size.",
+    )
+    edges = listed(
+        [
+            f"({edge.motifs}) with thread to match {named(pattern.design, edge.thread_fabric)}, "
+            f"{length(pattern.design, edge.edge)} of edge in all"
+            for edge in action.edges
+        ]
+    )
+    line = f"{capital(panel_name(made))}, ({made.count}): on each stitch {edges}."
+    return Wording("Stitch round the motifs", sentences, line)
+
+
+def tell_cut_away_behind(step: Step, action: CutAwayBehind, pattern: Pattern) -> Wording:
+    """Tell cutting the panel away behind its motifs."""
+    (made,) = step.makes
+    sentences = (
+        "Turn the panel wrong side up. Pinch the ground away from the motif, and snip into it.",
+        f"Cut the ground away behind each motif, {length(pattern.design, action.inside)} inside the stitching. "
+        "Where one motif lies on another, leave the lower one whole.",
+    )
+    count = f"({made.count}) {plural(made.count, 'panel')}"
+    return Wording(
+        "Cut the ground away behind the motifs", sentences, f"{capital(panel_name(made))}: {count}."
+    )

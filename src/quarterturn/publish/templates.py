@@ -7,25 +7,20 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from quarterturn.blocks import SHAPE, Blocks, Master, Unit
 from quarterturn.design import Curve, Design, DrawnOutline, Paper
-from quarterturn.geometry import Bounds, Line, Path, Point, Segment, rectangle
+from quarterturn.geometry import Line, Path, Point, Segment, rectangle
 from quarterturn.measure import show_length
 from quarterturn.pieces import Bill
 from quarterturn.publish.paper import (
-    BLEED,
     INK,
     NOTE,
-    PAPER_MM,
     PLAIN,
     Entry,
     Head,
     body,
-    corner,
     outline,
-    page,
     wrapped,
 )
 from quarterturn.publish.shape_marks import (
@@ -42,24 +37,12 @@ from quarterturn.publish.shape_marks import (
     traced_extent,
 )
 from quarterturn.publish.sheet import MM_PER_INCH, Area, Ink, Mark, Scale, Sheet, Stroke, Text
-from quarterturn.publish.tiles import Tile, join_marks, key_marks, placed, seen_through, tiling
+from quarterturn.publish.true_size import Draft, Drawn, drawn_pages, numbered
 
 MOST_COUNT_ROWS = 3
 """More fabrics than fit these rows are left to the booklet's list of shapes."""
 
-LINE = 0.5
-"""Room for the width of the outermost line."""
-
 SEAM_LINE = Ink(None, INK, 0.25, (2.0, 1.2))
-
-
-@dataclass(frozen=True, slots=True)
-class Draft:
-    """A page before it knows its number: head, marks, and what it shows, in words."""
-
-    head: Head
-    marks: tuple[Mark, ...]
-    alt: str
 
 
 def template_sheets(design: Design, blocks: Blocks, bill: Bill, paper: Paper) -> tuple[Sheet, ...]:
@@ -71,12 +54,7 @@ def template_sheets(design: Design, blocks: Blocks, bill: Bill, paper: Paper) ->
         drafts += _shape_pages(design, bill, master, paper, len(drafts) + 1)
     for master in masters:
         drafts += _unit_pages(design, master, paper)
-    return tuple(_numbered(paper, draft, k, len(drafts)) for k, draft in enumerate(drafts, 1))
-
-
-def _numbered(paper: Paper, draft: Draft, number: int, count: int) -> Sheet:
-    head = Head(draft.head.title, draft.head.rows, draft.head.legend, number, count)
-    return page(paper, head, draft.marks, draft.alt)
+    return tuple(numbered(paper, draft, k, len(drafts)) for k, draft in enumerate(drafts, 1))
 
 
 def _shape_pages(design: Design, bill: Bill, master: Master, paper: Paper, first: int) -> Iterator[Draft]:
@@ -86,42 +64,19 @@ def _shape_pages(design: Design, bill: Bill, master: Master, paper: Paper, first
         rows=(*_about(design, master), *_counts(design, bill, master, paper), *_manner(template, paper)),
         legend=_legend(template),
     )
-    if _fits(template, body(paper, head), PAPER_MM[paper][0]):
-        marks = template_marks(template, _size(design, master))
-        whole = Tile(0, 0, Bounds(0, 0, 0, 0))
-        yield Draft(head, placed(whole, body(paper, head), marks), _alt(master, "whole"))
-    else:
-        yield from _tiled_pages(design, master, template, paper, head, first)
+    yield from drawn_pages(_drawn(design, master, template), head, paper, first)
 
 
-def _fits(template: Template, room: Bounds, paper_width: float) -> bool:
-    """Tell whether a template fits a page: the traced line inside the margins, the web line inside the bleed."""
-    (width, height), (traced, _) = extent(template), traced_extent(template)
-    return traced <= room.width and width <= paper_width - 2 * BLEED and height <= room.height
-
-
-def _tiled_pages(
-    design: Design, master: Master, template: Template, paper: Paper, head: Head, first: int
-) -> Iterator[Draft]:
-    rows = (*head.rows, *wrapped(paper, _how_to_join()))
-    head = Head(head.title, rows, head.legend)
-    room = body(paper, head)
-    width, height = extent(template)
-    tiles = tiling((width + LINE, height + LINE), (room.width, room.height))
-    marks = template_marks(template, _size(design, master), everywhere=True)
-    drawn = line_points(template)
-    for number, tile in enumerate(tiles.tiles, 1):
-        shown = (*join_marks(tiles, tile, drawn), *seen_through(tile.window, marks))
-        key = tuple(key_marks(tiles, tile, TRUE_SIZE.path(template.shape.traced), corner(paper), first))
-        part = f"part {number} of {len(tiles.tiles)}, row {tile.row + 1}, column {tile.column + 1}"
-        titled = Head(f"{head.title}, part {number} of {len(tiles.tiles)}", rows, head.legend)
-        yield Draft(titled, (*placed(tile, room, shown), *key), _alt(master, part))
-
-
-def _how_to_join() -> str:
-    return (
-        "Joining: cut one page along the grey line through its diamonds, lay it on the same line of the"
-        " next page so that diamonds with equal numbers meet, and tape."
+def _drawn(design: Design, master: Master, template: Template) -> Drawn:
+    size = _size(design, master)
+    return Drawn(
+        extent=extent(template),
+        inner_width=traced_extent(template)[0],
+        marks=template_marks(template, size),
+        marks_when_tiled=template_marks(template, size, everywhere=True),
+        points=line_points(template),
+        outline=TRUE_SIZE.path(template.shape.traced),
+        alt=lambda part: _alt(master, part),
     )
 
 

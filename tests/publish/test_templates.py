@@ -248,7 +248,7 @@ def test_many_fabrics_leave_room_for_the_shape() -> None:
     letters = [chr(97 + k) for k in range(24)]
     cloth = quilt.design.fabrics[0]
     fabrics = tuple(replace(cloth, letter=x.upper(), name=f"a very long name {x}") for x in letters)
-    codes = tuple(Colourway(x, "moon", "A", x.upper()) for x in letters)
+    codes = tuple(Colourway(x, "moon", "A", (("shape", x.upper()),)) for x in letters)
     title = "A title that goes on and on " * 5
     design = replace(quilt.design, fabrics=fabrics, colourways=codes, title=title)
     counts = tuple(replace(quilt.bill.masters[0], code=code.code) for code in codes)

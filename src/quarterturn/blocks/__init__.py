@@ -13,11 +13,14 @@ from quarterturn.blocks.model import (
     Blocks,
     CurveFacts,
     FusedShape,
+    Half,
     Layer,
     Master,
     Part,
+    Rejoining,
     Span,
     Unit,
+    half_part,
 )
 from quarterturn.blocks.text import blocks_text
 
@@ -27,14 +30,17 @@ __all__ = [
     "Blocks",
     "CurveFacts",
     "FusedShape",
+    "Half",
     "Layer",
     "Master",
     "Part",
+    "Rejoining",
     "Span",
     "Unit",
     "blocks_text",
     "draft_blocks",
     "draft_master",
+    "half_part",
     "side_spans",
     "turned_about_centre",
 ]

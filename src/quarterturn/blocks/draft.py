@@ -42,16 +42,18 @@ def draft_master(recipe: Recipe, making: Making) -> Master:
     half = float(recipe.start / 2)
     whole = (
         Layer(GROUND, Region((rectangle(-half, -half, half, half),))),
-        Layer(SHAPE, Region((shape.traced,))),
+        Layer(SHAPE, Region((shape.traced,)), 0),
     )
     kinds, parts = _sort_into_kinds(_cut_apart(whole, BOTH_WAYS), making.seam, recipe.finished)
     units = tuple(_unit(kind, recipe.finished, making.seam) for kind in kinds)
     return Master(
         recipe=recipe.name,
-        side=recipe.start,
-        trim=recipe.trim,
+        width=recipe.width,
+        height=recipe.height,
+        trim_width=recipe.trim_width,
+        trim_height=recipe.trim_height,
         seam=making.seam,
-        shape=shape,
+        shapes=(shape,),
         cuts=BOTH_WAYS,
         units=units,
         parts=parts,
@@ -71,7 +73,7 @@ def _halves(piece: Layers, line: StraightLine) -> list[Layers]:
     for layer in piece:
         for side, region in zip(both, cut(layer.region, line), strict=True):
             if not region.is_empty():
-                side.append(Layer(layer.part, region))
+                side.append(Layer(layer.part, region, layer.shape))
     return [tuple(side) for side in both if side]
 
 
@@ -105,7 +107,10 @@ def _sort_into_kinds(
         _Kind(_moved(first, frame), _quarter(first) if several else "")
         for first, frame in zip(firsts, frames, strict=True)
     ]
-    parts = (Part(kind, motion.then(frames[kind])) for _, (kind, motion) in sorted(found.items()))
+    parts = (
+        Part(kind, motion.then(frames[kind]), _quarter(pieces[k]), pieces[k][0].region.paths[0])
+        for k, (kind, motion) in sorted(found.items())
+    )
     return kinds, tuple(parts)
 
 
@@ -146,12 +151,22 @@ def _as_it_lies(piece: Layers, seam: Length, side: Length) -> Motion:
 
 
 def _moved(piece: Layers, motion: Motion) -> Layers:
-    return tuple(Layer(layer.part, motion.region(layer.region)) for layer in piece)
+    return tuple(Layer(layer.part, motion.region(layer.region), layer.shape) for layer in piece)
 
 
 def _unit(kind: _Kind, side: Length, seam: Length) -> Unit:
     trimmed = _kept_within(kind.layers, -float(seam), float(side + seam))
-    return Unit(side, seam, trimmed, _kept_within(trimmed, 0.0, float(side)), kind.quarter)
+    near, far = -float(seam), float(side + seam)
+    return Unit(
+        width=side,
+        height=side,
+        seam=seam,
+        outline=rectangle(0.0, 0.0, float(side), float(side)),
+        cut_outline=rectangle(near, near, far, far),
+        cut_layers=trimmed,
+        sewn_layers=_kept_within(trimmed, 0.0, float(side)),
+        quarter=kind.quarter,
+    )
 
 
 def _kept_within(layers: Layers, low: float, high: float) -> Layers:
@@ -164,5 +179,5 @@ def _kept_within(layers: Layers, low: float, high: float) -> Layers:
         for line in lines:
             region = keep_left(region, line)
         if not region.is_empty():
-            kept.append(Layer(layer.part, region))
+            kept.append(Layer(layer.part, region, layer.shape))
     return tuple(kept)

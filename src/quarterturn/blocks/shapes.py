@@ -80,6 +80,7 @@ def fused_shape(recipe: Recipe, making: Making, cuts: Sequence[StraightLine]) ->
         edge=traced.length(),
         width=bounds.width,
         height=bounds.height,
+        underlap=making.cut_away,
     )
 
 

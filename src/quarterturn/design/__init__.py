@@ -14,26 +14,22 @@ from quarterturn.design.keys import dotted, parts_of
 from quarterturn.design.locating import line_of, locate
 from quarterturn.design.maps import QUARTERS
 from quarterturn.design.model import (
+    FIRST,
+    HALF_MARK,
+    SECOND,
     Border,
     Cell,
     ClothKind,
     Colourway,
-    Curve,
     Design,
     Direction,
-    DrawnDiameter,
-    DrawnOutline,
     EdgeStitch,
     EdgeStitchKind,
     Fabric,
-    FinishedRadius,
     House,
     Making,
     Paper,
-    PathsFlow,
     Pressing,
-    Recipe,
-    ShapeSize,
     StraightSet,
     Symmetry,
     code_of_unit,
@@ -42,6 +38,22 @@ from quarterturn.design.model import (
 )
 from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.reading import Reading, read_design
+from quarterturn.design.recipes import (
+    GROUND,
+    SHAPE,
+    Curve,
+    Cut,
+    DrawnDiameter,
+    DrawnOutline,
+    FinishedRadius,
+    PathsFlow,
+    Recipe,
+    RecipeKind,
+    Rejoined,
+    ShapeOn,
+    ShapeSize,
+    one_shape_cut_both_ways,
+)
 from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
 from quarterturn.design.starting import PLACEHOLDERS, starter
@@ -49,13 +61,19 @@ from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
     "CODES",
+    "FIRST",
+    "GROUND",
+    "HALF_MARK",
     "PLACEHOLDERS",
     "QUARTERS",
+    "SECOND",
+    "SHAPE",
     "Border",
     "Cell",
     "ClothKind",
     "Colourway",
     "Curve",
+    "Cut",
     "Design",
     "Direction",
     "DrawnDiameter",
@@ -73,7 +91,10 @@ __all__ = [
     "Pressing",
     "Reading",
     "Recipe",
+    "RecipeKind",
+    "Rejoined",
     "Severity",
+    "ShapeOn",
     "ShapeSize",
     "StraightSet",
     "Symmetry",
@@ -88,6 +109,7 @@ __all__ = [
     "line_of",
     "locate",
     "mirrored",
+    "one_shape_cut_both_ways",
     "parts_of",
     "quarter_of_unit",
     "read_design",

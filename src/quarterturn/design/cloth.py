@@ -8,15 +8,9 @@ from typing import TYPE_CHECKING, TypeVar
 
 from quarterturn.design import limits
 from quarterturn.design.keys import dotted
-from quarterturn.design.model import (
-    ClothKind,
-    Colourway,
-    Curve,
-    Direction,
-    Fabric,
-    Recipe,
-)
+from quarterturn.design.model import ClothKind, Colourway, Direction, Fabric
 from quarterturn.design.notes import Notes
+from quarterturn.design.recipes import SHAPE, Curve, Recipe, one_shape_cut_both_ways
 from quarterturn.design.shapes import read_shape
 from quarterturn.design.sums import check_shape, complete
 from quarterturn.design.words import check_code, check_letter, read_colour, read_name, read_text, refer
@@ -111,7 +105,7 @@ def _recipe(name: str, table: RecipeTable, seam: Length, notes: Notes) -> Recipe
         return None
     curve = Curve(table.curve or "as drawn")
     check_shape(key, size, curve, sizes.finished, seam, notes)
-    return Recipe(name, sizes.finished, sizes.start, sizes.trim, size, curve)
+    return one_shape_cut_both_ways(name, sizes.finished, sizes.start, sizes.trim, size, curve)
 
 
 def read_colourways(
@@ -131,5 +125,5 @@ def _colourway(
         code=code,
         recipe=refer(table.recipe, f"{key}.recipe", "recipe", recipes, notes),
         ground=refer(table.ground, f"{key}.ground", "fabric", letters, notes),
-        shape=refer(table.shape, f"{key}.shape", "fabric", letters, notes),
+        shapes=((SHAPE, refer(table.shape, f"{key}.shape", "fabric", letters, notes)),),
     )

@@ -11,8 +11,9 @@ from quarterturn.design.defaults import BINDING_WIDTH
 from quarterturn.design.habits import read_count, read_house, read_making
 from quarterturn.design.keys import dotted
 from quarterturn.design.maps import MAP, check_symmetry, read_map
-from quarterturn.design.model import Border, Colourway, Design, Recipe, StraightSet, Symmetry
+from quarterturn.design.model import Border, Colourway, Design, StraightSet, Symmetry
 from quarterturn.design.notes import Notes
+from quarterturn.design.recipes import Recipe
 from quarterturn.design.words import LONGEST_TEXT, read_name, read_text, refer
 from quarterturn.measure import Length
 

@@ -6,21 +6,8 @@ from collections.abc import Iterable
 
 from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
-from quarterturn.design.model import (
-    Border,
-    Colourway,
-    Design,
-    DrawnDiameter,
-    DrawnOutline,
-    EdgeStitch,
-    Fabric,
-    FinishedRadius,
-    House,
-    Making,
-    Recipe,
-    ShapeSize,
-    StraightSet,
-)
+from quarterturn.design.model import Border, Colourway, Design, EdgeStitch, Fabric, House, Making, StraightSet
+from quarterturn.design.recipes import DrawnDiameter, DrawnOutline, FinishedRadius, Recipe, ShapeSize
 from quarterturn.design.text import quote_length, quote_lines, quote_text, write_length
 from quarterturn.measure import Length, Units
 
@@ -124,8 +111,8 @@ def _size(size: ShapeSize, units: Units) -> str:
 
 
 def _colourway(colourway: Colourway) -> str:
-    parts = ("recipe", "ground", "shape")
-    pairs = ((part, quote_text(getattr(colourway, part))) for part in parts)
+    cloths = (("ground", colourway.ground), *colourway.shapes)
+    pairs = ((key, quote_text(text)) for key, text in (("recipe", colourway.recipe), *cloths))
     return _table(f"[{dotted('colourways', colourway.code)}]", *pairs)
 
 

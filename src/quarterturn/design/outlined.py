@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from quarterturn.design.model import Curve, DrawnOutline
+from quarterturn.design.recipes import Curve, DrawnOutline
 from quarterturn.geometry import Path, Region, StraightLine, keep_left, outline_path, path_bounds
 from quarterturn.measure import Length
 

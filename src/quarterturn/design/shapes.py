@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING
 
 from quarterturn.design import limits
 from quarterturn.design.habits import read_count
-from quarterturn.design.model import DrawnDiameter, DrawnOutline, FinishedRadius, PathsFlow, ShapeSize
 from quarterturn.design.notes import Notes
+from quarterturn.design.recipes import DrawnDiameter, DrawnOutline, FinishedRadius, PathsFlow, ShapeSize
 
 if TYPE_CHECKING:
     from quarterturn.design.file import ShapeTable

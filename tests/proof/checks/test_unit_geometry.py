@@ -14,7 +14,7 @@ from tests.proof.checks.sound import EIGHTH, Spoil, action, blocks, found, recip
 MASTER = sound().blocks.masters[0]
 FIRES: dict[str, Spoil] = {
     "unit-size": action(Trim, side=inches(4, 5, 8)),
-    "master-size": blocks(side=MASTER.side + EIGHTH),
+    "master-size": blocks(width=MASTER.width + EIGHTH),
     "curve-near-edge": text(recipe("finished = '4\"'\nshape = { diameter = '8 3/8\"' }")),
     "crossing-wrong": blocks(facts=replace(MASTER.facts, crossing=MASTER.facts.crossing + 0.01)),
     "shape-shrinks": text(recipe("finished = '4\"'\nshape = { diameter = '2\"' }")),

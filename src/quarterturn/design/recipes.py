@@ -123,6 +123,8 @@ class Recipe:
     """In the order of fusing: the later lie on top."""
     curve: Curve
     kind: RecipeKind = RecipeKind.SHAPES
+    pieced: bool = False
+    """Whether the pattern offers the quarter circle as two pieces sewn along the curve as well."""
 
     @property
     def parts(self) -> tuple[str, ...]:

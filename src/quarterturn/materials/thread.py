@@ -34,10 +34,11 @@ apparel-merchandising.com)."""
 
 
 def stitching_sums(design: Design, blocks: Blocks, masters: Iterable[MasterCount]) -> tuple[StitchSum, ...]:
-    """Return for each colour of thread, which is that of the shape, the edge to stitch and the thread for it."""
+    """Return for each colour of thread, which is that of a shape, the edge to stitch and the thread for it."""
     edges: dict[str, float] = defaultdict(float)
     for master in masters:
-        edges[design.colourway(master.code).shape] += master.count * blocks.master(master.recipe).shape.edge
+        for shape in blocks.master(master.recipe).shapes:
+            edges[design.cloth(master.code, shape.part)] += master.count * shape.edge
     ratio = thread_ratio(design.making.stitch) * (1 + WASTE)
     letters = (fabric.letter for fabric in design.fabrics if fabric.letter in edges)
     return tuple(StitchSum(letter, edges[letter], edges[letter] * ratio) for letter in letters)

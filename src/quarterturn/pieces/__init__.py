@@ -5,18 +5,31 @@ Out: the masters to make and every piece that must exist before sewing, by fabri
 Promise: whatever is made beyond need is stated as spare or surplus.
 """
 
-from quarterturn.pieces.bill import bill_of_pieces, blank_side
-from quarterturn.pieces.model import Bill, Grain, MasterCount, Piece, Purpose, UnitCount
+from quarterturn.pieces.bill import bill_of_pieces, blank_size
+from quarterturn.pieces.model import (
+    Bill,
+    Blank,
+    Grain,
+    Join,
+    MasterCount,
+    Piece,
+    Purpose,
+    RejoinCount,
+    UnitCount,
+)
 from quarterturn.pieces.text import bill_text
 
 __all__ = [
     "Bill",
+    "Blank",
     "Grain",
+    "Join",
     "MasterCount",
     "Piece",
     "Purpose",
+    "RejoinCount",
     "UnitCount",
     "bill_of_pieces",
     "bill_text",
-    "blank_side",
+    "blank_size",
 ]

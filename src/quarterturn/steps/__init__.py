@@ -6,19 +6,29 @@ Promise: a step holds everything needed to carry it out.
 """
 
 from quarterturn.steps.build import build_steps
+from quarterturn.steps.making import (
+    Behind,
+    Crease,
+    CutApart,
+    CutAway,
+    CutOut,
+    FuseRings,
+    FuseToGround,
+    Place,
+    Reference,
+    Rejoin,
+    StitchEdge,
+    TraceRings,
+    Trim,
+    TrimLine,
+)
 from quarterturn.steps.model import (
     Action,
     AddBorder,
     Bind,
     Chapter,
-    Crease,
-    CutApart,
-    CutAway,
-    CutOut,
     CutPanels,
     CutStrips,
-    FuseRings,
-    FuseToGround,
     JoinEnds,
     JoinPanels,
     LabelStacks,
@@ -32,17 +42,15 @@ from quarterturn.steps.model import (
     SewLine,
     Step,
     Steps,
-    StitchEdge,
     Straighten,
     Subcut,
-    TraceRings,
-    Trim,
 )
 from quarterturn.steps.text import steps_text
 
 __all__ = [
     "Action",
     "AddBorder",
+    "Behind",
     "Bind",
     "Chapter",
     "Crease",
@@ -59,9 +67,12 @@ __all__ = [
     "LayOut",
     "LayerQuilt",
     "Pile",
+    "Place",
     "Placed",
     "Product",
     "QuiltLayers",
+    "Reference",
+    "Rejoin",
     "SetAside",
     "SewLine",
     "Step",
@@ -71,6 +82,7 @@ __all__ = [
     "Subcut",
     "TraceRings",
     "Trim",
+    "TrimLine",
     "build_steps",
     "steps_text",
 ]

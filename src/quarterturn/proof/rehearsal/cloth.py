@@ -41,43 +41,91 @@ class SpoiledError(Exception):
     """Something cannot be done as the step says. The message is a sentence for the person who sews."""
 
 
+GROUND = -1
+"""The number of a scrap that is no fused shape."""
+
+
 @dataclass(frozen=True, slots=True)
 class Scrap:
-    """One layer of cloth. `hollow` has been cut away behind another scrap and is not cloth any more."""
+    """One layer of cloth. `hollow` has been cut away behind another scrap and is not cloth any more.
+
+    `number` is that of the shape which it was cut as, or GROUND.
+    """
 
     fabric: str
     region: Region
     box: Bounds
     hollow: Region = NOTHING
+    number: int = GROUND
 
     def moved(self, motion: Motion) -> Scrap:
         """Return the scrap laid elsewhere."""
         region = motion.region(self.region)
-        return Scrap(self.fabric, region, region_bounds(region), motion.region(self.hollow))
+        return Scrap(self.fabric, region, region_bounds(region), motion.region(self.hollow), self.number)
 
 
 @dataclass(frozen=True, slots=True)
 class Ring:
     """A ring of web on its paper, as seen from the paper side, about the middle of the shape drawn on it."""
 
-    traced: Path
+    drawn: Region
     out: Region
+
+
+@dataclass(frozen=True, slots=True)
+class Fused:
+    """A shape fused on, whole even after it has been cut through. `knots` are where its stitching starts."""
+
+    number: int
+    region: Region
+    stitched: bool = False
+    knots: tuple[Point, ...] = ()
+
+    def moved(self, motion: Motion) -> Fused:
+        """Return the shape laid elsewhere."""
+        knots = tuple(motion(knot) for knot in self.knots)
+        return replace(self, region=motion.region(self.region), knots=knots)
+
+
+@dataclass(frozen=True, slots=True)
+class Marks:
+    """What shows on cloth where it can be measured from: creases, drawn lines, marked points, cut edges, a seam.
+
+    `seam` is the one along which two halves were rejoined, from end to end.
+    """
+
+    creases: tuple[StraightLine, ...] = ()
+    drawn: tuple[StraightLine, ...] = ()
+    points: tuple[Point, ...] = ()
+    cuts: tuple[StraightLine, ...] = ()
+    seam: tuple[Point, Point] | None = None
+
+    def moved(self, motion: Motion) -> Marks:
+        """Return the marks laid elsewhere."""
+        creases, drawn, cuts = (
+            tuple(laid(line, motion) for line in lines) for lines in (self.creases, self.drawn, self.cuts)
+        )
+        points = tuple(motion(point) for point in self.points)
+        seam = (motion(self.seam[0]), motion(self.seam[1])) if self.seam else None
+        return Marks(creases, drawn, points, cuts, seam)
+
+
+def laid(line: StraightLine, motion: Motion) -> StraightLine:
+    """Return a line laid elsewhere by a motion that does not mirror."""
+    return StraightLine(motion(line.through), motion.factor * line.direction)
 
 
 @dataclass(frozen=True, slots=True)
 class Patch:
     """Cloth that hangs together.
 
-    `middle` is where the middle of the master is or was, and `creases` run through it; `shape` is the outline
-    fused on, whole even after it has been cut through; `backing` is a ring of web fused to the wrong side.
+    `shapes` are fused on, in their order; `backing` is a ring of web fused to the wrong side.
     """
 
     edge: Path
     scraps: tuple[Scrap, ...]
-    middle: Point | None = None
-    creases: tuple[StraightLine, ...] = ()
-    shape: Path | None = None
-    stitched: bool = False
+    marks: Marks = Marks()
+    shapes: tuple[Fused, ...] = ()
     backing: Ring | None = None
     fusible: bool = False
 
@@ -92,9 +140,8 @@ class Patch:
             self,
             edge=motion.path(self.edge),
             scraps=tuple(s.moved(motion) for s in self.scraps),
-            middle=None if self.middle is None else motion(self.middle),
-            creases=tuple(StraightLine(motion(c.through), motion.factor * c.direction) for c in self.creases),
-            shape=motion.path(self.shape) if self.shape else None,
+            marks=self.marks.moved(motion),
+            shapes=tuple(shape.moved(motion) for shape in self.shapes),
         )
 
     def turned(self, turn: int) -> Patch:
@@ -105,6 +152,13 @@ class Patch:
         """Return the patch with the middle of its box at the origin."""
         return self.moved(shift(-self.box.centre))
 
+    def lying(self, width: Length, height: Length) -> Patch:
+        """Return the patch about the origin, turned by a quarter where only so it has these measures."""
+        box, here = self.box, self.centred()
+        fits = abs(box.width - width) < EQUAL and abs(box.height - height) < EQUAL
+        turned = abs(box.height - width) < EQUAL and abs(box.width - height) < EQUAL
+        return here.turned(1) if turned and not fits else here
+
 
 def plain(fabric: str, width: Length | float, height: Length | float) -> Patch:
     """Return a rectangle of one fabric, its top left corner at the origin."""
@@ -112,14 +166,15 @@ def plain(fabric: str, width: Length | float, height: Length | float) -> Patch:
     return Patch(edge, (_scrap(fabric, Region((edge,))),))
 
 
-def cut_to(fabric: str, outline: Path) -> Patch:
-    """Return cloth of one fabric cut out along an outline."""
-    return Patch(outline, (_scrap(fabric, Region((outline,))),))
+def cut_to(fabric: str, region: Region) -> Patch:
+    """Return cloth of one fabric cut out along an outline, and along that of its hole if it has one."""
+    return Patch(region.paths[0], (_scrap(fabric, region),))
 
 
-def with_scrap(patch: Patch, fabric: str, region: Region) -> Patch:
-    """Return a patch with one more layer on top."""
-    return replace(patch, scraps=(*patch.scraps, _scrap(fabric, region)))
+def with_shape(patch: Patch, fabric: str, shape: Fused) -> Patch:
+    """Return a patch with one more shape on top."""
+    layer = replace(_scrap(fabric, shape.region), number=shape.number)
+    return replace(patch, scraps=(*patch.scraps, layer), shapes=(*patch.shapes, shape))
 
 
 def _scrap(fabric: str, region: Region, hollow: Region = NOTHING) -> Scrap:
@@ -152,7 +207,10 @@ def _kept_scrap(scrap: Scrap, line: StraightLine) -> Scrap | None:
     if max(sides) <= 0:
         return None
     region = keep_left(scrap.region, line)
-    return None if region.is_empty() else _scrap(scrap.fabric, region, keep_left(scrap.hollow, line))
+    if region.is_empty():
+        return None
+    kept = _scrap(scrap.fabric, region, keep_left(scrap.hollow, line))
+    return replace(kept, number=scrap.number)
 
 
 def same_cloth(a: Patch, b: Patch) -> bool:
@@ -189,14 +247,14 @@ def sew(first: Patch, second: Patch, way: Point, seam: Length | float) -> Patch:
             f"The edges to be sewn together differ: one is {near.length():.4f} inches long, "
             f"the other {far.length():.4f}."
         )
-    left = _seamed(first, near, float(seam))
-    right = _seamed(second, far, float(seam))
+    left = seamed(first, near, float(seam))
+    right = seamed(second, far, float(seam))
     seam_left, seam_right = facing(left, way), facing(right, -way)
     right = right.moved(shift(seam_left.start - seam_right.end))
     return Patch(_spliced(left.edge, seam_left, right.edge, way), left.scraps + right.scraps)
 
 
-def _seamed(patch: Patch, edge: Line, seam: float) -> Patch:
+def seamed(patch: Patch, edge: Line, seam: float) -> Patch:
     """Return what of a patch is still seen when a seam runs inside one of its edges."""
     along = (edge.end - edge.start) / edge.length()
     kept = keep(patch, StraightLine(edge.start + 1j * along * seam, along))

@@ -12,7 +12,7 @@ from typing import Any
 from quarterturn import steps as s
 from quarterturn.geometry import StraightLine, rectangle, shift
 from quarterturn.measure import Length
-from quarterturn.proof.rehearsal import cutting, masters, sewing
+from quarterturn.proof.rehearsal import cutting, masters, sewing, shapes, units
 from quarterturn.proof.rehearsal.cloth import Patch, Scrap, SpoiledError, keep
 from quarterturn.proof.rehearsal.table import Supplies, Table
 
@@ -25,15 +25,16 @@ DOINGS: Mapping[type, Doing] = {
     s.Subcut: cutting.subcut,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,
-    s.TraceRings: masters.trace_rings,
-    s.FuseRings: masters.fuse_rings,
-    s.CutOut: masters.cut_out,
+    s.TraceRings: shapes.trace_rings,
+    s.FuseRings: shapes.fuse_rings,
+    s.CutOut: shapes.cut_out,
     s.Crease: masters.crease,
     s.FuseToGround: masters.fuse_to_ground,
     s.StitchEdge: masters.stitch_edge,
     s.CutApart: masters.cut_apart,
-    s.CutAway: masters.cut_away,
-    s.Trim: masters.trim,
+    s.CutAway: units.cut_away,
+    s.Trim: units.trim,
+    s.Rejoin: units.rejoin,
     s.LabelStacks: sewing.label_stacks,
     s.LayOut: sewing.lay_out,
     s.SewLine: sewing.sew_line,

@@ -127,3 +127,9 @@ def _measure(product: Product, patch: Patch) -> None:
             f"'{product.label}' should measure {float(product.width):.4f} by {float(product.height):.4f} inches "
             f"but measures {box.width:.4f} by {box.height:.4f}."
         )
+
+
+def all_used(used: int, made: int) -> None:
+    """Raise SpoiledError where pieces are lost or come from nowhere."""
+    if used != made:
+        raise SpoiledError(f"{used} pieces go in and {made} come out.")

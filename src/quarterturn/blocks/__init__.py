@@ -6,7 +6,7 @@ Promise: units are found by cutting the master's exact outlines, and equal ones 
 """
 
 from quarterturn.blocks.draft import draft_blocks, draft_master
-from quarterturn.blocks.edges import side_spans, turned_about_centre
+from quarterturn.blocks.edges import side_spans, turned_about_centre, turned_size
 from quarterturn.blocks.model import (
     GROUND,
     SHAPE,
@@ -43,4 +43,5 @@ __all__ = [
     "half_part",
     "side_spans",
     "turned_about_centre",
+    "turned_size",
 ]

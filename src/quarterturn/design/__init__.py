@@ -12,7 +12,7 @@ from quarterturn.design.formatting import format_design
 from quarterturn.design.habits import default_house
 from quarterturn.design.keys import dotted, parts_of
 from quarterturn.design.locating import line_of, locate
-from quarterturn.design.maps import QUARTERS
+from quarterturn.design.maps import HALVES, QUARTERS, TRIANGLES
 from quarterturn.design.model import (
     FIRST,
     HALF_MARK,
@@ -37,6 +37,7 @@ from quarterturn.design.model import (
     unit_name,
 )
 from quarterturn.design.outlined import wanted_outline
+from quarterturn.design.placing import RING, cut_lines, meant_paths, traced_path
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.recipes import (
     GROUND,
@@ -64,10 +65,13 @@ __all__ = [
     "FIRST",
     "GROUND",
     "HALF_MARK",
+    "HALVES",
     "PLACEHOLDERS",
     "QUARTERS",
+    "RING",
     "SECOND",
     "SHAPE",
+    "TRIANGLES",
     "Border",
     "Cell",
     "ClothKind",
@@ -100,6 +104,7 @@ __all__ = [
     "Symmetry",
     "WriteError",
     "code_of_unit",
+    "cut_lines",
     "default_house",
     "default_making",
     "default_trim",
@@ -108,6 +113,7 @@ __all__ = [
     "laid",
     "line_of",
     "locate",
+    "meant_paths",
     "mirrored",
     "one_shape_cut_both_ways",
     "parts_of",
@@ -115,6 +121,7 @@ __all__ = [
     "read_design",
     "schema",
     "starter",
+    "traced_path",
     "turned",
     "unit_name",
     "upended",

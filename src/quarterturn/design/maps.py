@@ -15,6 +15,10 @@ from quarterturn.measure import show_count
 _CELL = re.compile(r"([a-z]{1,2})(?:-([a-z]+))?([0-9]*)")
 QUARTERS = ("tl", "tr", "br", "bl")
 """The quarters of a master, clockwise from the top left."""
+HALVES = ("lh", "rh", "th", "bh")
+"""The halves of a master that is cut once: left and right, or top and bottom."""
+TRIANGLES = ("tt", "rt", "bt", "lt")
+"""The pieces round two slanting cuts, clockwise from the top."""
 MAP = "setting.map"
 
 

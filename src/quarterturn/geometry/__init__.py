@@ -12,7 +12,7 @@ from quarterturn.geometry.compare import congruence, merged, same_outline, same_
 from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through, path_crossings
 from quarterturn.geometry.flatten import flatten_path, flatten_segment
 from quarterturn.geometry.motion import STAY, Motion, mirror_across_vertical, quarter_turns, shift, turn_about
-from quarterturn.geometry.offset import offset_path
+from quarterturn.geometry.offset import offset_path, offset_region
 from quarterturn.geometry.outlines import OUTLINES, outline_path
 from quarterturn.geometry.paths import Bounds, Path, Region, path_bounds, region_bounds
 from quarterturn.geometry.polygons import (
@@ -23,16 +23,18 @@ from quarterturn.geometry.polygons import (
     is_inside,
     joined,
     roomiest_point,
+    shared_area,
     uncovered_area,
     without,
 )
-from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment
+from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment, cross, dot
 from quarterturn.geometry.shapes import circle, disc, polygon, rectangle, spread_circle
-from quarterturn.geometry.spread import spread
+from quarterturn.geometry.spread import MOST_DIRECTIONS, SeamLine, directions_of, seam_lines, spread
 
 __all__ = [
     "EPSILON",
     "FLATTENING",
+    "MOST_DIRECTIONS",
     "OUTLINES",
     "STAY",
     "Arc",
@@ -43,14 +45,18 @@ __all__ = [
     "Path",
     "Point",
     "Region",
+    "SeamLine",
     "Segment",
     "StraightLine",
     "as_polygon",
     "circle",
     "congruence",
+    "cross",
     "cut",
     "difference_area",
+    "directions_of",
     "disc",
+    "dot",
     "flatten_path",
     "flatten_segment",
     "from_polygons",
@@ -61,6 +67,7 @@ __all__ = [
     "merged",
     "mirror_across_vertical",
     "offset_path",
+    "offset_region",
     "outline_path",
     "path_bounds",
     "path_crossings",
@@ -71,6 +78,8 @@ __all__ = [
     "roomiest_point",
     "same_outline",
     "same_region",
+    "seam_lines",
+    "shared_area",
     "shift",
     "spread",
     "spread_circle",

@@ -1,0 +1,102 @@
+"""Join a half of one master to the other half of a second, along the line where both were cut."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from quarterturn.blocks.apart import Layers, Piece, in_order, kept_within, moved
+from quarterturn.blocks.kinds import as_length, laying, unit_of, with_mirror_images
+from quarterturn.blocks.model import Half, Layer, Master, Rejoining, Unit, half_part
+from quarterturn.design import FIRST, SECOND, Rejoined
+from quarterturn.geometry import (
+    Motion,
+    Path,
+    StraightLine,
+    as_polygon,
+    from_polygons,
+    joined,
+    keep_left,
+    merged,
+    offset_path,
+    path_bounds,
+    rectangle,
+    shift,
+)
+
+
+def rejoin(recipe: Rejoined, master: Master) -> Rejoining:
+    """Return the blocks that two masters of one recipe, cut once, give when their halves change places.
+
+    Each half loses a seam allowance along the cut; what is left of the two lies on either side of the line of the
+    cut, which is where the seam is.
+    """
+    (line,), seam = master.cuts, float(master.seam)
+    trimmed = _trimmed(recipe, master)
+    pieces = [_block(master, firsts, line, trimmed, seam) for firsts in (0, 1)]
+    same = laying(pieces[1], pieces[0]) is not None
+    order = [0] if same else in_order([piece.name for piece in pieces])
+    box = path_bounds(pieces[0].sewn_outline)
+    frame = shift(-complex(float(as_length(box.left)), float(as_length(box.top))))
+    units = with_mirror_images(
+        [_unit(master, pieces[k], k, frame, same=same) for k in order], [pieces[k] for k in order]
+    )
+    return Rejoining(
+        recipe=recipe.name,
+        of=recipe.of,
+        cut=line,
+        trim_width=recipe.trim_width,
+        trim_height=recipe.trim_height,
+        raw_outline=frame.path(pieces[0].outline),
+        seam=master.seam,
+        units=units,
+        blocks=(0, 0) if same else (order.index(0), order.index(1)),
+    )
+
+
+def _trimmed(recipe: Rejoined, master: Master) -> Path:
+    across = float(recipe.finished_width / 2 + master.seam)
+    down = float(recipe.finished_height / 2 + master.seam)
+    return rectangle(-across, -down, across, down)
+
+
+def _halves(master: Master, line: StraightLine) -> tuple[tuple[Motion, StraightLine], ...]:
+    """Return for each half how it moves, from its unit's frame, to the seam, and the line on whose left it lies."""
+    off = line.direction * 1j * float(master.seam)
+    ways = ((master.parts[0], -off, line), (master.parts[1], off, line.reversed()))
+    return tuple((part.motion.inverse().then(shift(by)), beside) for part, by, beside in ways)
+
+
+def _block(master: Master, firsts: int, line: StraightLine, trimmed: Path, seam: float) -> Piece:
+    """Return the block with the first master's half `firsts` as it lies about the middle of the master."""
+    halves = [_half_layers(master, k, line) for k in (firsts, 1 - firsts)]
+    named = [
+        Layer(half_part(which, layer.part), layer.region, layer.shape)
+        for which, layers in zip((FIRST, SECOND), halves, strict=True)
+        for layer in layers
+    ]
+    outline = from_polygons(joined(*(as_polygon(layers[0].region) for layers in halves))).paths[0]
+    raw = tuple(named)
+    return Piece(
+        name=master.parts[firsts].name,
+        outline=merged(outline),
+        raw=raw,
+        trimmed=kept_within(raw, trimmed),
+        cut_outline=trimmed,
+        sewn_outline=offset_path(trimmed, -seam).paths[0],
+    )
+
+
+def _half_layers(master: Master, which: int, line: StraightLine) -> Layers:
+    motion, beside = _halves(master, line)[which]
+    layers = moved(master.units[master.parts[which].unit].cut_layers, motion)
+    kept = (Layer(layer.part, keep_left(layer.region, beside), layer.shape) for layer in layers)
+    return tuple(layer for layer in kept if not layer.region.is_empty())
+
+
+def _unit(master: Master, block: Piece, firsts: int, frame: Motion, *, same: bool) -> Unit:
+    ways = _halves(master, master.cuts[0])
+    halves = tuple(
+        Half(which, master.parts[k].unit, ways[k][0].then(frame))
+        for which, k in ((FIRST, firsts), (SECOND, 1 - firsts))
+    )
+    return replace(unit_of(block, frame, master.seam, "" if same else block.name), halves=halves)

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import combinations
 
 from quarterturn.design import Design, Severity, dotted
 from quarterturn.design.colour import colour_distance, lab, value_of
+from quarterturn.proof.checks.drafting import shape_key
 from quarterturn.proof.checks.fault import Fault, check
-from quarterturn.proof.checks.mapping import unit_counts
+from quarterturn.proof.checks.mapping import master_codes, unit_counts
 from quarterturn.proof.model import Pattern
 
 LEAST_VALUE = 7.0
@@ -53,8 +55,10 @@ def _meeting(design: Design) -> Iterator[tuple[str, str, str]]:
     """Return key and letters of fabrics that meet: shape on ground, and border on border; each pair once."""
     seen: set[frozenset[str]] = set()
     pairs = [
-        (dotted("colourways", c.code), c.ground, c.shape)
-        for c in (design.colourway(code) for code in unit_counts(design))
+        (dotted("colourways", code), one, other)
+        for code in unit_counts(design)
+        for master in design.masters_of(code)
+        for one, other in combinations(design.colourway(master).letters, 2)
     ]
     pairs += [
         (dotted("borders", number, "fabric"), inner.fabric, outer.fabric)
@@ -70,11 +74,14 @@ def _meeting(design: Design) -> Iterator[tuple[str, str, str]]:
 
 def one_cloth(pattern: Pattern) -> Iterator[Fault]:
     """Tell of a shape on a ground of its own fabric: nothing would be seen."""
-    for code in unit_counts(pattern.design):
-        colourway = pattern.design.colourway(code)
-        if colourway.ground == colourway.shape:
+    design = pattern.design
+    for code in master_codes(design):
+        colourway = design.colourway(code)
+        if len(colourway.letters) == 1:
+            recipe = design.recipe(colourway.recipe)
             sentence = f"Ground and shape of colourway {code} are both fabric {colourway.ground}: the shape is unseen."
-            yield Fault(dotted("colourways", code, "shape"), sentence, "Give the shape another fabric.")
+            key = dotted("colourways", code, shape_key(recipe))
+            yield Fault(key, sentence, "Give the shape another fabric.")
 
 
 COLOURS = (

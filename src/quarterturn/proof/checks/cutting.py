@@ -180,7 +180,11 @@ def _decider(pattern: Pattern, piece: Piece) -> str:
         return dotted(
             "borders", next((n for n, border in rings if border.fabric == piece.fabric), 0), "width"
         )
-    recipes = (each.recipe for each in pattern.bill.masters if piece.label in (each.ground, each.shape))
+    recipes = (
+        each.recipe
+        for each in pattern.bill.masters
+        if piece.label in (each.ground, *(blank.label for blank in each.blanks))
+    )
     return dotted("recipes", next(recipes, pattern.design.recipes[0].name), "start")
 
 
@@ -188,11 +192,14 @@ def unit_on_ruler(pattern: Pattern) -> Iterator[Fault]:
     """Ask for a trimmed unit whose side a ruler shows."""
     units = pattern.design.units
     for recipe in pattern.design.recipes:
-        side = recipe.finished + 2 * pattern.design.making.seam
-        if not is_on_ruler(side, units):
-            sentence = f"Units of {recipe.name} are trimmed to {tell(side, units)}, which no ruler shows."
-            remedy = "Change finished so that it and two seams make a size on the ruler."
-            yield Fault(dotted("recipes", recipe.name, "finished"), sentence, remedy)
+        sides = (
+            side + 2 * pattern.design.making.seam for side in (recipe.finished_width, recipe.finished_height)
+        )
+        for side in dict.fromkeys(sides):
+            if not is_on_ruler(side, units):
+                sentence = f"Units of {recipe.name} are trimmed to {tell(side, units)}, which no ruler shows."
+                remedy = "Change finished so that it and two seams make a size on the ruler."
+                yield Fault(dotted("recipes", recipe.name, "finished"), sentence, remedy)
 
 
 def too_large_to_square(pattern: Pattern) -> Iterator[Fault]:

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from quarterturn.design import Design
+from quarterturn.design import Design, code_of_unit
 from quarterturn.measure import Length
+from quarterturn.proof.checks.mapping import map_of
 
 
 def centre_size(design: Design) -> tuple[Length, Length]:
-    """Return width and height of the sewn units: their number times the finished side."""
-    (rows, columns), side = design.setting.size, _side(design)
-    return columns * side, rows * side
+    """Return width and height of the sewn units: the widths along the first row, the heights down the first column."""
+    rows = map_of(design)
+    across = (unit_size(design, *unit)[0] for unit in rows[0])
+    down = (unit_size(design, *row[0])[1] for row in rows)
+    return sum(across, Length(0)), sum(down, Length(0))
 
 
 def finished_size(design: Design) -> tuple[Length, Length]:
@@ -19,5 +22,10 @@ def finished_size(design: Design) -> tuple[Length, Length]:
     return width + margin, height + margin
 
 
-def _side(design: Design) -> Length:
-    return design.recipe(design.colourway(design.setting.cells[0][0].code).recipe).finished
+def unit_size(design: Design, name: str, turn: int) -> tuple[Length, Length]:
+    """Return finished width and height of a unit as it lies: a quarter turn exchanges them."""
+    colourway = design.colourway(code_of_unit(name))
+    found = design.rejoined_recipe if colourway.is_rejoined else design.recipe
+    recipe = found(colourway.recipe)
+    size = (recipe.finished_width, recipe.finished_height)
+    return size if turn % 2 == 0 else size[::-1]

@@ -7,16 +7,27 @@ which the edge of the shape is met; a turn carries them to other sides.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import TypeAlias
 
-from quarterturn.design import Design, DrawnOutline, Recipe, Severity, code_of_unit, dotted, quarter_of_unit
+from quarterturn.design import (
+    Design,
+    DrawnOutline,
+    Recipe,
+    RecipeKind,
+    Severity,
+    code_of_unit,
+    dotted,
+    quarter_of_unit,
+)
 from quarterturn.measure import Units, show_count, show_length
 from quarterturn.proof.checks.drafting import Draft, draft_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
+from quarterturn.proof.checks.finished import unit_size
 from quarterturn.proof.checks.mapping import Turned, key_of_row, map_of, place_of
+from quarterturn.proof.checks.sides import changes, laid_unit
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Meeting, Side
 
@@ -65,18 +76,15 @@ class Seam:
 
 def seams_of(design: Design) -> dict[Pair, tuple[Seam, int]]:
     """Return what meets in each kind of pair of neighbours, and how often the map has it."""
-    side = float(design.recipes[0].finished)
-    drafts = {
-        c.code: draft_of(design, design.recipe(c.recipe)) for c in design.colourways if c.ground != c.shape
-    }
     edges: dict[tuple[Turned, Side], list[Edge]] = {}
     found = {}
     for pair, count in _pairs(design):
         first, second, way = pair
         for unit, where in ((first, way), (second, _FACING[way])):
             if (unit, where) not in edges:
-                edges[unit, where] = list(_edges(unit, where, drafts, side))
-        found[pair] = _seam(edges[first, way], edges[second, _FACING[way]], side), count
+                edges[unit, where] = list(_edges(design, unit, where))
+        length = float(unit_size(design, *first)[1 if way is Side.RIGHT else 0])
+        found[pair] = _seam(edges[first, way], edges[second, _FACING[way]], length), count
     return found
 
 
@@ -114,15 +122,22 @@ def _seam(first: list[Edge], second: list[Edge], side: float) -> Seam:
     return Seam(matches, steps, len(left) + len(right), farthest, rejoined, doubtful)
 
 
-def _edges(unit: Turned, where: Side, drafts: Mapping[str, Draft], side: float) -> Iterator[Edge]:
-    """Return where the edge of a turned unit's shape meets one of its sides.
+def _edges(design: Design, unit: Turned, where: Side) -> Iterator[Edge]:
+    """Return where the edges of a turned unit's shapes meet one of its sides.
 
     An edge at the far end is none: there the shape fills the side.
     """
+    colourway = design.colourway(code_of_unit(unit[0]))
+    if colourway.is_rejoined or design.recipe(colourway.recipe).kind is RecipeKind.SHAPES:
+        yield from _laid_edges(design, unit, where)
+    elif colourway.ground != colourway.shape:
+        recipe = design.recipe(colourway.recipe)
+        yield from _drafted_edges(draft_of(design, recipe), unit, where, float(recipe.finished_width))
+
+
+def _drafted_edges(draft: Draft, unit: Turned, where: Side, side: float) -> Iterator[Edge]:
     name, turn = unit
-    draft, quarter = drafts.get(code_of_unit(name)), quarter_of_unit(name)
-    if draft is None:
-        return
+    quarter = quarter_of_unit(name)
     low, left = quarter.startswith("t"), quarter.endswith("l")
     seams = {
         "level": (2 if low else 0, left),
@@ -134,6 +149,19 @@ def _edges(unit: Turned, where: Side, drafts: Mapping[str, Draft], side: float) 
         for off, shape_at_corner in draft.meets[quarter, way]:
             if off < side - TOUCHING:
                 yield _carried(off, shape_at_corner, from_far_end, index, turn, side)
+
+
+def _laid_edges(design: Design, unit: Turned, where: Side) -> Iterator[Edge]:
+    """Return where one fabric gives way to another along a side of a unit laid out as polygons."""
+    name, turn = unit
+    laid = laid_unit(design, name)
+    order, index = list(laid.seen), (_SIDES.index(where) - turn) % 4
+    side = _SIDES[index]
+    length = laid.width if side in (Side.TOP, Side.BOTTOM) else laid.height
+    for change in changes(laid)[side]:
+        if design.cloth(name, change.near) != design.cloth(name, change.far):
+            above = order.index(change.near) > order.index(change.far)
+            yield _carried(change.at, above, False, index, turn, length)
 
 
 def _carried(off: float, near: bool, from_far_end: bool, index: int, turn: int, side: float) -> Edge:
@@ -154,7 +182,7 @@ def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
         return
     distance, _, worst = max(stepping, key=lambda step: step[0])
     row, column = _first(design, worst)
-    recipe = design.recipe(design.colourway(code_of_unit(worst[0][0])).recipe)
+    recipe = _recipe_of(design, worst[0][0])
     sentence = (
         f"At {show_count(sum(count for _, count, _ in stepping), 'seam')} the curves of neighbours nearly meet: "
         f"they step by up to {near(distance, units)}.{_where_met(design, worst)}"
@@ -164,16 +192,26 @@ def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
 
 def _where_met(design: Design, pair: Pair) -> str:
     """Say how the step comes about where a circle meets its own turned neighbour: at a, and at u − a."""
-    recipes = {design.colourway(code_of_unit(name)).recipe for name, _ in pair[:2]}
-    recipe = design.recipe(min(recipes))
-    if len(recipes) > 1 or isinstance(recipe.size, DrawnOutline):
-        return ""
+    recipes = {_recipe_of(design, name) for name, _ in pair[:2]}
+    recipe = min(recipes, key=lambda each: each.name)
     along = draft_of(design, recipe).crossing
+    if len(recipes) > 1 or along is None or isinstance(recipe.size, DrawnOutline):
+        return ""
     there, here = near(float(recipe.finished) - along, design.units), near(along, design.units)
     return f" The curve of {recipe.name} meets the side {here} from one end, and so {there} from the other."
 
 
+def _recipe_of(design: Design, name: str) -> Recipe:
+    """Return the recipe of the masters that a unit comes from."""
+    code, *_ = design.masters_of(code_of_unit(name))
+    return design.recipe(design.colourway(code).recipe)
+
+
 def _mended(recipe: Recipe, units: Units) -> str:
+    if recipe.kind is RecipeKind.SHAPES:
+        return (
+            f'Set curve = "sewn true" in recipes.{recipe.name}, move or resize its shapes, or turn the units.'
+        )
     if isinstance(recipe.size, DrawnOutline):
         return f'Set curve = "sewn true" in recipes.{recipe.name} where its own quarters meet; or turn the units.'
     return (
@@ -215,7 +253,7 @@ def _rejoined_seams(design: Design) -> Counter[str]:
     found: Counter[str] = Counter()
     for pair, (seam, count) in seams_of(design).items():
         if seam.rejoined:
-            found[design.colourway(code_of_unit(pair[0][0])).recipe] += count
+            found[_recipe_of(design, pair[0][0]).name] += count
     return found
 
 

@@ -56,6 +56,12 @@ def unit_counts(design: Design) -> dict[str, int]:
     return {colourway.code: found[colourway.code] for colourway in design.colourways if found[colourway.code]}
 
 
+def master_codes(design: Design) -> tuple[str, ...]:
+    """Return the colourways of the masters that the map needs, in the order of the design."""
+    needed = {code for used in unit_counts(design) for code in design.masters_of(used)}
+    return tuple(colourway.code for colourway in design.colourways if colourway.code in needed)
+
+
 def kind_counts(design: Design) -> Counter[str]:
     """Count the units of each name that the map uses."""
     found: Counter[str] = Counter()

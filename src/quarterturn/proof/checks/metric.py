@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import Design, Severity, dotted
+from quarterturn.design import Design, RecipeKind, Severity, dotted
 from quarterturn.measure import MM, Length, Units
 from quarterturn.proof.checks.fault import Fault, check, tell
 from quarterturn.proof.model import Pattern
@@ -39,8 +39,12 @@ def _nearest(value: Length, units: Units) -> str:
 
 def _sizes(design: Design) -> Iterator[tuple[str, Length]]:
     for recipe in design.recipes:
-        yield dotted("recipes", recipe.name, "finished"), recipe.finished
-        yield dotted("recipes", recipe.name, "trim"), recipe.trim
+        if recipe.kind is RecipeKind.SHAPES:
+            yield dotted("recipes", recipe.name, "width"), recipe.width
+            yield dotted("recipes", recipe.name, "height"), recipe.height
+        else:
+            yield dotted("recipes", recipe.name, "finished"), recipe.finished
+        yield dotted("recipes", recipe.name, "trim"), recipe.trim_width
     for number, border in enumerate(design.borders):
         yield dotted("borders", number, "width"), border.width
     yield "binding.width", design.binding_width

@@ -24,7 +24,7 @@ def layout_drawn(pattern: Pattern) -> Iterator[Fault]:
         [(unit.name, unit.turn) for unit in pattern.setting.row(r)] for r in range(pattern.setting.rows)
     ]
     yield from _differing(pattern.design, rows, placed, "the assembly drawing")
-    names = names_of_units(pattern.steps)
+    names = names_of_units(pattern)
     for step in pattern.steps.steps:
         if isinstance(step.action, LayOut):
             laid = [[(names.get(p.label, p.label), p.turn) for p in row] for row in step.action.rows]
@@ -63,7 +63,7 @@ def centre_sewn(pattern: Pattern) -> Iterator[Fault]:
         yield Fault("setting.map", "No step sews the rows to one another.", REBUILD)
         return
     assert isinstance(centre.action, SewLine)
-    lines, names = _lines(steps), names_of_units(steps)
+    lines, names = _lines(steps), names_of_units(pattern)
     sewn = {part: _taken_apart(part, lines, names) for part in set(centre.action.parts)}
     rows = [sewn[part] for part in centre.action.parts]
     yield from _differing(

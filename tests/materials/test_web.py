@@ -104,7 +104,7 @@ def test_rows_hold_all_tracings_and_no_row_could_hold_one_more(
     width: Fraction, height: Fraction, count: int, gap: int
 ) -> None:
     apart = inches(0, gap, 8)
-    rows = web_rows("round", width, height, count, inches(17), apart)
+    rows = web_rows("round", "round", width, height, count, inches(17), apart)
     across = rows.per_row * width + (rows.per_row - 1) * apart
     assert across <= 17 < across + apart + width
     assert (rows.rows - 1) * rows.per_row < count <= rows.rows * rows.per_row

@@ -2,9 +2,18 @@
 
 from __future__ import annotations
 
-from quarterturn.blocks import FusedShape, Master
-from quarterturn.geometry import Path, Region, keep_left, line_through, offset_region, shared_area
-from quarterturn.geometry import uncovered_area as uncovered
+from quarterturn.blocks import Master
+from quarterturn.geometry import (
+    Path,
+    Region,
+    as_polygon,
+    from_polygons,
+    keep_left,
+    line_through,
+    offset_region,
+    shared_area,
+    without,
+)
 from quarterturn.steps.ground import OVERLAP, lie_on
 from quarterturn.steps.making import Behind
 
@@ -13,26 +22,32 @@ ON_GROUND = -1
 
 
 def behind_shapes(master: Master, kind: int) -> tuple[Behind, ...]:
-    """Return what is cut away behind each shape of a kind of unit, from the lowest shape up.
+    """Return what lies behind each shape of a kind of unit and can be cut away, from the lowest shape up.
 
-    Where nothing lies farther inside its stitching than its underlap, there is nothing to cut away.
+    Where nothing lies farther inside the stitching of a shape than its underlap, it has no layers to cut away.
     """
     piece = next(part for part in master.parts if part.unit == kind).outline
-    found = []
-    for number, shape in enumerate(master.shapes):
-        hollow = clipped(offset_region(shape.region, -float(shape.underlap)), piece)
-        uppers = [other for other in master.shapes[number + 1 :] if lie_on(shape, other)]
-        if hollow.is_empty() or (uppers and _is_held(hollow, shape, uppers)):
-            continue
-        lower = (k for k in range(number) if shared_area(hollow, master.shapes[k].region) > OVERLAP)
-        found.append(Behind(number, shape.part, shape.underlap, (ON_GROUND, *lower)))
-    return tuple(found)
+    shown = (
+        number for number, shape in enumerate(master.shapes) if not clipped(shape.region, piece).is_empty()
+    )
+    return tuple(_behind(master, number, piece) for number in shown)
 
 
-def _is_held(hollow: Region, shape: FusedShape, uppers: list[FusedShape]) -> bool:
-    """Tell whether the stitching of higher shapes leaves nothing of a hollow to cut away."""
-    covers = [offset_region(upper.region, float(shape.underlap)) for upper in uppers]
-    return uncovered(hollow, covers) < OVERLAP
+def _behind(master: Master, number: int, piece: Path) -> Behind:
+    shape, below = master.shapes[number], master.shapes[:number]
+    hollow = clipped(offset_region(shape.region, -float(shape.underlap)), piece)
+    for upper in master.shapes[number + 1 :]:
+        if not hollow.is_empty() and lie_on(shape, upper):
+            hollow = _beside(hollow, offset_region(upper.region, float(shape.underlap)))
+    if hollow.is_empty() or hollow.area() < OVERLAP:
+        return Behind(number, shape.part, shape.underlap, ())
+    lower = (k for k, other in enumerate(below) if shared_area(hollow, other.region) > OVERLAP)
+    return Behind(number, shape.part, shape.underlap, (ON_GROUND, *lower))
+
+
+def _beside(hollow: Region, held: Region) -> Region:
+    """Return what of a hollow is not held by the stitching of a higher shape, or hidden by that shape."""
+    return from_polygons(without(as_polygon(hollow), as_polygon(held)))
 
 
 def clipped(region: Region, outline: Path) -> Region:

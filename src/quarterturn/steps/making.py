@@ -139,11 +139,15 @@ class Behind:
 
 @dataclass(frozen=True, slots=True)
 class CutAway:
-    """Cut away, from the wrong side, what lies behind the shapes of a unit; behind the lowest shape first."""
+    """Cut away, from the wrong side, what lies behind the shapes of a unit; behind the lowest shape first.
+
+    `narrow` are shapes behind which nothing lies far enough inside the stitching: there nothing is cut away.
+    """
 
     code: str
     recipe: str
     behind: tuple[Behind, ...]
+    narrow: tuple[Behind, ...] = ()
 
 
 class Reference(enum.Enum):

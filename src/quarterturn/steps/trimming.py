@@ -41,8 +41,10 @@ def trim_of_whole(master: Master) -> tuple[TrimLine, ...]:
 def trim_of_unit(master: Master, kind: int, as_cut: Path) -> tuple[TrimLine, ...]:
     """Return the trims of a kind of unit, measured from its cut edges, or from a crease where it has none that way.
 
-    `as_cut` is its outline as the cuts leave it; all is in the unit's frame.
+    `as_cut` is its outline as the cuts leave it; all is in the unit's frame, but for a master that is not cut.
     """
+    if not master.cuts:
+        return trim_of_whole(master)
     motion = next(part for part in master.parts if part.unit == kind).motion
     cuts, creases = (tuple(laid(line, motion) for line in lines) for lines in (master.cuts, IN_HALF))
     edges = [line_through(side.start, side.end) for side in as_cut.segments]

@@ -73,12 +73,15 @@ def _kind_steps(
         yield draft(Chapter.UNITS, SetAside(SURPLUS), (Pile(lying, unit.surplus),))
         return
     code, recipe, size = masters.code, master.recipe, _as_cut(master, kind)
-    behind = behind_shapes(master, kind)
+    shapes = behind_shapes(master, kind)
+    behind = tuple(shape for shape in shapes if shape.layers)
     trim = () if is_trimmed_whole(master) else trim_of_unit(master, kind, size)
     if behind:
         label = labels.open_unit(unit.name) if trim else labels.unit(unit.name)
         made = _sized(label, unit.made, size)
-        yield draft(Chapter.UNITS, CutAway(code, recipe, behind), (Pile(lying, unit.made),), (made,))
+        narrow = tuple(shape for shape in shapes if not shape.layers)
+        action = CutAway(code, recipe, behind, narrow)
+        yield draft(Chapter.UNITS, action, (Pile(lying, unit.made),), (made,))
         lying = label
     if trim:
         made = _sized(labels.unit(unit.name), unit.made, master.units[kind].cut_outline)
@@ -89,8 +92,9 @@ def _kind_steps(
 
 def is_done_when_stitched(master: Master) -> bool:
     """Tell whether nothing is left to do to a master when its shapes are stitched: it is a unit then."""
-    uncut = not master.cuts and not behind_shapes(master, 0)
-    return uncut and not trim_of_unit(master, 0, _as_cut(master, 0))
+    if master.cuts or trim_of_whole(master):
+        return False
+    return not any(shape.layers for shape in behind_shapes(master, 0))
 
 
 def _sized(label: str, count: int, outline: Path) -> Product:
@@ -145,8 +149,8 @@ def _rejoin(
 
 def _across(cut: StraightLine, half: Path) -> Point:
     """Return the direction over the cut from the side on which a half lies."""
-    over = cut.direction * 1j
-    return over if cut.side(path_bounds(half).centre) < 0 else -over
+    over, corners = cut.direction * 1j, half.corners()
+    return over if sum(map(cut.side, corners)) < 0 else -over
 
 
 def _ears(first: Path, second: Path, way: Point) -> int:

@@ -169,6 +169,19 @@ def last_two_swapped(action: s.SewLine) -> s.SewLine:
     return replace(action, parts=(*action.parts[:-2], action.parts[-1], action.parts[-2]))
 
 
+def trimmed_by(by: Fraction) -> Callable[[Any], s.Trim]:
+    """Trim nearer to the edges that it is measured from."""
+
+    def change(action: s.Trim) -> s.Trim:
+        lines = (
+            replace(line, line=line.line.moved_left(float(by)), distance=line.distance - by)
+            for line in action.lines
+        )
+        return replace(action, lines=tuple(lines))
+
+    return change
+
+
 def shorter_cloth(fabric: str) -> Callable[[Supplies], Supplies]:
     """Give half as much of a fabric as the list says."""
 
@@ -233,7 +246,7 @@ MUTATIONS: dict[str, Mutation] = {
     ),
     "no creases": drop(s.Crease),
     "crease beside the middle": alter(
-        s.Crease, lambda a: replace(a, cuts=(StraightLine(0.125 + 0j, 1j), a.cuts[1]))
+        s.Crease, lambda a: replace(a, folds=(StraightLine(0.125 + 0j, 1j), a.folds[1]))
     ),
     "shape of the other colourway": rework(
         s.FuseToGround, lambda t: replace(t, uses=(t.uses[0], replace(t.uses[1], label="A round")))
@@ -241,8 +254,12 @@ MUTATIONS: dict[str, Mutation] = {
     "edge not stitched": drop(s.StitchEdge),
     "stitched after cutting apart": swap(s.StitchEdge, s.CutApart),
     "stitched length wrong": alter(s.StitchEdge, lambda a: replace(a, edge=a.edge + 1)),
-    "stitching started on a cut": alter(s.StitchEdge, lambda a: replace(a, start=complex(abs(a.start), 0))),
-    "stitching started beside the edge": alter(s.StitchEdge, lambda a: replace(a, start=a.start * 1.1)),
+    "stitching started on a cut": alter(
+        s.StitchEdge, lambda a: replace(a, starts=(complex(abs(a.starts[0]), 0),))
+    ),
+    "stitching started beside the edge": alter(
+        s.StitchEdge, lambda a: replace(a, starts=(a.starts[0] * 1.1,))
+    ),
     "thread to match the ground": alter(s.StitchEdge, lambda a: replace(a, thread_fabric="A")),
     "cut an eighth off the middle": alter(
         s.CutApart, lambda a: replace(a, cuts=(StraightLine(0.125 + 0j, 1j), a.cuts[1]))
@@ -259,13 +276,15 @@ MUTATIONS: dict[str, Mutation] = {
         s.CutApart, lambda a: replace(a, parts=tuple((n, m.then(Motion(1j))) for n, m in a.parts))
     ),
     "five units from a square": rework(s.CutApart, lambda t: replace(t, makes=made_more(t.makes))),
-    "ground cut away through the stitching": alter(s.CutAway, lambda a: replace(a, inside=Fraction(0))),
-    "trimmed an eighth too small": alter(s.Trim, lambda a: replace(a, side=a.side - EIGHTH)),
+    "ground cut away through the stitching": alter(
+        s.CutAway, lambda a: replace(a, behind=(replace(a.behind[0], inside=Fraction(0)),))
+    ),
+    "trimmed an eighth too small": alter(s.Trim, trimmed_by(EIGHTH)),
     "trimmed an eighth too small, and said so": rework(
         s.Trim,
         lambda t: replace(
             t,
-            action=s.Trim(t.makes[0].width - EIGHTH),
+            action=trimmed_by(EIGHTH)(t.action),
             makes=(replace(t.makes[0], width=t.makes[0].width - EIGHTH, height=t.makes[0].height - EIGHTH),),
         ),
     ),

@@ -26,6 +26,7 @@ from quarterturn.geometry import (
     region_bounds,
     same_outline,
     same_region,
+    shared_area,
     shift,
 )
 from quarterturn.measure import Length
@@ -214,12 +215,27 @@ def _kept_scrap(scrap: Scrap, line: StraightLine) -> Scrap | None:
 
 
 def same_cloth(a: Patch, b: Patch) -> bool:
-    """Tell whether two patches are the same cloth lying in the same place."""
-    return (
-        same_outline(a.edge, b.edge)
-        and [s.fabric for s in a.scraps] == [s.fabric for s in b.scraps]
-        and all(same_region(p.region, q.region) for p, q in zip(a.scraps, b.scraps, strict=True))
-    )
+    """Tell whether two patches are the same cloth lying in the same place.
+
+    Which of two layers came first matters only where they lie on one another.
+    """
+    if not same_outline(a.edge, b.edge) or len(a.scraps) != len(b.scraps):
+        return False
+    left = list(b.scraps)
+    for scrap in a.scraps:
+        twin = next((other for other in left if _same_scrap(scrap, other)), None)
+        if twin is None or any(_overlap(below, twin) for below in left[: left.index(twin)]):
+            return False
+        left.remove(twin)
+    return True
+
+
+def _same_scrap(a: Scrap, b: Scrap) -> bool:
+    return a.fabric == b.fabric and same_region(a.region, b.region)
+
+
+def _overlap(a: Scrap, b: Scrap) -> bool:
+    return shared_area(a.region, b.region) > EQUAL
 
 
 def facing(patch: Patch, way: Point) -> Line:

@@ -91,6 +91,8 @@ def _laid_down(ground: Patch, shape: Patch, place: Place) -> Patch:
         raise SpoiledError("A shape would be fused face down.")
     if not any(abs(place.motion(0j) - mark) < EQUAL for mark in ground.marks.points):
         raise SpoiledError("The ground has no mark to centre the shape on.")
+    if any(lower.number == place.number for lower in ground.shapes):
+        raise SpoiledError("A shape lies there already.")
     region = place.motion.region(cloth.region)
     if uncovered_area(Region(region.paths[:1]), [Region((ground.edge,))]) > SLIVER:
         raise SpoiledError("The shape is larger than its square.")

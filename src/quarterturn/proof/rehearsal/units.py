@@ -23,6 +23,7 @@ from quarterturn.geometry import (
 from quarterturn.measure import MM
 from quarterturn.proof.rehearsal.cloth import (
     EQUAL,
+    GROUND,
     Fused,
     Marks,
     Patch,
@@ -46,7 +47,11 @@ def cut_away(table: Table, step: Step, action: CutAway) -> None:
     (pile,), (product,) = step.uses, step.makes
     all_used(pile.count, product.count)
     unit = table.take_patch(pile)
-    for behind in action.behind:
+    there = {scrap.number for scrap in unit.scraps} - {GROUND}
+    named = [behind.number for behind in (*action.behind, *action.narrow)]
+    if sorted(named) != sorted(there):
+        raise SpoiledError("The step does not say what to do behind every shape.")
+    for behind in (*action.behind, *action.narrow):
         unit = _cut_behind(unit, behind)
     table.put(product, unit)
 
@@ -61,7 +66,7 @@ def _cut_behind(unit: Patch, behind: Behind) -> Patch:
     above = numbers.index(behind.number)
     hollow = _hollow(unit, shape, behind)
     lower = [s for s in unit.scraps[:above] if _is_cloth_at(s, hollow)]
-    if not lower or [s.number for s in lower] != list(behind.layers):
+    if [s.number for s in lower] != list(behind.layers):
         raise SpoiledError("What lies behind the shape is not what the step cuts away.")
     if uncovered_area(hollow, [unit.scraps[above].region]) > SLIVER:
         raise SpoiledError("More would be cut away than the shape covers.")

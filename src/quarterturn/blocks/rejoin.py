@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from quarterturn.blocks.apart import Layers, Piece, in_order, kept_within, moved
@@ -11,8 +12,10 @@ from quarterturn.design import FIRST, SECOND, Rejoined
 from quarterturn.geometry import (
     Motion,
     Path,
+    Region,
     StraightLine,
     as_polygon,
+    difference_area,
     from_polygons,
     joined,
     keep_left,
@@ -22,6 +25,9 @@ from quarterturn.geometry import (
     rectangle,
     shift,
 )
+
+_NOTHING = 1e-6
+"""Areas below this, in square inches, are the noise of a polygon overlay."""
 
 
 def rejoin(recipe: Rejoined, master: Master) -> Rejoining:
@@ -74,16 +80,21 @@ def _block(master: Master, firsts: int, line: StraightLine, trimmed: Path, seam:
         for which, layers in zip((FIRST, SECOND), halves, strict=True)
         for layer in layers
     ]
-    outline = from_polygons(joined(*(as_polygon(layers[0].region) for layers in halves))).paths[0]
     raw = tuple(named)
     return Piece(
         name=master.parts[firsts].name,
-        outline=merged(outline),
+        outline=_outline(halves, trimmed),
         raw=raw,
         trimmed=kept_within(raw, trimmed),
         cut_outline=trimmed,
         sewn_outline=offset_path(trimmed, -seam).paths[0],
     )
+
+
+def _outline(halves: Sequence[Layers], trimmed: Path) -> Path:
+    """Return the outline of what two halves cover, before it is trimmed; exact where there is nothing to trim."""
+    whole = from_polygons(joined(*(as_polygon(layers[0].region) for layers in halves)))
+    return trimmed if difference_area(whole, Region((trimmed,))) < _NOTHING else merged(whole.paths[0])
 
 
 def _half_layers(master: Master, which: int, line: StraightLine) -> Layers:

@@ -6,14 +6,16 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any
 
 from quarterturn.design import limits
-from quarterturn.design.cloth import check_count, read_colourways, read_fabrics, read_recipes
+from quarterturn.design.cloth import check_count, read_fabrics
+from quarterturn.design.colourways import known, read_colourways
 from quarterturn.design.defaults import BINDING_WIDTH
 from quarterturn.design.habits import read_count, read_house, read_making
 from quarterturn.design.keys import dotted
+from quarterturn.design.map_sizes import check_sizes
 from quarterturn.design.maps import MAP, check_symmetry, read_map
-from quarterturn.design.model import Border, Colourway, Design, StraightSet, Symmetry
+from quarterturn.design.model import Border, Design, StraightSet, Symmetry
 from quarterturn.design.notes import Notes
-from quarterturn.design.recipes import Recipe
+from quarterturn.design.recipe_reading import read_recipes
 from quarterturn.design.words import LONGEST_TEXT, read_name, read_text, refer
 from quarterturn.measure import Length
 
@@ -47,8 +49,8 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
     )
     making = read_making(file.making, notes)
     fabrics = read_fabrics(file.fabrics, making.usable_width, notes)
-    recipes = read_recipes(file.recipes, making.seam, notes)
-    colourways = read_colourways(file.colourways, letters, names, notes)
+    recipes, rejoined = read_recipes(file.recipes, making.seam, notes)
+    colourways = read_colourways(file.colourways, known((letters, names, codes), recipes, rejoined), notes)
     setting = _read_setting(file.setting, codes, notes)
     borders = _read_borders(file.borders, letters, notes)
     binding, binding_width, backing = _read_finish(file, letters, notes)
@@ -71,6 +73,7 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
         backing_fabric=backing,
         making=making,
         house=read_house(file.house, any(fabric.price is not None for fabric in fabrics), notes),
+        rejoined=rejoined,
     )
     if not notes.stops():
         _check_whole(design, notes)
@@ -139,36 +142,4 @@ def _check_whole(design: Design, notes: Notes) -> None:
             f"Keep to {limits.MOST_ROWS} each way.",
         )
         return
-    sizes = _finished_sizes(design)
-    if len(sizes) > 1:
-        _note_sizes(sizes, notes)
-        return
-    borders = 2 * sum(border.width for border in design.borders)
-    longest = max(down, across) * next(iter(sizes)) + borders
-    if longest > limits.LARGEST_QUILT:
-        notes.add(
-            "quilt-too-large",
-            "setting",
-            f"The quilt measures {notes.show(longest)} along its longer side.",
-            "Use fewer or smaller units.",
-        )
-
-
-def _finished_sizes(design: Design) -> dict[Length, str]:
-    """Return each finished size in the map, with the first colourway that has it."""
-    by_code: dict[str, Colourway] = {colourway.code: colourway for colourway in design.colourways}
-    by_name: dict[str, Recipe] = {recipe.name: recipe for recipe in design.recipes}
-    sizes: dict[Length, str] = {}
-    for code in dict.fromkeys(cell.code for row in design.setting.cells for cell in row):
-        sizes.setdefault(by_name[by_code[code].recipe].finished, code)
-    return sizes
-
-
-def _note_sizes(sizes: Mapping[Length, str], notes: Notes) -> None:
-    told = ", ".join(f"{code} finishes {notes.show(size)}" for size, code in sizes.items())
-    notes.add(
-        "units-differ",
-        MAP,
-        f"The units of the map differ in size: {told}.",
-        "In a straight setting all units finish alike; change finished in their recipes.",
-    )
+    check_sizes(design, notes)

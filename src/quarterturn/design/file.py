@@ -9,7 +9,9 @@ from __future__ import annotations
 import datetime
 from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, WithJsonSchema
+
+from quarterturn.design.cuts import CUT_WORDS
 
 
 def _table(needs: tuple[str, ...] = ()) -> ConfigDict:
@@ -19,6 +21,27 @@ def _table(needs: tuple[str, ...] = ()) -> ConfigDict:
 
 Measure = str | int | Annotated[float, Field(allow_inf_nan=False)]
 """A length: text with its unit, or a bare number in inches (in millimetres where units is metric)."""
+
+
+_LENGTH_SCHEMA: dict[str, Any] = {"type": ["string", "number"]}
+_POINT_SCHEMA: dict[str, Any] = {
+    "type": "array",
+    "items": _LENGTH_SCHEMA,
+    "minItems": 2,
+    "maxItems": 2,
+}
+_CUTS_SCHEMA: dict[str, Any] = {
+    "anyOf": [
+        {"enum": list(CUT_WORDS)},
+        {"type": "array", "items": {"type": "array", "items": _POINT_SCHEMA, "minItems": 2, "maxItems": 2}},
+    ]
+}
+
+Point = Annotated[Any, WithJsonSchema(_POINT_SCHEMA)]
+"""Two lengths, x and y, of which the reader tells the mistakes itself."""
+Cuts = Annotated[Any, WithJsonSchema(_CUTS_SCHEMA)]
+"""A word, or a list of lines, each through two points; the reader tells the mistakes itself."""
+Outline = Literal["circle", "heart", "soft heart", "leaf", "petal", "drop", "rounded square", "scallop"]
 
 
 class FabricTable(BaseModel):
@@ -33,6 +56,9 @@ class FabricTable(BaseModel):
         None, description="How its print runs: none (any way up), two-way (stripes) or one-way."
     )
     kind: Literal["cotton", "flannel", "wool"] | None = Field(None, description="What it is made of.")
+    upright: bool | None = Field(
+        None, description="true: its print, which has a direction, must stand upright in the quilt."
+    )
     price: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
         None, description="Price of a yard (inch patterns) or of a metre, in the currency of [house]."
     )
@@ -42,9 +68,7 @@ class ShapeTable(BaseModel):
     """What the shape is and how large: one of diameter, radius and flow for a circle, width for any other."""
 
     model_config = _table()
-    outline: (
-        Literal["circle", "heart", "soft heart", "leaf", "petal", "drop", "rounded square", "scallop"] | None
-    ) = Field(None, description="Its outline; a circle if it is left out.")
+    outline: Outline | None = Field(None, description="Its outline; a circle if it is left out.")
     width: Measure | None = Field(
         None, description="What the outline measures across as you trace it, before it is turned."
     )
@@ -59,17 +83,52 @@ class ShapeTable(BaseModel):
     )
 
 
-class RecipeTable(BaseModel):
-    """How one master square becomes units. Give one or two of finished, start and trim; the rest follows."""
+class ShapeOnTable(BaseModel):
+    """A shape of a recipe of kind "shapes cut". They are fused in the order of the file, the later on top."""
 
-    model_config = _table(("kind", "shape"))
-    kind: Literal["circle cut both ways", "shape cut both ways"] | None = Field(
-        None, description="What is fused, and how it is cut."
+    model_config = _table(("name", "width"))
+    name: str | None = Field(None, description="The part that it is; colourways give each part a fabric.")
+    outline: Outline | Literal["ring"] | None = Field(
+        None, description="Its outline; a circle if it is left out. A ring is a disc with a round hole."
+    )
+    width: Measure | None = Field(None, description="What the outline measures across before it is turned.")
+    inner: Measure | None = Field(None, description="What the hole of a ring measures across.")
+    lobes: int | None = Field(None, description="How many lobes a scallop has.")
+    at: Point = Field(
+        None, description="Where its middle lies, right of and below the middle of the master: two lengths."
+    )
+    turn: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
+        None, description="Degrees clockwise, such as 45."
+    )
+    underlap: Measure | None = Field(
+        None, description="What of the cloth below stays inside its stitching when the rest is cut away."
+    )
+
+
+class RecipeTable(BaseModel):
+    """How masters become units. Give one or two of finished, start and trim; the rest follows."""
+
+    model_config = _table(("kind",))
+    kind: Literal["circle cut both ways", "shape cut both ways", "shapes cut", "halves rejoined"] | None = (
+        Field(None, description="What is fused, and how it is cut; or which halves are rejoined.")
     )
     finished: Measure | None = Field(None, description="Side of the unit inside its seams.")
+    finished_width: Measure | None = Field(None, description="Width of a unit that is not square.")
+    finished_height: Measure | None = Field(None, description="Height of a unit that is not square.")
     start: Measure | None = Field(None, description="Side of the master square as you cut it.")
+    width: Measure | None = Field(None, description="Width, as you cut it, of a master that is not square.")
+    height: Measure | None = Field(None, description="Height, as you cut it, of a master that is not square.")
     trim: Measure | None = Field(None, description="What is trimmed off the master in all.")
-    shape: ShapeTable | None = Field(None, description="The size of the shape.")
+    shape: ShapeTable | None = Field(None, description="The size of the shape, where there is one.")
+    cuts: Cuts = Field(
+        None,
+        description="How shapes cut are cut: none, across, down, both ways, one diagonal, both diagonals, or lines, "
+        "each through two points from the middle of the master.",
+    )
+    shapes: list[ShapeOnTable] | None = Field(
+        None, description="The shapes of shapes cut, in the order of fusing: the later on top."
+    )
+    of: str | None = Field(None, description="The recipe whose halves are rejoined.")
     curve: Literal["as drawn", "sewn true"] | None = Field(
         None,
         description="as drawn: trace it as it is; sewn true: trace it spread, so that it is true when sewn.",
@@ -79,10 +138,19 @@ class RecipeTable(BaseModel):
 class ColourwayTable(BaseModel):
     """A recipe in cloth. The key is the code that the map writes, one or two small letters."""
 
-    model_config = _table(("recipe", "ground", "shape"))
+    model_config = _table(("recipe",))
     recipe: str | None = Field(None, description="The recipe that it follows.")
     ground: str | None = Field(None, description="The letter of the fabric below.")
-    shape: str | None = Field(None, description="The letter of the fabric that is fused on.")
+    shape: str | None = Field(
+        None, description="The letter of the fabric that is fused on, where there is one."
+    )
+    shapes: dict[str, str] | None = Field(
+        None, description="The letter of the fabric of each part of shapes cut."
+    )
+    first: str | None = Field(
+        None, description="The colourway of the first master whose halves are rejoined."
+    )
+    second: str | None = Field(None, description="The colourway of the second.")
 
 
 class SettingTable(BaseModel):

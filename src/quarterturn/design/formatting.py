@@ -6,9 +6,9 @@ from collections.abc import Iterable
 
 from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
-from quarterturn.design.model import Border, Colourway, Design, EdgeStitch, Fabric, House, Making, StraightSet
-from quarterturn.design.recipes import DrawnDiameter, DrawnOutline, FinishedRadius, Recipe, ShapeSize
-from quarterturn.design.text import quote_length, quote_lines, quote_text, write_length
+from quarterturn.design.model import Border, Design, EdgeStitch, Fabric, House, Making, StraightSet
+from quarterturn.design.recipe_writing import Pair, colourway_tables, recipe_tables
+from quarterturn.design.text import quote_length, quote_lines, quote_text
 from quarterturn.measure import Length, Units
 
 
@@ -18,8 +18,8 @@ def format_design(design: Design) -> str:
     tables = [
         _head(design),
         *(_fabric(fabric, units) for fabric in design.fabrics),
-        *(_recipe(recipe, units) for recipe in design.recipes),
-        *(_colourway(colourway) for colourway in design.colourways),
+        *(_table(header, *pairs) for header, pairs in recipe_tables(design)),
+        *(_table(header, *pairs) for header, pairs in colourway_tables(design)),
         _setting(design.setting),
         *(_border(border, units) for border in design.borders),
         _table(
@@ -33,9 +33,6 @@ def format_design(design: Design) -> str:
         _house(design.house),
     ]
     return "\n\n".join(tables) + "\n"
-
-
-Pair = tuple[str, str]
 
 
 def _long(value: Length, units: Units) -> str:
@@ -75,45 +72,12 @@ def _fabric(fabric: Fabric, units: Units) -> str:
         ("colour", quote_text(fabric.colour)),
         ("width", _long(fabric.width, units)),
         ("direction", quote_text(fabric.direction.value)),
+        *([("upright", "true")] if fabric.upright else []),
         ("kind", quote_text(fabric.kind.value)),
     ]
     if fabric.price is not None:
         pairs.append(("price", repr(float(fabric.price))))
     return _table(f"[{dotted('fabrics', fabric.letter)}]", *pairs)
-
-
-def _recipe(recipe: Recipe, units: Units) -> str:
-    trims = f" # trims {write_length(recipe.trim, units)}" if recipe.trim else " # nothing to trim"
-    return _table(
-        f"[{dotted('recipes', recipe.name)}]",
-        ("kind", quote_text(_kind(recipe.size))),
-        ("finished", _long(recipe.finished, units)),
-        ("start", _long(recipe.start, units) + trims),
-        ("shape", f"{{ {_size(recipe.size, units)} }}"),
-        ("curve", quote_text(recipe.curve.value)),
-    )
-
-
-def _kind(size: ShapeSize) -> str:
-    return "shape cut both ways" if isinstance(size, DrawnOutline) else "circle cut both ways"
-
-
-def _size(size: ShapeSize, units: Units) -> str:
-    if isinstance(size, DrawnOutline):
-        pairs = [("outline", quote_text(size.outline)), ("width", _long(size.width, units))]
-        pairs += [("turn", str(size.turn)), *([("lobes", str(size.lobes))] if size.lobes else [])]
-        return ", ".join(_lines(pairs))
-    if isinstance(size, DrawnDiameter):
-        return f"diameter = {_long(size.diameter, units)}"
-    if isinstance(size, FinishedRadius):
-        return f"radius = {_long(size.radius, units)}"
-    return "flow = true"
-
-
-def _colourway(colourway: Colourway) -> str:
-    cloths = (("ground", colourway.ground), *colourway.shapes)
-    pairs = ((key, quote_text(text)) for key, text in (("recipe", colourway.recipe), *cloths))
-    return _table(f"[{dotted('colourways', colourway.code)}]", *pairs)
 
 
 def _setting(setting: StraightSet) -> str:

@@ -17,6 +17,9 @@ MOST_FABRICS = 60
 MOST_RECIPES = 40
 MOST_COLOURWAYS = 200
 MOST_BORDERS = 20
+MOST_CUTS = 5
+MOST_SHAPES = 40
+MOST_DEGREES = 360
 MOST_ROWS = 200
 """Rows, and columns, with all repeats laid out."""
 LARGEST_QUILT = inches(400)
@@ -44,6 +47,9 @@ START = Range(inches(1), inches(124), "the side of a master")
 TRIM = Range(_NOTHING, inches(12), "a trim allowance")
 DIAMETER = Range(inches(0, 1, 8), inches(124), "the diameter of a shape")
 RADIUS = Range(inches(0, 1, 16), inches(62), "the radius of a shape")
+OFF_MIDDLE = Range(inches(-62), inches(62), "a distance from the middle of a master")
+INNER = Range(inches(0, 1, 8), inches(124), "the hole of a ring")
+UNDERLAP = Range(_NOTHING, inches(4), "what stays below a shape")
 BORDER = Range(inches(0, 1, 4), inches(60), "the finished width of a border")
 BINDING = Range(inches(0, 3, 4), inches(6), "the width of a binding strip")
 

@@ -13,6 +13,8 @@ from quarterturn.design.notes import Notes, did_you_mean, quoted
 from quarterturn.measure import show_count
 
 _CELL = re.compile(r"([a-z]{1,2})(?:-([a-z]+))?([0-9]*)")
+_NUMBERED = re.compile(r"p[a-z]")
+"""Pieces of cuts that leave neither halves nor quarters: pa, pb …"""
 QUARTERS = ("tl", "tr", "br", "bl")
 """The quarters of a master, clockwise from the top left."""
 HALVES = ("lh", "rh", "th", "bh")
@@ -78,9 +80,13 @@ def _check_mirrored(setting: StraightSet, notes: Notes) -> None:
             return
 
 
+def _is_piece(name: str | None) -> bool:
+    return name in (None, *QUARTERS, *HALVES, *TRIANGLES) or bool(name and _NUMBERED.fullmatch(name))
+
+
 def _cell(word: str, codes: list[str]) -> Cell | None:
     found = _CELL.fullmatch(word)
-    if not found or found[1] not in codes or found[2] not in (None, *QUARTERS):
+    if not found or found[1] not in codes or not _is_piece(found[2]):
         return None
     if found[3] in ("", "0", "1", "2", "3"):
         return Cell(found[1], int(found[3] or 0), found[2] or "")
@@ -134,8 +140,11 @@ def _fault(word: str, codes: list[str]) -> tuple[str, str, str]:
         return "bad-cell", f"{shown} is not a unit of the map.", remedy
     if found[1] not in codes:
         return "unknown-code", f"There is no colourway `{found[1]}`.", did_you_mean(found[1], codes)
-    if found[2] not in (None, *QUARTERS):
-        remedy = "A quarter is `tl` (top left), `tr`, `br` or `bl`, such as a-tl0."
-        return "unknown-quarter", f"{shown} asks for a quarter `{found[2][:8]}`.", remedy
+    if not _is_piece(found[2]):
+        remedy = (
+            "A quarter is `tl` (top left), `tr`, `br` or `bl`, such as a-tl0; a half is `lh` (left), `rh`, "
+            "`th` (top) or `bh`."
+        )
+        return "unknown-quarter", f"{shown} asks for a piece `{found[2][:8]}`.", remedy
     remedy = "A turn is 0, 1, 2 or 3 quarter turns clockwise."
     return "unknown-turn", f"{shown} asks for a turn of {found[3][:8]}.", remedy

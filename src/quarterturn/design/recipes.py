@@ -170,25 +170,14 @@ class Rejoined:
     trim_height: Length
 
 
-def cuts_both_ways(width: Length, height: Length) -> tuple[Cut, Cut]:
-    """Return the two cuts through the middle of a master: down it first, then across."""
-    return (cut_down(height), cut_across(width))
-
-
-def cut_down(height: Length) -> Cut:
-    """Return the cut down the middle of a master of this height."""
-    return Cut(Length(0), -height / 2, Length(0), height / 2)
-
-
-def cut_across(width: Length) -> Cut:
-    """Return the cut across the middle of a master of this width, from its right to its left."""
-    return Cut(width / 2, Length(0), -width / 2, Length(0))
-
-
 def one_shape_cut_both_ways(
     name: str, finished: Length, start: Length, trim: Length, size: ShapeSize, curve: Curve
 ) -> Recipe:
     """Return the recipe of a short form: one shape about the middle of a square that is cut both ways."""
     kind = RecipeKind.SHAPE if isinstance(size, DrawnOutline) else RecipeKind.CIRCLE
-    cuts, shapes = cuts_both_ways(start, start), (ShapeOn(SHAPE, size),)
+    down, across = (
+        (Length(0), -start / 2, Length(0), start / 2),
+        (start / 2, Length(0), -start / 2, Length(0)),
+    )
+    cuts, shapes = (Cut(*down), Cut(*across)), (ShapeOn(SHAPE, size),)
     return Recipe(name, start, start, finished, finished, trim, trim, cuts, shapes, curve, kind)

@@ -17,7 +17,6 @@ from quarterturn.geometry import (
     line_through,
     offset_region,
     shared_area,
-    uncovered_area,
     without,
 )
 from quarterturn.measure import MM
@@ -68,8 +67,6 @@ def _cut_behind(unit: Patch, behind: Behind) -> Patch:
     lower = [s for s in unit.scraps[:above] if _is_cloth_at(s, hollow)]
     if [s.number for s in lower] != list(behind.layers):
         raise SpoiledError("What lies behind the shape is not what the step cuts away.")
-    if uncovered_area(hollow, [unit.scraps[above].region]) > SLIVER:
-        raise SpoiledError("More would be cut away than the shape covers.")
     return replace(unit, scraps=tuple(_hollowed(s, hollow) if s in lower else s for s in unit.scraps))
 
 

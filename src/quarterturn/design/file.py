@@ -129,6 +129,9 @@ class RecipeTable(BaseModel):
         None, description="The shapes of shapes cut, in the order of fusing: the later on top."
     )
     of: str | None = Field(None, description="The recipe whose halves are rejoined.")
+    pieced: bool | None = Field(
+        None, description="true: the pattern offers the circle to be sewn along its curve as well."
+    )
     curve: Literal["as drawn", "sewn true"] | None = Field(
         None,
         description="as drawn: trace it as it is; sewn true: trace it spread, so that it is true when sewn.",

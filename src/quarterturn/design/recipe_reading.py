@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from quarterturn.design import limits
@@ -56,4 +57,5 @@ def _recipe(name: str, table: RecipeTable, seam: Length, notes: Notes) -> Recipe
         return None
     curve = Curve(table.curve or "as drawn")
     check_shape(key, size, curve, sizes.finished, seam, notes)
-    return one_shape_cut_both_ways(name, sizes.finished, sizes.start, sizes.trim, size, curve)
+    recipe = one_shape_cut_both_ways(name, sizes.finished, sizes.start, sizes.trim, size, curve)
+    return replace(recipe, pieced=bool(table.pieced))

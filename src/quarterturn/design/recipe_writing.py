@@ -58,6 +58,7 @@ def _short(recipe: Recipe, units: Units) -> list[Pair]:
         ("start", quote_length(recipe.width, units) + trims),
         ("shape", f"{{ {_size(recipe.shapes[0].size, units)} }}"),
         ("curve", quote_text(recipe.curve.value)),
+        *([("pieced", "true")] if recipe.pieced else []),
     ]
 
 

@@ -9,7 +9,16 @@ from quarterturn.publish.wording.assembly import centre_sewing, placed_name, row
 from quarterturn.publish.wording.colophon import defaults, imprint
 from quarterturn.publish.wording.flow import flow_facts
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import fabric_name, fabric_words, length, named, rectangle, sized
+from quarterturn.publish.wording.names import (
+    cloths_of,
+    fabric_name,
+    fabric_words,
+    length,
+    named,
+    parts_of,
+    rectangle,
+    sized,
+)
 from quarterturn.publish.wording.opening import (
     LABEL,
     TECHNIQUE,
@@ -35,6 +44,7 @@ __all__ = [
     "cautions",
     "centre_sewing",
     "cloth_needs",
+    "cloths_of",
     "curve_facts",
     "cutting_advice",
     "defaults",
@@ -46,6 +56,7 @@ __all__ = [
     "named",
     "notions",
     "other_needs",
+    "parts_of",
     "placed_name",
     "plan_line",
     "rectangle",

@@ -20,7 +20,7 @@ from quarterturn.materials.runs import (
 )
 from quarterturn.materials.shelves import Shelf, shelve
 from quarterturn.measure import Length, Units, buy_up
-from quarterturn.pieces import Piece, Purpose
+from quarterturn.pieces import Grain, Piece, Purpose
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +69,11 @@ def _demand(fabric: Fabric, pieces: Sequence[Piece]) -> _Demand:
     def of(purpose: Purpose) -> tuple[Piece, ...]:
         return tuple(piece for piece in pieces if piece.purpose is purpose)
 
-    long = tuple(piece for piece in of(Purpose.BORDER) if piece.length > fabric.width)
+    long = tuple(
+        piece
+        for piece in of(Purpose.BORDER)
+        if piece.length > fabric.width and piece.grain is not Grain.LENGTHWISE
+    )
     apart = (*long, *of(Purpose.BINDING), *of(Purpose.BACKING))
     kinds = [kind_of(piece, fabric.direction, fabric.width) for piece in pieces if piece not in apart]
     return _Demand(

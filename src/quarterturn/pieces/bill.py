@@ -109,11 +109,17 @@ def _border_wants(design: Design, setting: Setting) -> Iterable[_Want]:
 
 
 def _border_want(design: Design, strip: BorderStrip) -> _Want:
-    """Return the wish for a pair of border strips; the opposite one is its twin."""
+    """Return the wish for a pair of border strips; the opposite one is its twin.
+
+    Of a print that must stand upright the strips for the sides are cut along the cloth.
+    """
     seam, pair = design.making.seam, "side" if strip.side is Side.LEFT else "end"
     length, width = strip.length + 2 * seam, strip.depth + 2 * seam
     which = f"border {strip.ring + 1}" if len(design.borders) > 1 else "border"
-    return _Want(strip.fabric, Purpose.BORDER, f"{which}, {pair} strip", length, width, 2, 0, which)
+    lengthwise = pair == "side" and design.fabric(strip.fabric).upright
+    grain = Grain.LENGTHWISE if lengthwise else Grain.ANY
+    name = f"{which}, {pair} strip"
+    return _Want(strip.fabric, Purpose.BORDER, name, length, width, 2, 0, which, grain)
 
 
 def _binding_want(design: Design, setting: Setting) -> _Want:

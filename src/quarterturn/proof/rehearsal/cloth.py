@@ -50,7 +50,8 @@ GROUND = -1
 class Scrap:
     """One layer of cloth. `hollow` has been cut away behind another scrap and is not cloth any more.
 
-    `number` is that of the shape which it was cut as, or GROUND.
+    `number` is that of the shape which it was cut as, or GROUND. `up` is where the top of its print lies, if that is
+    of a fabric whose print must stand upright.
     """
 
     fabric: str
@@ -58,11 +59,13 @@ class Scrap:
     box: Bounds
     hollow: Region = NOTHING
     number: int = GROUND
+    up: Point | None = None
 
     def moved(self, motion: Motion) -> Scrap:
         """Return the scrap laid elsewhere."""
-        region = motion.region(self.region)
-        return Scrap(self.fabric, region, region_bounds(region), motion.region(self.hollow), self.number)
+        region, hollow = motion.region(self.region), motion.region(self.hollow)
+        up = None if self.up is None else motion(self.up) - motion(0j)
+        return replace(self, region=region, box=region_bounds(region), hollow=hollow, up=up)
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,25 +164,22 @@ class Patch:
         return here.turned(1) if turned and not fits else here
 
 
-def plain(fabric: str, width: Length | float, height: Length | float) -> Patch:
+def plain(fabric: str, width: Length | float, height: Length | float, up: Point | None = None) -> Patch:
     """Return a rectangle of one fabric, its top left corner at the origin."""
     edge = rectangle(0.0, 0.0, float(width), float(height))
-    return Patch(edge, (_scrap(fabric, Region((edge,))),))
+    return cut_to(fabric, Region((edge,)), up)
 
 
-def cut_to(fabric: str, region: Region) -> Patch:
+def cut_to(fabric: str, region: Region, up: Point | None = None) -> Patch:
     """Return cloth of one fabric cut out along an outline, and along that of its hole if it has one."""
-    return Patch(region.paths[0], (_scrap(fabric, region),))
+    return Patch(region.paths[0], (Scrap(fabric, region, region_bounds(region), up=up),))
 
 
-def with_shape(patch: Patch, fabric: str, shape: Fused) -> Patch:
-    """Return a patch with one more shape on top."""
-    layer = replace(_scrap(fabric, shape.region), number=shape.number)
+def with_shape(patch: Patch, cloth: Scrap, shape: Fused) -> Patch:
+    """Return a patch with one more shape on top, cut from a piece of cloth that lies as the shape does."""
+    region = shape.region
+    layer = replace(cloth, region=region, box=region_bounds(region), number=shape.number)
     return replace(patch, scraps=(*patch.scraps, layer), shapes=(*patch.shapes, shape))
-
-
-def _scrap(fabric: str, region: Region, hollow: Region = NOTHING) -> Scrap:
-    return Scrap(fabric, region, region_bounds(region), hollow)
 
 
 def keep(patch: Patch, line: StraightLine) -> Patch | None:
@@ -210,8 +210,7 @@ def _kept_scrap(scrap: Scrap, line: StraightLine) -> Scrap | None:
     region = keep_left(scrap.region, line)
     if region.is_empty():
         return None
-    kept = _scrap(scrap.fabric, region, keep_left(scrap.hollow, line))
-    return replace(kept, number=scrap.number)
+    return replace(scrap, region=region, box=region_bounds(region), hollow=keep_left(scrap.hollow, line))
 
 
 def same_cloth(a: Patch, b: Patch) -> bool:
@@ -231,6 +230,8 @@ def same_cloth(a: Patch, b: Patch) -> bool:
 
 
 def _same_scrap(a: Scrap, b: Scrap) -> bool:
+    if a.up is not None and b.up is not None and abs(a.up - b.up) > EQUAL:
+        return False
     return a.fabric == b.fabric and same_region(a.region, b.region)
 
 

@@ -17,14 +17,14 @@ def cut_strips(table: Table, step: Step, action: CutStrips) -> None:
     """Cut strips across a fabric."""
     for product in step.makes:
         width = table.cut_off(action.fabric, action.height * product.count)
-        table.put(product, plain(action.fabric, width, action.height))
+        table.put(product, plain(action.fabric, width, action.height, table.up(action.fabric)))
 
 
 def cut_panels(table: Table, step: Step, action: CutPanels) -> None:
     """Cut full-width lengths off a fabric."""
     for product in step.makes:
         width = table.cut_off(action.fabric, action.length * product.count)
-        table.put(product, plain(action.fabric, width, action.length))
+        table.put(product, plain(action.fabric, width, action.length, table.up(action.fabric)))
 
 
 def subcut(table: Table, step: Step, action: Subcut) -> None:
@@ -32,7 +32,7 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
     (pile,) = step.uses
     strip = table.take_patch(pile)
     _fits(strip, action.crosscuts)
-    fabric = strip.scraps[0].fabric
+    (cloth,) = strip.scraps
     if [c.piece for c in action.crosscuts] != [p.label for p in step.makes]:
         raise SpoiledError("The pieces cut are not the pieces promised.")
     for crosscut, product in zip(action.crosscuts, step.makes, strict=True):
@@ -40,7 +40,7 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
             raise SpoiledError(
                 f"{pile.count} × {crosscut.count} of '{product.label}' are not {product.count}."
             )
-        table.put(product, plain(fabric, crosscut.along, crosscut.across))
+        table.put(product, plain(cloth.fabric, crosscut.along, crosscut.across, cloth.up))
 
 
 def _fits(strip: Patch, crosscuts: tuple[Crosscut, ...]) -> None:
@@ -63,7 +63,8 @@ def join_ends(table: Table, step: Step, action: JoinEnds) -> None:
     if action.loss <= 0 or (diagonal and abs(action.loss - box.height) > EQUAL):
         raise SpoiledError("Ends cannot be joined with that loss of length.")
     length = pile.count * box.width - (pile.count - 1) * float(action.loss)
-    table.put(product, plain(strip.scraps[0].fabric, length, box.height))
+    (cloth,) = strip.scraps
+    table.put(product, plain(cloth.fabric, length, box.height, cloth.up))
 
 
 def set_aside(table: Table, step: Step, action: SetAside) -> None:

@@ -99,7 +99,7 @@ def _laid_down(ground: Patch, shape: Patch, place: Place) -> Patch:
     for lower in ground.shapes:
         if not lower.stitched and shared_area(lower.region, region) > SLIVER:
             raise SpoiledError("The shape would lie on another whose edge has not been stitched.")
-    return with_shape(ground, cloth.fabric, Fused(place.number, region))
+    return with_shape(ground, cloth.moved(place.motion), Fused(place.number, region))
 
 
 def stitch_edge(table: Table, step: Step, action: StitchEdge) -> None:

@@ -10,10 +10,11 @@ from dataclasses import dataclass
 from typing import Any
 
 from quarterturn import steps as s
-from quarterturn.geometry import StraightLine, rectangle, shift
+from quarterturn.design import Direction
+from quarterturn.geometry import Point, StraightLine, rectangle, shift
 from quarterturn.measure import Length
 from quarterturn.proof.rehearsal import cutting, masters, sewing, shapes, units
-from quarterturn.proof.rehearsal.cloth import Patch, Scrap, SpoiledError, keep
+from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Scrap, SpoiledError, keep
 from quarterturn.proof.rehearsal.table import Supplies, Table
 
 Doing = Callable[[Table, s.Step, Any], None]
@@ -85,7 +86,7 @@ def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
             break
         done += 1
     if not failures:
-        failures += _left_lying(table)
+        failures += [*_left_lying(table), *_not_upright(table)]
     top = _seen(table.top, table.seam) if table.top and not failures else None
     return Rehearsal(
         failures=tuple(failures),
@@ -104,6 +105,21 @@ def _left_lying(table: Table) -> list[Failure]:
     if left.pop("quilt", 0) != 1:
         return [Failure(0, "There is no finished quilt.")]
     return [Failure(0, f"{count} of '{label}' are left over.") for label, count in left.items()]
+
+
+def _not_upright(table: Table) -> list[Failure]:
+    """Return a failure for each fabric whose print does not stand upright in the top as it should."""
+    ways: dict[str, list[Point]] = {}
+    for scrap in table.top.scraps if table.top else ():
+        if scrap.up is not None:
+            ways.setdefault(scrap.fabric, []).append(scrap.up)
+    failures = []
+    for fabric, ups in ways.items():
+        if any(abs(up.real) > EQUAL for up in ups):
+            failures.append(Failure(0, f"The print of fabric {fabric} lies on its side somewhere."))
+        elif table.supplies.cloth[fabric].upright is Direction.ONE_WAY and any(up.imag > 0 for up in ups):
+            failures.append(Failure(0, f"The print of fabric {fabric} stands on its head somewhere."))
+    return failures
 
 
 def _seen(top: Patch, seam: Length) -> Patch:

@@ -77,5 +77,5 @@ def cut_out(table: Table, step: Step, action: CutOut) -> None:
     lines = _drawn(action.traced, action.hole)
     if blank.backing is None or not same_region(blank.backing.drawn, lines):
         raise SpoiledError("The line to cut on is not the line drawn on the web.")
-    right_side = mirror_across_vertical().region(lines)
-    table.put(product, replace(cut_to(blank.scraps[0].fabric, right_side), fusible=True))
+    (cloth,), right_side = blank.scraps, mirror_across_vertical().region(lines)
+    table.put(product, replace(cut_to(cloth.fabric, right_side, cloth.up), fusible=True))

@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from quarterturn.design import Direction
+from quarterturn.geometry import Point
 from quarterturn.measure import Length
 from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Ring, SpoiledError, same_cloth
 from quarterturn.steps import Pile, Product
@@ -15,10 +17,14 @@ Good = Patch | Ring
 
 @dataclass(frozen=True, slots=True)
 class Bolt:
-    """So much of a cloth or a web as was bought: usable width and length, in inches."""
+    """So much of a cloth or a web as was bought: usable width and length, in inches.
+
+    `upright` says how a print runs that must stand upright in the quilt: up or down alike, or one way only.
+    """
 
     width: Length
     length: Length
+    upright: Direction = Direction.NONE
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +62,10 @@ class Table:
             )
         self._cloth[fabric] -= length
         return self.supplies.cloth[fabric].width
+
+    def up(self, fabric: str) -> Point | None:
+        """Return where the top of a print lies on strips cut across its fabric, if it must stand upright."""
+        return None if self.supplies.cloth[fabric].upright is Direction.NONE else -1j
 
     def unroll(self, length: Length, gap: Length) -> None:
         """Take a length off the web, and a gap before it where some has been used already."""

@@ -27,17 +27,24 @@ def assembly_steps(design: Design, setting: Setting) -> Iterator[Draft]:
     press = [_row_press(design, index) for index in range(setting.rows)]
     yield draft(Chapter.ASSEMBLY, LayOut(tuple(rows)))
 
-    pairs = _number(
-        [(pair, way) for row, way in zip(rows, press, strict=True) for pair in _pairs(row)], "pair"
-    )
-    for (parts, way), (label, count) in pairs.items():
-        yield _sewn(design, setting, parts, way, label, count)
+    laid = list(zip(rows, press, setting.heights, strict=True))
+    pair_sizes = {
+        (pair, way): (width, height)
+        for row, way, height in laid
+        for pair, width in zip(_pairs(row), _pair_widths(setting), strict=True)
+    }
+    pairs = _number([(pair, way) for row, way, _ in laid for pair in _pairs(row)], "pair")
+    for line, (label, count) in pairs.items():
+        yield _sewn(design, line, pair_sizes[line], label, count)
 
-    lines = [(_in_pairs(row, way, pairs), way) for row, way in zip(rows, press, strict=True)]
+    lines = [(_in_pairs(row, way, pairs), way) for row, way, _ in laid]
+    row_sizes = {
+        line: (setting.centre_width, height) for line, height in zip(lines, setting.heights, strict=True)
+    }
     kinds = _number(lines, "row kind")
-    for (parts, way), (label, count) in kinds.items():
-        if len(parts) > 1:
-            yield _sewn(design, setting, parts, way, label, count, columns=setting.columns)
+    for line, (label, count) in kinds.items():
+        if len(line[0]) > 1:
+            yield _sewn(design, line, row_sizes[line], label, count)
 
     yield _centre(design, setting, [_row_label(line, kinds) for line in lines])
 
@@ -54,6 +61,10 @@ def _row_press(design: Design, index: int) -> Side | None:
 
 def _pairs(row: tuple[Placed, ...]) -> list[tuple[Placed, ...]]:
     return [row[i : i + 2] for i in range(0, len(row) - 1, 2)]
+
+
+def _pair_widths(setting: Setting) -> list[Length]:
+    return [sum(setting.widths[i : i + 2], Length(0)) for i in range(0, setting.columns - 1, 2)]
 
 
 def _number(lines: list[Line], word: str) -> dict[Line, tuple[str, int]]:
@@ -75,18 +86,10 @@ def _row_label(line: Line, kinds: dict[Line, tuple[str, int]]) -> Placed:
     return line[0][0] if len(line[0]) == 1 else Placed(kinds[line][0], 0)
 
 
-def _sewn(
-    design: Design,
-    setting: Setting,
-    parts: tuple[Placed, ...],
-    way: Side | None,
-    label: str,
-    count: int,
-    columns: int = 2,
-) -> Draft:
-    """Return the sewing of `count` equal lines of parts, `columns` units long when sewn."""
-    seam = design.making.seam
-    made = Product(label, count, columns * setting.side + 2 * seam, setting.side + 2 * seam)
+def _sewn(design: Design, line: Line, size: tuple[Length, Length], label: str, count: int) -> Draft:
+    """Return the sewing of `count` equal lines of parts, of this size inside their seams."""
+    (parts, way), seam, (width, height) = line, design.making.seam, size
+    made = Product(label, count, width + 2 * seam, height + 2 * seam)
     return draft(Chapter.ASSEMBLY, SewLine(parts, Side.RIGHT, seam, way), _piles(parts, count), (made,))
 
 

@@ -6,7 +6,7 @@ Promise: units are found by cutting the master's exact outlines, and equal ones 
 """
 
 from quarterturn.blocks.draft import draft_blocks, draft_master
-from quarterturn.blocks.edges import side_spans, turned_about_centre, turned_size
+from quarterturn.blocks.edges import is_own_mirror_image, side_spans, turned_about_centre, turned_size
 from quarterturn.blocks.model import (
     GROUND,
     SHAPE,
@@ -22,6 +22,8 @@ from quarterturn.blocks.model import (
     Unit,
     half_part,
 )
+from quarterturn.blocks.pieced import PiecedPair, pieced_pair
+from quarterturn.blocks.shown import shown_areas
 from quarterturn.blocks.text import blocks_text
 
 __all__ = [
@@ -34,6 +36,7 @@ __all__ = [
     "Layer",
     "Master",
     "Part",
+    "PiecedPair",
     "Rejoining",
     "Span",
     "Unit",
@@ -41,6 +44,9 @@ __all__ = [
     "draft_blocks",
     "draft_master",
     "half_part",
+    "is_own_mirror_image",
+    "pieced_pair",
+    "shown_areas",
     "side_spans",
     "turned_about_centre",
     "turned_size",

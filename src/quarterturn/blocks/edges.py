@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from quarterturn.blocks.model import Layer, Span, Unit
-from quarterturn.geometry import EPSILON, Line, Motion, Point, quarter_turns, shift
+from quarterturn.geometry import EPSILON, Line, Motion, Point, quarter_turns, same_region, shift
 from quarterturn.measure import Length
 
 Measure = Callable[[Point], float]
@@ -21,6 +21,17 @@ def turned_about_centre(unit: Unit, turn: int) -> Motion:
 def turned_size(unit: Unit, turn: int) -> tuple[Length, Length]:
     """Return the finished width and height of a unit that lies turned."""
     return (unit.height, unit.width) if turn % 2 else (unit.width, unit.height)
+
+
+def is_own_mirror_image(unit: Unit) -> bool:
+    """Tell whether a unit is its own mirror image in the diagonal from its top left corner, and so a square.
+
+    Such a unit, mirrored in an upright or a level line, is itself in another turn.
+    """
+    flip = Motion(1j, 0j, mirrored=True)
+    return unit.width == unit.height and all(
+        same_region(flip.region(layer.region), layer.region) for layer in unit.cut_layers
+    )
 
 
 def side_spans(unit: Unit, turn: int) -> dict[str, tuple[Span, ...]]:

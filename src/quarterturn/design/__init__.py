@@ -12,6 +12,7 @@ from quarterturn.design.formatting import format_design
 from quarterturn.design.habits import default_house
 from quarterturn.design.keys import dotted, parts_of
 from quarterturn.design.locating import line_of, locate
+from quarterturn.design.map_sizes import Misfit, misfit, told_misfit
 from quarterturn.design.maps import HALVES, QUARTERS, TRIANGLES
 from quarterturn.design.model import (
     FIRST,
@@ -89,6 +90,7 @@ __all__ = [
     "FinishedRadius",
     "House",
     "Making",
+    "Misfit",
     "Paper",
     "PathsFlow",
     "Place",
@@ -115,12 +117,14 @@ __all__ = [
     "locate",
     "meant_paths",
     "mirrored",
+    "misfit",
     "one_shape_cut_both_ways",
     "parts_of",
     "quarter_of_unit",
     "read_design",
     "schema",
     "starter",
+    "told_misfit",
     "traced_path",
     "turned",
     "unit_name",

@@ -10,8 +10,8 @@ from quarterturn.design import limits
 from quarterturn.design.cuts import PIECES, word_of_cuts
 from quarterturn.design.maps import MAP
 from quarterturn.design.model import Cell, Design
-from quarterturn.design.notes import Notes
-from quarterturn.measure import Length
+from quarterturn.design.notes import Notes, exact_length
+from quarterturn.measure import Length, Units
 
 Size: TypeAlias = tuple[Length, Length]
 """Width and height."""
@@ -56,7 +56,7 @@ def check_sizes(design: Design, notes: Notes) -> None:
     if len(squares) == len(used_sizes) and len(set(squares.values())) > 1:
         _note_squares(squares, notes)
     elif found := misfit([[cell.code + str(cell.turn) for cell in row] for row in rows], sizes):
-        note_misfit(found, notes)
+        notes.add("units-differ", MAP, *told_misfit(found, notes.units))
     else:
         _check_whole_size(design, sizes, notes)
 
@@ -76,18 +76,15 @@ def _turned(size: Size | None, cell: Cell) -> Size | None:
     return (size[1], size[0]) if size and cell.turn % 2 else size
 
 
-def note_misfit(found: Misfit, notes: Notes) -> None:
-    """Note a row or a column whose units differ."""
-    notes.add("units-differ", MAP, *told_misfit(found, notes))
-
-
-def told_misfit(found: Misfit, notes: Notes) -> tuple[str, str]:
+def told_misfit(found: Misfit, units: Units) -> tuple[str, str]:
     """Return a sentence and a remedy for a misfit."""
     way = "high" if found.is_row else "wide"
     first: dict[Length, str] = {}
     for name, measure in found.measures.items():
         first.setdefault(measure, name)
-    told = ", ".join(f"{name} finishes {notes.show(measure)} {way}" for measure, name in first.items())
+    told = ", ".join(
+        f"{name} finishes {exact_length(measure, units)} {way}" for measure, name in first.items()
+    )
     sentence = f"The units of {found.line} of the map do not fit: {told}."
     remedy = (
         "In a straight setting a row has one height, a column one width: turn units, or change their sizes."

@@ -100,13 +100,18 @@ class Notes:
 
     def show(self, value: Length) -> str:
         """Print a length as the file would have it, exact as far as rulers go."""
-        if value < 0:
-            return f"-{self.show(-value)}"
-        if self.units is Units.INCH and (value * 16).denominator != 1:
-            return f'{float(value):.4f}"'
-        if self.units is Units.METRIC and (value / MM * 10).denominator != 1:
-            return f"{float(value / MM):.2f} mm"
-        return show_length(value, self.units, sixteenths=True)
+        return exact_length(value, self.units)
+
+
+def exact_length(value: Length, units: Units) -> str:
+    """Print a length as the file would have it, exact as far as rulers go."""
+    if value < 0:
+        return f"-{exact_length(-value, units)}"
+    if units is Units.INCH and (value * 16).denominator != 1:
+        return f'{float(value):.4f}"'
+    if units is Units.METRIC and (value / MM * 10).denominator != 1:
+        return f"{float(value / MM):.2f} mm"
+    return show_length(value, units, sixteenths=True)
 
 
 _MANY_MORE = Finding(

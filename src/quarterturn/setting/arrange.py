@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 
-from quarterturn.blocks import Blocks
+from quarterturn.blocks import Blocks, turned_size
 from quarterturn.design import Design, unit_name
 from quarterturn.measure import Length
 from quarterturn.setting.flow import follow_curves
@@ -16,13 +16,16 @@ def arrange(design: Design, blocks: Blocks) -> Setting:
     """Return the quilt top of a design: units by its map, borders in order of sewing, joins of all neighbours."""
     units = _placed(design)
     rows, columns = units[-1].row + 1, units[-1].column + 1
-    side = blocks.masters[0].units[0].side
-    width, height = columns * side, rows * side
+    sizes = [turned_size(blocks.unit(design, unit.name), unit.turn) for unit in units]
+    widths = tuple(width for width, _ in sizes[:columns])
+    heights = tuple(height for _, height in sizes[::columns])
+    width, height = sum(widths, Length(0)), sum(heights, Length(0))
     margin = sum((b.width for b in design.borders), Length(0))
     return Setting(
         rows=rows,
         columns=columns,
-        side=side,
+        widths=widths,
+        heights=heights,
         units=units,
         borders=_borders(design, width, height),
         centre_width=width,

@@ -6,11 +6,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 
-from quarterturn.blocks import SHAPE, Blocks, Unit, turned_about_centre
-from quarterturn.design import Design, code_of_unit
-from quarterturn.geometry import EPSILON, Arc, Line, Path, Point, Segment
+from quarterturn.blocks import Blocks, Layer, Unit, turned_about_centre, turned_size
+from quarterturn.design import Design
+from quarterturn.geometry import EPSILON, Arc, Line, Path, Point, Segment, StraightLine
 from quarterturn.setting.joins import pair_up
 from quarterturn.setting.model import Side
+from quarterturn.setting.visible import Run, inner_seam, seen_edges
 
 Turned = tuple[str, int]
 """The name of a unit, and its turn."""
@@ -36,15 +37,22 @@ class CurvePiece:
 
 
 def curve_pieces(unit: Unit) -> tuple[CurvePiece, ...]:
-    """Return the pieces of a unit at turn 0, in the order of its outlines."""
-    shapes = [layer.region for layer in unit.sewn_layers if layer.part == SHAPE]
-    return tuple(_piece(unit, run) for shape in shapes for path in shape.paths for run in _runs(unit, path))
+    """Return the pieces of a unit at turn 0 that can be seen, in the order of its layers and their outlines."""
+    seam = inner_seam(unit)
+
+    def runs(layer: Layer) -> Iterator[Run]:
+        return (run for path in layer.region.paths for run in _runs(unit, path, seam))
+
+    return tuple(
+        CurvePiece(edge.ends, edge.length, bool(edge.run) and _is_quarter_circle(unit, edge.run))
+        for edge in seen_edges(unit, runs)
+    )
 
 
-def _runs(unit: Unit, path: Path) -> Iterator[tuple[Segment, ...]]:
-    """Return the runs of segments between those that lie along the unit's sides."""
-    side, segments = float(unit.side), path.segments
-    along = [_lies_along(segment, side) for segment in segments]
+def _runs(unit: Unit, path: Path, seam: StraightLine | None) -> Iterator[Run]:
+    """Return the runs of segments between those that lie along the unit's sides, or along a seam inside it."""
+    segments = path.segments
+    along = [_lies_along(segment, unit, seam) for segment in segments]
     if not any(along):
         yield segments
         return
@@ -58,37 +66,34 @@ def _runs(unit: Unit, path: Path) -> Iterator[tuple[Segment, ...]]:
             run = []
 
 
-def _lies_along(segment: Segment, side: float) -> bool:
+def _lies_along(segment: Segment, unit: Unit, seam: StraightLine | None) -> bool:
     a, b = segment.start, segment.end
-    return isinstance(segment, Line) and any(
+    if not isinstance(segment, Line):
+        return False
+    if seam and max(abs(seam.side(a)), abs(seam.side(b))) < NEAR:
+        return True
+    return any(
         max(abs(p - line), abs(q - line)) < NEAR
-        for p, q in ((a.real, b.real), (a.imag, b.imag))
-        for line in (0.0, side)
+        for p, q, far in ((a.real, b.real, unit.width), (a.imag, b.imag, unit.height))
+        for line in (0.0, float(far))
     )
 
 
-def _piece(unit: Unit, run: tuple[Segment, ...]) -> CurvePiece:
-    start, end = run[0].start, run[-1].end
-    closed = abs(start - end) < NEAR
-    length = sum(segment.length() for segment in run)
-    return CurvePiece(() if closed else (start, end), length, _is_quarter_circle(unit, run))
-
-
-def _is_quarter_circle(unit: Unit, run: tuple[Segment, ...]) -> bool:
+def _is_quarter_circle(unit: Unit, run: Run) -> bool:
     """Tell whether a run is an arc about a corner; the seams of a circle as drawn take s both ways off its centre."""
-    (arc, *others), side = run, float(unit.side)
-    if others or not isinstance(arc, Arc) or len({*_sides(arc.start, side), *_sides(arc.end, side)}) != 2:
+    (arc, *others), size = run, (float(unit.width), float(unit.height))
+    if others or not isinstance(arc, Arc) or len({*_sides(arc.start, size), *_sides(arc.end, size)}) != 2:
         return False
-    off = min(abs(arc.centre - complex(x, y)) for x in (0.0, side) for y in (0.0, side))
+    off = min(abs(arc.centre - complex(x, y)) for x in (0.0, size[0]) for y in (0.0, size[1]))
     return off <= abs(complex(1, 1)) * float(unit.seam) + NEAR
 
 
-def _sides(point: Point, side: float) -> list[Side]:
-    """Return the sides on which a point lies: two in a corner."""
+def _sides(point: Point, size: tuple[float, float]) -> list[Side]:
+    """Return the sides of a unit of a width and height on which a point lies: two in a corner."""
     off = {
         Side.TOP: point.imag,
-        Side.RIGHT: point.real - side,
-        Side.BOTTOM: point.imag - side,
+        Side.RIGHT: point.real - size[0],
+        Side.BOTTOM: point.imag - size[1],
         Side.LEFT: point.real,
     }
     return [name for name, distance in off.items() if abs(distance) < NEAR]
@@ -96,10 +101,14 @@ def _sides(point: Point, side: float) -> list[Side]:
 
 @dataclass(frozen=True, slots=True)
 class End:
-    """An end of a piece: the side on which it lies (none in a corner), and how far from that side's top or left."""
+    """An end of a piece: the side on which it lies (none in a corner), and how far from that side's top or left.
+
+    `inside` tells of an end that lies on no side, where the edge goes under another shape.
+    """
 
     side: Side | None
     at: float
+    inside: bool = False
 
 
 class Curves:
@@ -107,34 +116,39 @@ class Curves:
 
     def __init__(self, design: Design, blocks: Blocks) -> None:
         self._design, self._blocks = design, blocks
-        self.side = float(blocks.masters[0].units[0].side)
         self.pieces = cache(self._pieces)
         self.ends = cache(self._ends)
         self.links = cache(self._links)
 
     def _pieces(self, name: str) -> tuple[CurvePiece, ...]:
-        """Return the pieces of a unit at turn 0; where ground and shape are one fabric nobody sees any."""
-        way = self._design.colourway(code_of_unit(name))
-        return () if way.ground == way.shape else curve_pieces(self._blocks.unit(self._design, name))
+        """Return the pieces of a unit at turn 0; where all its parts are one fabric nobody sees any."""
+        unit = self._blocks.unit(self._design, name)
+        cloths = {self._design.cloth(name, layer.part) for layer in unit.sewn_layers}
+        return curve_pieces(unit) if len(cloths) > 1 else ()
 
     def _ends(self, turned: Turned) -> tuple[End, ...]:
         """Return the ends of a unit's pieces, in the order of the pieces: as many for each turn of it."""
         name, turn = turned
-        motion = turned_about_centre(self._blocks.unit(self._design, name), turn)
-        return tuple(self._end(motion(point)) for piece in self.pieces(name) for point in piece.ends)
-
-    def _end(self, point: Point) -> End:
-        sides = _sides(point, self.side)
-        if len(sides) != 1:
-            return End(None, 0.0)
-        return End(sides[0], point.real if sides[0] in (Side.TOP, Side.BOTTOM) else point.imag)
+        unit = self._blocks.unit(self._design, name)
+        motion, (width, height) = turned_about_centre(unit, turn), turned_size(unit, turn)
+        size = (float(width), float(height))
+        return tuple(_end(motion(point), size) for piece in self.pieces(name) for point in piece.ends)
 
     def _links(self, first: Turned, second: Turned, side: Side) -> tuple[Link, ...]:
         """Return which ends are paired where the second unit lies at a side, RIGHT or BOTTOM, of the first."""
         facing = Side.LEFT if side is Side.RIGHT else Side.TOP
         here, there = (_on(self.ends(unit), where) for unit, where in ((first, side), (second, facing)))
-        pairs = pair_up([at for at, _ in here], [at for at, _ in there], self.side)
+        width, height = turned_size(self._blocks.unit(self._design, first[0]), first[1])
+        length = float(height if side is Side.RIGHT else width)
+        pairs = pair_up([at for at, _ in here], [at for at, _ in there], length)
         return tuple((here[i][1], there[j][1], distance) for i, j, distance in pairs)
+
+
+def _end(point: Point, size: tuple[float, float]) -> End:
+    sides = _sides(point, size)
+    if len(sides) != 1:
+        return End(None, 0.0, inside=not sides)
+    return End(sides[0], point.real if sides[0] in (Side.TOP, Side.BOTTOM) else point.imag)
 
 
 def _on(ends: Sequence[End], side: Side) -> list[tuple[float, int]]:

@@ -7,11 +7,11 @@ match; where they change a little apart there is a step; where one side changes 
 from __future__ import annotations
 
 import itertools
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import cache
 
-from quarterturn.blocks import Blocks, Span, side_spans
-from quarterturn.design import Colourway, Design, code_of_unit
+from quarterturn.blocks import Blocks, Span, side_spans, turned_size
+from quarterturn.design import Design
 from quarterturn.setting.model import Join, JoinMark, Meeting, PlacedUnit, Side
 
 MATCH_WITHIN = 1 / 32
@@ -32,11 +32,12 @@ def find_joins(
     @cache
     def changes(name: str, turn: int, side: Side) -> tuple[Change, ...]:
         spans = side_spans(blocks.unit(design, name), turn)[side.value]
-        return _changes(spans, design.colourway(code_of_unit(name)))
+        return _changes(spans, lambda part: design.cloth(name, part))
 
     @cache
     def marks(first: tuple[str, int], second: tuple[str, int], side: Side) -> tuple[JoinMark, ...]:
-        length = float(blocks.masters[0].units[0].side)
+        width, height = turned_size(blocks.unit(design, first[0]), first[1])
+        length = float(height if side is Side.RIGHT else width)
         facing = Side.LEFT if side is Side.RIGHT else Side.TOP
         return _meet(changes(*first, side), changes(*second, facing), length)
 
@@ -54,10 +55,9 @@ def find_joins(
     return tuple(joins)
 
 
-def _changes(spans: tuple[Span, ...], colourway: Colourway) -> tuple[Change, ...]:
-    cloth = {"ground": colourway.ground, "shape": colourway.shape}
-    pairs = itertools.pairwise(spans)
-    return tuple((b.start, cloth[a.part], cloth[b.part]) for a, b in pairs if cloth[a.part] != cloth[b.part])
+def _changes(spans: tuple[Span, ...], cloth: Callable[[str], str]) -> tuple[Change, ...]:
+    pairs = itertools.pairwise((span.start, cloth(span.part)) for span in spans)
+    return tuple((start, before, behind) for (_, before), (start, behind) in pairs if before != behind)
 
 
 def _meet(first: tuple[Change, ...], second: tuple[Change, ...], length: float) -> tuple[JoinMark, ...]:

@@ -101,6 +101,8 @@ class Stop(enum.Enum):
     """At a seam, where the neighbour's curve begins a little apart."""
     CORNER = "corner"
     """In the corner of a unit, where as many as four curves may meet, so that none goes on as another."""
+    UNDER = "under"
+    """Inside a unit, where it goes under another shape or ends at a seam between two halves."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,8 +167,10 @@ class Setting:
 
     rows: int
     columns: int
-    side: Length
-    """Finished side of every unit."""
+    widths: tuple[Length, ...]
+    """Finished width of each column."""
+    heights: tuple[Length, ...]
+    """Finished height of each row."""
     units: tuple[PlacedUnit, ...]
     """Row by row."""
     borders: tuple[BorderStrip, ...]
@@ -180,6 +184,16 @@ class Setting:
     flow: Flow
     tally: Mapping[str, int]
     """Units needed of each name (`a`, or `a-tl`), in the design's order; every name used at least once."""
+
+    @property
+    def side(self) -> Length:
+        """Return the finished side of every unit, where all are one square."""
+        (side,) = {*self.widths, *self.heights}
+        return side
+
+    def corner(self, row: int, column: int) -> tuple[Length, Length]:
+        """Return how far the top left corner of a place lies from that of the quilt centre: right of it and below."""
+        return sum(self.widths[:column], Length(0)), sum(self.heights[:row], Length(0))
 
     @property
     def codes(self) -> tuple[str, ...]:

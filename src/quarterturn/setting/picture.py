@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from quarterturn.blocks import GROUND, Blocks, turned_about_centre
-from quarterturn.design import Design, code_of_unit
+from quarterturn.blocks import Blocks, turned_about_centre
+from quarterturn.design import Design
 from quarterturn.geometry import Region, rectangle, shift
 from quarterturn.setting.model import BorderStrip, Face, PlacedUnit, Setting
 
@@ -20,19 +20,16 @@ def picture(design: Design, blocks: Blocks, setting: Setting) -> tuple[Face, ...
 
 
 def _sewn_faces(design: Design, blocks: Blocks, name: str, turn: int) -> tuple[Face, ...]:
-    colourway, unit = design.colourway(code_of_unit(name)), blocks.unit(design, name)
+    unit = blocks.unit(design, name)
     motion = turned_about_centre(unit, turn)
     return tuple(
-        Face(colourway.ground if layer.part == GROUND else colourway.shape, motion.region(layer.region))
-        for layer in unit.sewn_layers
+        Face(design.cloth(name, layer.part), motion.region(layer.region)) for layer in unit.sewn_layers
     )
 
 
 def _place(setting: Setting, unit: PlacedUnit) -> complex:
-    return complex(
-        float(setting.centre_left + unit.column * setting.side),
-        float(setting.centre_top + unit.row * setting.side),
-    )
+    right, below = setting.corner(unit.row, unit.column)
+    return complex(float(setting.centre_left + right), float(setting.centre_top + below))
 
 
 def _strip_region(strip: BorderStrip) -> Region:

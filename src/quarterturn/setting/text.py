@@ -25,8 +25,7 @@ def setting_text(setting: Setting, units: Units) -> str:
 
 
 def _sizes(setting: Setting, units: Units) -> Iterator[str]:
-    side = show_length(setting.side, units)
-    yield f"{show_count(setting.rows, 'row')} of {show_count(setting.columns, 'unit')}, each {side} finished"
+    yield f"{show_count(setting.rows, 'row')} of {show_count(setting.columns, 'unit')}, {_each(setting, units)}"
     left, top = show_plain(setting.centre_left, units), show_plain(setting.centre_top, units)
     centre = show_rectangle(setting.centre_width, setting.centre_height, units)
     yield from aligned(
@@ -36,6 +35,16 @@ def _sizes(setting: Setting, units: Units) -> Iterator[str]:
             ("tally", ", ".join(f"{code} {count}" for code, count in setting.tally.items())),
         ]
     )
+
+
+def _each(setting: Setting, units: Units) -> str:
+    """Return what the units finish as, or where they differ what the columns and rows do."""
+    if len({*setting.widths, *setting.heights}) == 1:
+        return f"each {show_length(setting.side, units)} finished"
+    across, down = (
+        ", ".join(show_length(side, units) for side in sides) for sides in (setting.widths, setting.heights)
+    )
+    return f"columns {across} wide, rows {down} high"
 
 
 def _map(setting: Setting) -> list[str]:

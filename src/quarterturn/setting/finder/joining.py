@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from quarterturn.blocks import Blocks, Span, side_spans
-from quarterturn.design import Colourway, Design
+from quarterturn.blocks import Blocks, side_spans
+from quarterturn.design import Design
 from quarterturn.setting.finder.moves import TURNS
 from quarterturn.setting.joins import find_joins
 from quarterturn.setting.model import Join, Meeting, PlacedUnit, Side
@@ -39,7 +39,7 @@ class Joining:
 def join_all(design: Design, blocks: Blocks, codes: tuple[str, ...]) -> Joining:
     """Return what all units in these colourways make of one another."""
     states = [(code, turn) for code in codes for turn in range(TURNS)]
-    sides = [_sides(design.colourway(code), blocks, turn) for code, turn in states]
+    sides = [_sides(design, blocks, code, turn) for code, turn in states]
     marked = _marked(design, blocks, states)
     seams = tuple(
         tuple(
@@ -58,14 +58,12 @@ Cloths = tuple[tuple[str, float, float], ...]
 """Stretches of a side: fabric, start and end."""
 
 
-def _sides(colourway: Colourway, blocks: Blocks, turn: int) -> dict[str, Cloths]:
-    unit = blocks.master(colourway.recipe).units[0]
-    return {name: _cloths(spans, colourway) for name, spans in side_spans(unit, turn).items()}
-
-
-def _cloths(spans: tuple[Span, ...], colourway: Colourway) -> Cloths:
-    cloth = {"ground": colourway.ground, "shape": colourway.shape}
-    return tuple((cloth[span.part], span.start, span.end) for span in spans)
+def _sides(design: Design, blocks: Blocks, code: str, turn: int) -> dict[str, Cloths]:
+    sides = side_spans(blocks.unit(design, code), turn)
+    return {
+        name: tuple((design.cloth(code, span.part), span.start, span.end) for span in spans)
+        for name, spans in sides.items()
+    }
 
 
 def _marked(design: Design, blocks: Blocks, states: list[tuple[str, int]]) -> tuple[list[Join], list[Join]]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
-from quarterturn.design import Paper
+from quarterturn.design import Design, Paper
 from quarterturn.geometry import Bounds, Path, Point
 from quarterturn.publish.paper import BLEED, PAPER_MM, Head, body, corner, page, wrapped
 from quarterturn.publish.sheet import Mark, Sheet
@@ -40,6 +40,11 @@ class Drawn:
     outline: Path
     alt: Callable[[str], str]
     """Says what is drawn, told which part of it a page shows."""
+
+
+def pattern_name(design: Design) -> str:
+    """Return title and number of a pattern, as every page bears them."""
+    return f"{design.title} (no. {design.number})" if design.number else design.title
 
 
 def numbered(paper: Paper, draft: Draft, number: int, count: int) -> Sheet:

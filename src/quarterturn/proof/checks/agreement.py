@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from quarterturn.design import Design, Severity, dotted
 from quarterturn.measure import Length, Units
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, differ, tell
 from quarterturn.proof.checks.finished import centre_size, finished_size
 from quarterturn.proof.checks.mapping import master_codes, unit_counts
 from quarterturn.proof.model import Pattern
@@ -36,7 +36,7 @@ def finished_sizes(pattern: Pattern) -> Iterator[Fault]:
     last = pattern.steps.steps[-1]
     sizes += [("The quilt as bound", finished_size(design), (made.width, made.height)) for made in last.makes]
     for name, want, found in sizes:
-        if want != found:
+        if any(map(differ, want, found)):
             sentence = (
                 f"{name} is said to finish {_rectangle(found, units)}; units and borders add up to "
                 f"{_rectangle(want, units)}."

@@ -23,7 +23,7 @@ def border_strips(pattern: Pattern) -> Iterator[Fault]:
     wanted, listed = _wanted(pattern.design), Counter[Strip]()
     for piece in pattern.bill.pieces:
         if piece.purpose is Purpose.BORDER:
-            listed[piece.fabric, piece.length, piece.width] += piece.count - piece.spare
+            listed[piece.fabric, _whole(piece.length), piece.width] += piece.count - piece.spare
     for strip in sorted(wanted.keys() | listed.keys()):
         if wanted[strip] != listed[strip]:
             fabric, length, width = strip
@@ -41,9 +41,14 @@ def _wanted(design: Design) -> Counter[Strip]:
         upright = height if border.sides_first else height + 2 * border.width
         level = width + 2 * border.width if border.sides_first else width
         for length in (upright, level):
-            wanted[border.fabric, length + seams, border.width + seams] += 2
+            wanted[border.fabric, _whole(length + seams), border.width + seams] += 2
         width, height = width + 2 * border.width, height + 2 * border.width
     return wanted
+
+
+def _whole(length: Length) -> Length:
+    """Return a length without the noise of one that is irrational, known to 10⁻⁹ inch."""
+    return length.limit_denominator(10**6)
 
 
 def border_order(pattern: Pattern) -> Iterator[Fault]:

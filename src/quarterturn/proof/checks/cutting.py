@@ -206,9 +206,10 @@ def too_large_to_square(pattern: Pattern) -> Iterator[Fault]:
     """Tell of squares that no ruler squares up in one go."""
     units = pattern.design.units
     for recipe in pattern.design.recipes:
-        if recipe.start > LARGEST_RULER:
+        largest = max(recipe.width, recipe.height)
+        if largest > LARGEST_RULER:
             sentence = (
-                f"The square of {recipe.name} is {tell(recipe.start, units)}; the largest square ruler is "
+                f"The square of {recipe.name} is {tell(largest, units)}; the largest square ruler is "
                 f"{tell(LARGEST_RULER, units)}."
             )
             remedy = "Make the unit smaller, or say in `about` how the square is measured out."

@@ -112,7 +112,8 @@ def shapes_of(design: Design) -> Iterator[tuple[Recipe, ShapeDraft]]:
 
 def called(recipe: Recipe, shape: ShapeDraft) -> str:
     """Return what a shape is called: by its recipe, and by its part where the recipe has several."""
-    return recipe.name if recipe.kind is not RecipeKind.SHAPES else f"{recipe.name}, {shape.part},"
+    plain = recipe.kind is not RecipeKind.SHAPES or shape.part == recipe.name
+    return recipe.name if plain else f"{recipe.name} ({shape.part})"
 
 
 def shape_key(recipe: Recipe) -> str:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from quarterturn.design import Design, code_of_unit
+from quarterturn.design import Design, RecipeKind, code_of_unit, quarter_of_unit
 from quarterturn.measure import Length
 from quarterturn.proof.checks.mapping import map_of
+from quarterturn.proof.checks.sides import laid_size
 
 
 def centre_size(design: Design) -> tuple[Length, Length]:
@@ -25,7 +26,12 @@ def finished_size(design: Design) -> tuple[Length, Length]:
 def unit_size(design: Design, name: str, turn: int) -> tuple[Length, Length]:
     """Return finished width and height of a unit as it lies: a quarter turn exchanges them."""
     colourway = design.colourway(code_of_unit(name))
-    found = design.rejoined_recipe if colourway.is_rejoined else design.recipe
-    recipe = found(colourway.recipe)
-    size = (recipe.finished_width, recipe.finished_height)
+    if colourway.is_rejoined:
+        block = design.rejoined_recipe(colourway.recipe)
+        size = (block.finished_width, block.finished_height)
+    else:
+        recipe = design.recipe(colourway.recipe)
+        size = (recipe.finished_width, recipe.finished_height)
+        if recipe.kind is RecipeKind.SHAPES:
+            size = laid_size(recipe, quarter_of_unit(name), design.making.seam)
     return size if turn % 2 == 0 else size[::-1]

@@ -318,16 +318,20 @@ def _kinds(shapes: tuple[LaidShape, ...], pieces: tuple[LaidPiece, ...]) -> tupl
 
 
 def _layers(shapes: tuple[LaidShape, ...], piece: LaidPiece) -> list[tuple[str, BaseGeometry]]:
-    """Return the outline of a piece and what lies on it, part by part, about the middle of its outline."""
+    """Return the outline of a piece, all the cloth of each part on it, and what is seen of each, about its middle."""
     from shapely.affinity import translate
 
     middle = piece.trimmed.centroid
-    laid = [(GROUND, piece.trimmed)]
+    laid = {GROUND: piece.trimmed}
     for shape in shapes:
         mine = shape.whole.intersection(piece.trimmed)
         if mine.area > NOISE:
-            laid.append((shape.on.part, mine))
-    return [(part, translate(area, -middle.x, -middle.y)) for part, area in laid]
+            laid[shape.on.part] = laid[shape.on.part].union(mine) if shape.on.part in laid else mine
+    seen = _seen(shapes, piece.trimmed)
+    layers = [*laid.items(), *((f"{part} seen", seen[part]) for part in laid)]
+    return [
+        (part, translate(area, -middle.x, -middle.y)) for part, area in sorted(layers, key=lambda one: one[0])
+    ]
 
 
 def _equal(a: list[tuple[str, BaseGeometry]], b: list[tuple[str, BaseGeometry]]) -> bool:
@@ -345,4 +349,4 @@ def _equal(a: list[tuple[str, BaseGeometry]], b: list[tuple[str, BaseGeometry]])
 
 
 def _same(a: BaseGeometry, b: BaseGeometry) -> bool:
-    return bool(a.symmetric_difference(b).area < NOISE * max(a.area, b.area))
+    return bool(a.symmetric_difference(b).area <= NOISE * max(a.area, b.area))

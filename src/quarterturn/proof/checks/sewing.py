@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from quarterturn.design import Design, Pressing, Severity
 from quarterturn.measure import Length
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, differ, tell
 from quarterturn.proof.checks.ledger import names_of_units
 from quarterturn.proof.checks.mapping import Turned, key_of_row, map_of, place_of
 from quarterturn.proof.model import Pattern
@@ -95,7 +95,7 @@ def sewn_sizes(pattern: Pattern) -> Iterator[Fault]:
             yield from _seam_lengths(step, sizes, pattern)
             want = _sewn_size(step, sizes)
             for made in step.makes:
-                if want and (made.width, made.height) != want:
+                if want and any(map(differ, want, (made.width, made.height))):
                     sentence = (
                         f"Step {step.number} makes {made.label} {tell(made.width, units)} × "
                         f"{tell(made.height, units)}; its parts make {tell(want[0], units)} × {tell(want[1], units)}."
@@ -118,7 +118,7 @@ def _sewn_size(step: Step, sizes: dict[str, tuple[Length, Length]]) -> tuple[Len
         return None
     (width, height), strip = (sizes[pile.label] for pile in step.uses[:2])
     upright = action.side in (Side.LEFT, Side.RIGHT)
-    depth = strip[0] if strip[1] == (height if upright else width) else strip[1]
+    depth = strip[1] if differ(strip[1], height if upright else width) else strip[0]
     more = depth - 2 * action.seam
     return (width + more, height) if upright else (width, height + more)
 
@@ -126,7 +126,7 @@ def _sewn_size(step: Step, sizes: dict[str, tuple[Length, Length]]) -> tuple[Len
 def _seam_lengths(step: Step, sizes: dict[str, tuple[Length, Length]], pattern: Pattern) -> Iterator[Fault]:
     """Ask that the two edges of every seam are equally long (trade check 60)."""
     edges = set(_edges(step, sizes))
-    if len(edges) > 1:
+    if edges and differ(max(edges), min(edges)):
         told = " and ".join(tell(edge, pattern.design.units) for edge in sorted(edges))
         sentence = f"Step {step.number} sews edges of {told} to one another."
         yield Fault("setting", sentence, REBUILD, f"step {step.number}")
@@ -144,7 +144,7 @@ def _edges(step: Step, sizes: dict[str, tuple[Length, Length]]) -> Iterator[Leng
         edge = top[1] if action.side in (Side.LEFT, Side.RIGHT) else top[0]
         yield edge
         # A strip is cut either way up: whichever of its sides is as long as the edge is sewn to it.
-        yield strip[1] if strip[1] == edge else strip[0]
+        yield strip[0] if differ(strip[1], edge) else strip[1]
 
 
 def pressing(pattern: Pattern) -> Iterator[Fault]:

@@ -70,6 +70,13 @@ def laid_unit(design: Design, name: str) -> LaidUnit:
     return _unit_of(design.recipe(colourway.recipe), quarter_of_unit(name), seam)
 
 
+def laid_size(recipe: Recipe, quarter: str, seam: Length) -> tuple[Length, Length]:
+    """Return finished width and height of a unit, measured on its polygon."""
+    unit = _unit_of(recipe, quarter, seam)
+    width, height = (Length(side).limit_denominator(10**6) for side in (unit.width, unit.height))
+    return width, height
+
+
 @cache
 def _unit_of(recipe: Recipe, quarter: str, seam: Length) -> LaidUnit:
     laid = laid_out(recipe, seam)

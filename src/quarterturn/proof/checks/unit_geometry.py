@@ -9,7 +9,8 @@ from quarterturn.design import Curve, Cut, Design, Recipe, RecipeKind, Rejoined,
 from quarterturn.geometry import StraightLine
 from quarterturn.measure import Length, Units, show_count, show_length
 from quarterturn.proof.checks.drafting import called, drafts_of, shape_key, shapes_of
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, near, tell
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, differ, in_millimetres, near, tell
+from quarterturn.proof.checks.sides import laid_size
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutApart, Reference, Trim
 
@@ -30,16 +31,26 @@ def unit_sizes(pattern: Pattern) -> Iterator[Fault]:
     """Hold the cut unit against u + 2s both ways, in the drafted blocks and where units are trimmed."""
     design, units = pattern.design, pattern.design.units
     for recipe in design.recipes:
-        want = _cut_size(recipe, design)
         for unit in pattern.blocks.master(recipe.name).units:
-            if unit.is_rectangle and (unit.cut_width, unit.cut_height) not in (want, want[::-1]):
+            want = _unit_size(recipe, unit.quarter, design)
+            if unit.is_rectangle and any(map(differ, want, (unit.cut_width, unit.cut_height))):
+                seams = 2 * design.making.seam
                 sentence = (
                     f"A unit of {recipe.name} is drafted {_told_size(unit.cut_width, unit.cut_height, units)} as cut, "
-                    f"but finished {_told_size(recipe.finished_width, recipe.finished_height, units)} and two seams "
+                    f"but finished {_told_size(want[0] - seams, want[1] - seams, units)} and two seams "
                     f"make {_told_size(*want, units)}."
                 )
                 yield Fault(dotted("recipes", recipe.name, "finished"), sentence, REBUILD)
     yield from _trims(pattern)
+
+
+def _unit_size(recipe: Recipe, quarter: str, design: Design) -> tuple[Length, Length]:
+    """Return the cut size of a unit: as stated where its master is cut in the middle alone, else as laid out."""
+    if all(map(_way, recipe.cuts)):
+        return _cut_size(recipe, design)
+    seams = 2 * design.making.seam
+    width, height = laid_size(recipe, quarter, design.making.seam)
+    return width + seams, height + seams
 
 
 def _cut_size(recipe: Recipe | Rejoined, design: Design) -> tuple[Length, Length]:
@@ -54,7 +65,12 @@ def _told_size(width: Length, height: Length, units: Units) -> str:
 def _trims(pattern: Pattern) -> Iterator[Fault]:
     """Ask that each trim is measured to the cut size of a unit, or to half of what is left of a master or a block."""
     design, units = pattern.design, pattern.design.units
-    allowed = {length for recipe in design.recipes for length in _cut_size(recipe, design)}
+    allowed = {
+        length
+        for recipe in design.recipes
+        for unit in pattern.blocks.master(recipe.name).units
+        for length in _unit_size(recipe, unit.quarter, design)
+    }
     all_recipes: tuple[Recipe | Rejoined, ...] = (*design.recipes, *design.rejoined)
     halves = {side / 2 for each in all_recipes for side in _trimmed(each, design)}
     for step in pattern.steps.steps:

@@ -104,6 +104,7 @@ def other_half(step: s.Step) -> s.Step:
 
 
 TURN = Motion(1j)
+UPSIDE_DOWN = Motion(-1 + 0j)
 MIRROR = Motion(1 + 0j, mirrored=True)
 
 FAULTS: dict[str, tuple[str, Mutation]] = {
@@ -295,7 +296,7 @@ FAULTS: dict[str, tuple[str, Mutation]] = {
         "moons",
         alter(
             s.Rejoin,
-            lambda a: replace(a, halves=tuple((label, way.then(Motion(-1 + 0j))) for label, way in a.halves)),
+            lambda a: half(lambda m: m.then(UPSIDE_DOWN), 0)(half(lambda m: m.then(UPSIDE_DOWN), 1)(a)),
         ),
     ),
     "ears where there are none": ("moons", alter(s.Rejoin, lambda a: replace(a, ears=2))),

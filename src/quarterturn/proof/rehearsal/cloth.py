@@ -47,11 +47,26 @@ GROUND = -1
 
 
 @dataclass(frozen=True, slots=True)
+class Print:
+    """How a print lies that must stand upright: where its top is, and in how many ways it looks the same, 1 or 2."""
+
+    up: Point
+    ways: int
+
+    def moved(self, motion: Motion) -> Print:
+        """Return the print laid elsewhere."""
+        return Print(motion(self.up) - motion(0j), self.ways)
+
+    def looks_like(self, other: Print) -> bool:
+        """Tell whether the two look the same way up."""
+        return abs(self.up**self.ways - other.up**other.ways) < EQUAL
+
+
+@dataclass(frozen=True, slots=True)
 class Scrap:
     """One layer of cloth. `hollow` has been cut away behind another scrap and is not cloth any more.
 
-    `number` is that of the shape which it was cut as, or GROUND. `up` is where the top of its print lies, if that is
-    of a fabric whose print must stand upright.
+    `number` is that of the shape which it was cut as, or GROUND. `print` is known where it must stand upright.
     """
 
     fabric: str
@@ -59,13 +74,13 @@ class Scrap:
     box: Bounds
     hollow: Region = NOTHING
     number: int = GROUND
-    up: Point | None = None
+    print: Print | None = None
 
     def moved(self, motion: Motion) -> Scrap:
         """Return the scrap laid elsewhere."""
         region, hollow = motion.region(self.region), motion.region(self.hollow)
-        up = None if self.up is None else motion(self.up) - motion(0j)
-        return replace(self, region=region, box=region_bounds(region), hollow=hollow, up=up)
+        lying = self.print.moved(motion) if self.print else None
+        return replace(self, region=region, box=region_bounds(region), hollow=hollow, print=lying)
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,15 +179,15 @@ class Patch:
         return here.turned(1) if turned and not fits else here
 
 
-def plain(fabric: str, width: Length | float, height: Length | float, up: Point | None = None) -> Patch:
+def plain(fabric: str, width: Length | float, height: Length | float, lying: Print | None = None) -> Patch:
     """Return a rectangle of one fabric, its top left corner at the origin."""
     edge = rectangle(0.0, 0.0, float(width), float(height))
-    return cut_to(fabric, Region((edge,)), up)
+    return cut_to(fabric, Region((edge,)), lying)
 
 
-def cut_to(fabric: str, region: Region, up: Point | None = None) -> Patch:
+def cut_to(fabric: str, region: Region, lying: Print | None = None) -> Patch:
     """Return cloth of one fabric cut out along an outline, and along that of its hole if it has one."""
-    return Patch(region.paths[0], (Scrap(fabric, region, region_bounds(region), up=up),))
+    return Patch(region.paths[0], (Scrap(fabric, region, region_bounds(region), print=lying),))
 
 
 def with_shape(patch: Patch, cloth: Scrap, shape: Fused) -> Patch:
@@ -230,7 +245,7 @@ def same_cloth(a: Patch, b: Patch) -> bool:
 
 
 def _same_scrap(a: Scrap, b: Scrap) -> bool:
-    if a.up is not None and b.up is not None and abs(a.up - b.up) > EQUAL:
+    if a.print and b.print and not a.print.looks_like(b.print):
         return False
     return a.fabric == b.fabric and same_region(a.region, b.region)
 

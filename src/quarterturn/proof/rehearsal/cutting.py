@@ -17,14 +17,14 @@ def cut_strips(table: Table, step: Step, action: CutStrips) -> None:
     """Cut strips across a fabric."""
     for product in step.makes:
         width = table.cut_off(action.fabric, action.height * product.count)
-        table.put(product, plain(action.fabric, width, action.height, table.up(action.fabric)))
+        table.put(product, plain(action.fabric, width, action.height, table.print_of(action.fabric)))
 
 
 def cut_panels(table: Table, step: Step, action: CutPanels) -> None:
     """Cut full-width lengths off a fabric."""
     for product in step.makes:
         width = table.cut_off(action.fabric, action.length * product.count)
-        table.put(product, plain(action.fabric, width, action.length, table.up(action.fabric)))
+        table.put(product, plain(action.fabric, width, action.length, table.print_of(action.fabric)))
 
 
 def subcut(table: Table, step: Step, action: Subcut) -> None:
@@ -40,7 +40,7 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
             raise SpoiledError(
                 f"{pile.count} × {crosscut.count} of '{product.label}' are not {product.count}."
             )
-        table.put(product, plain(cloth.fabric, crosscut.along, crosscut.across, cloth.up))
+        table.put(product, plain(cloth.fabric, crosscut.along, crosscut.across, cloth.print))
 
 
 def _fits(strip: Patch, crosscuts: tuple[Crosscut, ...]) -> None:
@@ -64,7 +64,7 @@ def join_ends(table: Table, step: Step, action: JoinEnds) -> None:
         raise SpoiledError("Ends cannot be joined with that loss of length.")
     length = pile.count * box.width - (pile.count - 1) * float(action.loss)
     (cloth,) = strip.scraps
-    table.put(product, plain(cloth.fabric, length, box.height, cloth.up))
+    table.put(product, plain(cloth.fabric, length, box.height, cloth.print))
 
 
 def set_aside(table: Table, step: Step, action: SetAside) -> None:

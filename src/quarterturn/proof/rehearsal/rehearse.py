@@ -10,11 +10,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from quarterturn import steps as s
-from quarterturn.design import Direction
-from quarterturn.geometry import Point, StraightLine, rectangle, shift
+from quarterturn.geometry import StraightLine, rectangle, shift
 from quarterturn.measure import Length
 from quarterturn.proof.rehearsal import cutting, masters, sewing, shapes, units
-from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Scrap, SpoiledError, keep
+from quarterturn.proof.rehearsal.cloth import Patch, Print, Scrap, SpoiledError, keep
 from quarterturn.proof.rehearsal.table import Supplies, Table
 
 Doing = Callable[[Table, s.Step, Any], None]
@@ -109,17 +108,12 @@ def _left_lying(table: Table) -> list[Failure]:
 
 def _not_upright(table: Table) -> list[Failure]:
     """Return a failure for each fabric whose print does not stand upright in the top as it should."""
-    ways: dict[str, list[Point]] = {}
-    for scrap in table.top.scraps if table.top else ():
-        if scrap.up is not None:
-            ways.setdefault(scrap.fabric, []).append(scrap.up)
-    failures = []
-    for fabric, ups in ways.items():
-        if any(abs(up.real) > EQUAL for up in ups):
-            failures.append(Failure(0, f"The print of fabric {fabric} lies on its side somewhere."))
-        elif table.supplies.cloth[fabric].upright is Direction.ONE_WAY and any(up.imag > 0 for up in ups):
-            failures.append(Failure(0, f"The print of fabric {fabric} stands on its head somewhere."))
-    return failures
+    odd = dict.fromkeys(
+        scrap.fabric
+        for scrap in (table.top.scraps if table.top else ())
+        if scrap.print and not scrap.print.looks_like(Print(-1j, scrap.print.ways))
+    )
+    return [Failure(0, f"The print of fabric {fabric} does not stand upright everywhere.") for fabric in odd]
 
 
 def _seen(top: Patch, seam: Length) -> Patch:

@@ -78,4 +78,4 @@ def cut_out(table: Table, step: Step, action: CutOut) -> None:
     if blank.backing is None or not same_region(blank.backing.drawn, lines):
         raise SpoiledError("The line to cut on is not the line drawn on the web.")
     (cloth,), right_side = blank.scraps, mirror_across_vertical().region(lines)
-    table.put(product, replace(cut_to(cloth.fabric, right_side, cloth.up), fusible=True))
+    table.put(product, replace(cut_to(cloth.fabric, right_side, cloth.print), fusible=True))

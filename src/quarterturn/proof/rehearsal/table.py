@@ -7,9 +7,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from quarterturn.design import Direction
-from quarterturn.geometry import Point
 from quarterturn.measure import Length
-from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Ring, SpoiledError, same_cloth
+from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Print, Ring, SpoiledError, same_cloth
 from quarterturn.steps import Pile, Product
 
 Good = Patch | Ring
@@ -63,9 +62,10 @@ class Table:
         self._cloth[fabric] -= length
         return self.supplies.cloth[fabric].width
 
-    def up(self, fabric: str) -> Point | None:
-        """Return where the top of a print lies on strips cut across its fabric, if it must stand upright."""
-        return None if self.supplies.cloth[fabric].upright is Direction.NONE else -1j
+    def print_of(self, fabric: str) -> Print | None:
+        """Return how a print lies on strips cut across its fabric, if it must stand upright."""
+        ways = {Direction.ONE_WAY: 1, Direction.TWO_WAY: 2}.get(self.supplies.cloth[fabric].upright)
+        return Print(-1j, ways) if ways else None
 
     def unroll(self, length: Length, gap: Length) -> None:
         """Take a length off the web, and a gap before it where some has been used already."""

@@ -83,7 +83,7 @@ def read_cuts(raw: Any, key: str, notes: Notes) -> str | Cuts | None:
         return None
     lines = [_read_line(line, f"{key}.{index}", notes) for index, line in enumerate(raw)]
     cuts = tuple(line for line in lines if line is not None)
-    return cuts if len(cuts) == len(lines) and _are_apart(cuts, key, notes) else None
+    return cuts if len(cuts) == len(lines) and are_apart(cuts, key, notes) else None
 
 
 def _read_line(raw: Any, key: str, notes: Notes) -> Cut | None:
@@ -120,7 +120,7 @@ def _is_measure(raw: Any) -> bool:
     )
 
 
-def _are_apart(cuts: Sequence[Cut], key: str, notes: Notes) -> bool:
+def are_apart(cuts: Sequence[Cut], key: str, notes: Notes) -> bool:
     """Tell whether no two cuts run along one line, and note where two do."""
     for (i, one), (j, other) in combinations(enumerate(cuts), 2):
         if _off(one, other.start_x, other.start_y) == _off(one, other.end_x, other.end_y) == 0:

@@ -151,9 +151,11 @@ def rejoined_size(of: Recipe, seam: Length) -> tuple[Length, Length]:
     A square of side c cut corner to corner so makes c − s(2 + √2).
     """
     off = line_of_cut(of.cuts[0]).direction * 1j
-    taken = (Length(2 * float(seam) * abs(part)).limit_denominator(10**9) for part in (off.real, off.imag))
+    taken = (Length(2 * float(seam) * abs(part)) for part in (off.real, off.imag))
     raw = (of.width - of.trim_width, of.height - of.trim_height)
-    across, down = (side - 2 * seam - less for side, less in zip(raw, taken, strict=True))
+    across, down = (
+        (side - 2 * seam - less).limit_denominator(10**9) for side, less in zip(raw, taken, strict=True)
+    )
     return across, down
 
 

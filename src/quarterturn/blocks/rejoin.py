@@ -44,7 +44,7 @@ def rejoin(recipe: Rejoined, master: Master) -> Rejoining:
     box = path_bounds(pieces[0].sewn_outline)
     frame = shift(-complex(float(as_length(box.left)), float(as_length(box.top))))
     units = with_mirror_images(
-        [_unit(master, pieces[k], k, frame, same=same) for k in order], [pieces[k] for k in order]
+        [_unit(recipe, master, pieces[k], k, frame, same=same) for k in order], [pieces[k] for k in order]
     )
     return Rejoining(
         recipe=recipe.name,
@@ -104,10 +104,11 @@ def _half_layers(master: Master, which: int, line: StraightLine) -> Layers:
     return tuple(layer for layer in kept if not layer.region.is_empty())
 
 
-def _unit(master: Master, block: Piece, firsts: int, frame: Motion, *, same: bool) -> Unit:
+def _unit(recipe: Rejoined, master: Master, block: Piece, firsts: int, frame: Motion, *, same: bool) -> Unit:
     ways = _halves(master, master.cuts[0])
     halves = tuple(
         Half(which, master.parts[k].unit, ways[k][0].then(frame))
         for which, k in ((FIRST, firsts), (SECOND, 1 - firsts))
     )
-    return replace(unit_of(block, frame, master.seam, "" if same else block.name), halves=halves)
+    unit = unit_of(block, frame, master.seam, "" if same else block.name)
+    return replace(unit, width=recipe.finished_width, height=recipe.finished_height, halves=halves)

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tests.design.outline_cases import OUTLINE_CASES, QUARTER_CASES
+from tests.design.recipe_cases import RECIPE_CASES, RIPPLES
 
 GOOD = '''\
 format = 1
@@ -77,12 +78,13 @@ class Broken:
     new: str
     found: tuple[tuple[str, str], ...]
     line: str | None = None
+    good: str = GOOD
 
     @property
     def text(self) -> str:
         """Return the spoilt file."""
-        assert GOOD.count(self.old) == 1, self.old
-        return GOOD.replace(self.old, self.new)
+        assert self.good.count(self.old) == 1, self.old
+        return self.good.replace(self.old, self.new)
 
 
 def broken(name: str, old: str, new: str, *found: str, line: str | None = None) -> Broken:
@@ -391,6 +393,10 @@ BROKEN: tuple[Broken, ...] = (
             line="shape =",
         )
         for what, shape, *found in OUTLINE_CASES
+    ),
+    *(
+        replace(broken(f"{what} (of ripples)", old, new, *found, line=line), good=RIPPLES)
+        for what, old, new, line, *found in RECIPE_CASES
     ),
     broken("a ring without web", "ring_in = '1/4\"'", "ring_in = 0\nring_out = 0", "no-web making.ring_in"),
 )

@@ -87,7 +87,8 @@ def _read_parts(
         f'{dotted(part)} = "{letter}"' for part, letter in zip(recipe.parts, "BCDEFGH", strict=False)
     )
     if table.shapes is None:
-        notes.missing(f"{key}.shapes", f"Give each part a fabric: shapes = {{ {example} }}.")
+        if table.shape is None:
+            notes.missing(f"{key}.shapes", f"Give each part a fabric: shapes = {{ {example} }}.")
         return ()
     for part in given:
         if part not in recipe.parts:

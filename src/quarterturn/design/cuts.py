@@ -106,7 +106,7 @@ def read_point(raw: Any, key: str, notes: Notes) -> tuple[Length, Length] | None
     if not isinstance(raw, list) or len(raw) != 2 or not all(_is_measure(each) for each in raw):
         example = "['15 mm', '-30 mm']" if notes.units is Units.METRIC else "['1/2\"', '-1\"']"
         sentence = "A point is two lengths: how far right of the middle of the master, and how far below."
-        notes.add("wrong-type", key, sentence, f"Write {example}; to the left and above are below nothing.")
+        notes.add("wrong-type", key, sentence, f"Write {example}; to the left and above they are negative.")
         return None
     x, y = (notes.length(each, f"{key}.{index}", limits.OFF_MIDDLE) for index, each in enumerate(raw))
     return None if x is None or y is None else (x, y)

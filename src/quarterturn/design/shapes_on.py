@@ -69,7 +69,7 @@ def _read_outline(table: ShapeOnTable, key: str, notes: Notes) -> DrawnOutline |
     outline = table.outline or CIRCLE
     width = notes.length(table.width, f"{key}.width", limits.DIAMETER)
     if table.width is None:
-        notes.missing(f"{key}.width", "Give what the outline measures across: width = …")
+        notes.missing(f"{key}.width", "Give what the outline measures across, such as width = 4.")
     lobes = read_count(table.lobes, f"{key}.lobes", USUAL_LOBES, limits.MOST_LOBES, notes, limits.LEAST_LOBES)
     if table.lobes is not None and outline != SCALLOP:
         notes.add("shape-unclear", key, f"A {outline} has no lobes.", "Leave lobes out.")
@@ -95,7 +95,7 @@ def _read_inner(
             return None
         return Length(0)
     if table.inner is None:
-        notes.missing(f"{key}.inner", "Give what the hole of the ring measures across: inner = …")
+        notes.missing(f"{key}.inner", "Give what the hole of the ring measures across, such as inner = 3.")
         return None
     inner = notes.length(table.inner, f"{key}.inner", limits.INNER)
     if inner is not None and width is not None and inner >= width:

@@ -67,6 +67,7 @@ HEADERS = {
     "[fabrics.A]": "FabricTable",
     "[recipes.lantern]": "RecipeTable",
     "[recipes.lantern.shape]": "ShapeTable",
+    "[[recipes.ripple.shapes]]": "ShapeOnTable",
     "[colourways.a]": "ColourwayTable",
     "[setting]": "SettingTable",
     "[[borders]]": "BorderTable",

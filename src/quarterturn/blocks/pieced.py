@@ -11,6 +11,7 @@ from __future__ import annotations
 import cmath
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 from quarterturn.blocks.model import SHAPE, Master, Unit
 from quarterturn.geometry import Arc, Line, Path, Point, Region, StraightLine, disc, keep_left
@@ -71,7 +72,7 @@ def _surround(arc: Arc, unit: Unit) -> Path:
     along = _meets(centre, radius, seam)
     start, end = complex(along, -seam), complex(-seam, along)
     corners = (start, complex(far.real, -seam), far, complex(-seam, far.imag), end)
-    sides = tuple(Line(a, b) for a, b in zip(corners, corners[1:], strict=False))
+    sides = tuple(Line(a, b) for a, b in pairwise(corners))
     first = cmath.phase(end - centre)
     return Path((*sides, Arc(centre, radius, first, cmath.phase((start - centre) / (end - centre)))))
 

@@ -17,11 +17,14 @@ from quarterturn.pieces.model import (
     RejoinCount,
     UnitCount,
 )
+from quarterturn.pieces.pieced import CurveBill, CurveCount, curve_bill, pieced_masters
 from quarterturn.pieces.text import bill_text
 
 __all__ = [
     "Bill",
     "Blank",
+    "CurveBill",
+    "CurveCount",
     "Grain",
     "Join",
     "MasterCount",
@@ -32,4 +35,6 @@ __all__ = [
     "bill_of_pieces",
     "bill_text",
     "blank_size",
+    "curve_bill",
+    "pieced_masters",
 ]

@@ -113,7 +113,8 @@ def _without_masters(bill: Bill, masters: tuple[MasterCount, ...]) -> list[Piece
     """Return the pieces of a bill but for the squares and cloth blanks of some masters."""
     gone: Counter[str] = Counter()
     for each in masters:
-        gone.update({label: each.count for label in {each.ground, each.shape}})
+        gone[each.ground] += each.count
+        gone.update({blank.label: each.count * blank.each for blank in each.blanks})
     kept = (replace(piece, count=piece.count - gone[piece.label]) for piece in bill.pieces)
     return [piece for piece in kept if piece.count > 0]
 

@@ -6,6 +6,7 @@ Promise: a check calculates anew and never asks the stage it checks; the rehears
 """
 
 from quarterturn.proof.check import CHECKS, check_pattern
+from quarterturn.proof.checks.layers import SeamLayers, cut_away_of, seam_layers
 from quarterturn.proof.model import Check, Pattern
 from quarterturn.proof.proving import ACCEPTED, Proof, prove, supplies_of
 from quarterturn.proof.text import finding_lines, findings_text, rehearsal_sentences, rehearsal_text, summary
@@ -16,12 +17,15 @@ __all__ = [
     "Check",
     "Pattern",
     "Proof",
+    "SeamLayers",
     "check_pattern",
+    "cut_away_of",
     "finding_lines",
     "findings_text",
     "prove",
     "rehearsal_sentences",
     "rehearsal_text",
+    "seam_layers",
     "summary",
     "supplies_of",
 ]

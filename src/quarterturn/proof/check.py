@@ -9,12 +9,14 @@ from quarterturn.proof.checks.borders import BORDERS
 from quarterturn.proof.checks.cloth import CLOTH
 from quarterturn.proof.checks.colours import COLOURS
 from quarterturn.proof.checks.counts import COUNTS
+from quarterturn.proof.checks.curve_pieces import CURVE_PIECES
 from quarterturn.proof.checks.cutting import CUTTING
 from quarterturn.proof.checks.flow import FLOW
 from quarterturn.proof.checks.imprint import IMPRINT
 from quarterturn.proof.checks.joins import JOINS
 from quarterturn.proof.checks.metric import METRIC
 from quarterturn.proof.checks.narrow import NARROW
+from quarterturn.proof.checks.overlaps import OVERLAPS
 from quarterturn.proof.checks.rings import RINGS
 from quarterturn.proof.checks.sewing import SEWING
 from quarterturn.proof.checks.shopping import SHOPPING
@@ -25,6 +27,8 @@ from quarterturn.proof.model import Check, Pattern
 CHECKS: tuple[Check, ...] = (
     *UNIT_GEOMETRY,
     *RINGS,
+    *OVERLAPS,
+    *CURVE_PIECES,
     *JOINS,
     *FLOW,
     *COUNTS,

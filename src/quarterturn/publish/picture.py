@@ -11,7 +11,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from quarterturn.blocks import GROUND, SHAPE, Blocks, Unit
-from quarterturn.design import Colourway, Design, code_of_unit
+from quarterturn.design import HALF_MARK, Design, code_of_unit
 from quarterturn.geometry import Motion, Region, rectangle
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Use
 from quarterturn.setting import BorderStrip, Face, PlacedUnit, Setting
@@ -71,9 +71,8 @@ def top_sheet(design: Design, blocks: Blocks, setting: Setting, width: float, lo
         title=design.title,
         alt=describe_top(design, setting),
         symbols={
-            name + part: _unit_marks(blocks.unit(design, name), colourway, colours, factor, look, part)
+            name + part: _unit_marks(design, name, blocks.unit(design, name), factor, look, part)
             for name in names
-            for colourway in (design.colourway(code_of_unit(name)),)
             for part in look.passes
         },
     )
@@ -99,9 +98,8 @@ def describe_top(design: Design, setting: Setting) -> str:
     for name, count in setting.tally.items():
         counts[code_of_unit(name)] += count
     kinds = ", ".join(
-        f"{count} with {_name(design, colourway.shape)} on {_name(design, colourway.ground)}"
+        f"{count} with {' and '.join(_cloths(design, master) for master in design.masters_of(code))}"
         for code, count in counts.items()
-        for colourway in (design.colourway(code),)
     )
     borders = _described_borders(design)
     return (
@@ -117,29 +115,34 @@ def _described_borders(design: Design) -> str:
     return f" {'Border' if len(design.borders) == 1 else 'Borders'}, from the inside: {names}."
 
 
+def _cloths(design: Design, code: str) -> str:
+    """Return the fabrics of a master: those of its shapes on that of its ground."""
+    way = design.colourway(code)
+    shapes = dict.fromkeys(_name(design, letter) for _, letter in way.shapes)
+    return f"{', '.join(shapes)} on {_name(design, way.ground)}"
+
+
 def _name(design: Design, letter: str) -> str:
     return design.fabric(letter).name
 
 
 def _unit_marks(
-    unit: Unit, colourway: Colourway, colours: Mapping[str, str], factor: float, look: Look, part: str
+    design: Design, name: str, unit: Unit, factor: float, look: Look, part: str
 ) -> tuple[Mark, ...]:
-    """Return a sewn unit, or one part of it, at turn 0 about its middle."""
-    half = float(unit.side) / 2
-    scale = Scale(factor, complex(-half, -half) * factor)
-    cloth = {GROUND: colours[colourway.ground], SHAPE: colours[colourway.shape]}
+    """Return a sewn unit, or its grounds or shapes alone, at turn 0 about its middle."""
+    scale = Scale(factor, -complex(float(unit.width), float(unit.height)) / 2 * factor)
     return tuple(
-        Area(scale.region(layer.region), look.ink(cloth[layer.part]))
+        Area(scale.region(layer.region), look.ink(design.fabric(design.cloth(name, layer.part)).colour))
         for layer in unit.sewn_layers
-        if part in ("", layer.part)
+        if not part or (part == GROUND) == (layer.part.rpartition(HALF_MARK)[2] == GROUND)
     )
 
 
 def _laid(setting: Setting, unit: PlacedUnit, scale: Scale, part: str) -> Use:
-    half = float(setting.side) / 2
+    left, top = setting.corner(unit.row, unit.column)
+    width, height = setting.widths[unit.column], setting.heights[unit.row]
     middle = complex(
-        float(setting.centre_left + unit.column * setting.side) + half,
-        float(setting.centre_top + unit.row * setting.side) + half,
+        float(setting.centre_left + left + width / 2), float(setting.centre_top + top + height / 2)
     )
     return Use(unit.name + part, Motion((1 + 0j, 1j, -1 + 0j, -1j)[unit.turn % 4], scale.point(middle)))
 

@@ -12,6 +12,7 @@ from quarterturn.design import Curve, Design, DrawnOutline, Paper, RecipeKind
 from quarterturn.geometry import path_bounds
 from quarterturn.measure import show_length
 from quarterturn.pieces import Bill
+from quarterturn.publish.curve_pages import curve_pages
 from quarterturn.publish.paper import Entry, Head, wrapped
 from quarterturn.publish.shape_marks import (
     CUT,
@@ -42,6 +43,7 @@ def template_sheets(design: Design, blocks: Blocks, bill: Bill, paper: Paper) ->
     drafts: list[Draft] = []
     for master in masters:
         drafts += _shape_pages(design, bill, master, paper, len(drafts) + 1)
+    drafts += curve_pages(design, blocks, bill, paper, len(drafts) + 1)
     for name, units in units_of(design, blocks, bill):
         drafts += unit_pages(design, name, units, paper)
     return tuple(numbered(paper, draft, k, len(drafts)) for k, draft in enumerate(drafts, 1))

@@ -20,6 +20,7 @@ from quarterturn.publish.wording import (
     other_needs,
     rectangle,
     sizes_said,
+    unit_sizes,
     width_line,
 )
 
@@ -33,7 +34,7 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
     broad = min(width, height * float(setting.width) / float(setting.height))
     facts = (
         ("Finished size", rectangle(design, setting.width, setting.height)),
-        ("Finished unit", f"{length(design, setting.side)} square"),
+        ("Finished unit", unit_sizes(pattern)),
         ("Skill level", design.house.skill),
         ("Pattern", design.number),
         ("Version", design.version),
@@ -73,7 +74,7 @@ def _sizes(pattern: Pattern) -> tuple[tuple[str, str], ...]:
     return (
         ("Quilt", rectangle(design, setting.width, setting.height)),
         ("Quilt centre", centre),
-        ("Unit", f"{length(design, setting.side)} square"),
+        ("Unit", unit_sizes(pattern)),
         ("Units in the setting", f"{setting.rows} rows of {setting.columns}"),
         *borders,
     )

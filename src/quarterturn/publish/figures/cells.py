@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from quarterturn.blocks import GROUND, SHAPE, Layer, Master, Unit
+from quarterturn.blocks import GROUND, SHAPE, Layer, Master, Unit, turned_about_centre, turned_size
 from quarterturn.design import RecipeKind, code_of_unit
 from quarterturn.design.colour import text_colour_on
 from quarterturn.geometry import Point, Region, as_polygon, from_polygons, roomiest_point, without
 from quarterturn.proof import Pattern
-from quarterturn.publish.figures.inks import EDGE, caption, cloth, moved_to
+from quarterturn.publish.figures.inks import EDGE, caption, cloth
+from quarterturn.publish.lettering import text_width
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Text, Use
 from quarterturn.steps import Placed
 
@@ -46,37 +47,38 @@ def layered(
 
 
 def sewn_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
-    """Return a symbol for each name of a unit: the sewn unit, `cell` millimetres wide."""
-    return {
-        code: layered(pattern, code, unit_of(pattern, code).sewn_layers, _cell_scale(pattern, cell))
-        for code in codes
-    }
+    """Return a symbol for each name of a unit, as sewn: the longest side of all units is `cell` millimetres."""
+    scale = Scale(cell_factor(pattern, cell))
+    return {code: layered(pattern, code, unit_of(pattern, code).sewn_layers, scale) for code in codes}
 
 
-def cut_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
-    """Return a symbol for each name of a unit: the unit as trimmed, its whole side `cell` millimetres."""
-    unit = unit_of(pattern, next(iter(pattern.setting.tally)))
-    factor = cell / float(unit.cut_side)
-    scale = Scale(factor, complex(float(unit.seam), float(unit.seam)) * factor)
-    return {code: layered(pattern, code, unit_of(pattern, code).cut_layers, scale) for code in codes}
+def cell_factor(pattern: Pattern, cell: float) -> float:
+    """Return the millimetres to the inch where the longest side of all units is `cell` millimetres."""
+    return cell / float(max(*pattern.setting.widths, *pattern.setting.heights))
 
 
-def _cell_scale(pattern: Pattern, cell: float) -> Scale:
-    return Scale(cell / float(pattern.setting.side))
+def cell_size(pattern: Pattern, code: str, turn: int, cell: float) -> Point:
+    """Return width and height of a unit as it is laid, in millimetres."""
+    width, height = turned_size(unit_of(pattern, code), turn)
+    return complex(float(width), float(height)) * cell_factor(pattern, cell)
 
 
-def laid(code: str, turn: int, at: Point, cell: float) -> Use:
+def laid(pattern: Pattern, code: str, turn: int, at: Point, cell: float) -> Use:
     """Return a unit's symbol laid with its top left corner at a place."""
-    return Use(code, moved_to(at, turn, cell))
+    motion = turned_about_centre(unit_of(pattern, code), turn)
+    return Use(code, Scale(cell_factor(pattern, cell), at).motion(motion))
 
 
 def lettered(pattern: Pattern, code: str, turn: int, at: Point, cell: float, size: float) -> Text:
     """Return the name of a placed unit, set where one fabric gives it most room, in ink that stands out."""
     part, place = roomiest(pattern, code)
-    middle = complex(0.5, 0.5)
-    spot = middle + (place - middle) * (1, 1j, -1, -1j)[turn % 4]
-    ink = text_colour_on(layer_colour(pattern, code, part))
-    return caption(at + spot * cell, f"{code}{turn}", size, colour=ink)
+    unit = unit_of(pattern, code)
+    spot = turned_about_centre(unit, turn)(place * float(unit.width)) * cell_factor(pattern, cell)
+    ink, text = text_colour_on(layer_colour(pattern, code, part)), f"{code}{turn}"
+    width, room = text_width(text, size), cell_size(pattern, code, turn, cell)
+    if not is_quarter_circle(pattern, code) and width < room.real:
+        spot = complex(min(max(spot.real, width / 2), room.real - width / 2), spot.imag)
+    return caption(at + spot, text, size, colour=ink)
 
 
 def roomiest(pattern: Pattern, code: str) -> tuple[str, Point]:

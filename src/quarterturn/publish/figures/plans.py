@@ -118,7 +118,7 @@ def marking_figure(pattern: Pattern, step: Step, code: str) -> Sheet:
 
 def _marked(board: Board, action: Crease) -> Iterator[Mark]:
     yield board.ground()
-    ink = board.ink_at(0j)
+    ink = text_colour_on(board.colour(GROUND))
     for fold in action.folds:
         yield line(*through(board, fold), CREASE)
     for number, drawn in enumerate(action.drawn, 1):
@@ -151,7 +151,7 @@ def _end_measures(board: Board, drawn: StraightLine) -> Iterator[Mark]:
             continue
         off = (-math.copysign(1, end.real) if on_side else -1j * math.copysign(1, end.imag)) * 1.8
         start, stop = board.scale.point(corner), board.scale.point(end)
-        ink = board.ink_at(end * 0.98)
+        ink = text_colour_on(board.colour(GROUND))
         yield line(start + off, stop + off, Ink(stroke=ink, width=0.15))
         middle = (start + stop) / 2 + off * (1.6 if on_side else 2.0)
         anchor = "middle" if not on_side else ("end" if off.real < 0 else "start")

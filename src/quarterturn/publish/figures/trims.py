@@ -46,7 +46,9 @@ from quarterturn.publish.wording import length
 from quarterturn.publish.wording.places import NEAR
 from quarterturn.steps import Behind, CutAway, Reference, Step, Trim, TrimLine
 
-LARGEST = 36.0
+LARGEST = 27.0
+LEAST_WIDTH = 30.0
+"""Millimetres of a drawing, so that the words below it have room."""
 
 
 def finishing_figure(pattern: Pattern, name: str, away: Step | None, trim: Step | None) -> Sheet | None:
@@ -65,7 +67,7 @@ def finishing_figure(pattern: Pattern, name: str, away: Step | None, trim: Step 
     if not drawings:
         return None
     alt = f"Unit {name} {'; and '.join(said)}."
-    return beside(drawings, 8).sheet(f"Cutting away and trimming: unit {name}", alt)
+    return beside(drawings, 6).sheet(f"Cutting away and trimming: unit {name}", alt)
 
 
 def _part_of(pattern: Pattern, name: str) -> tuple[Master, Part]:
@@ -99,12 +101,10 @@ def _from_behind(pattern: Pattern, name: str, action: CutAway) -> Drawing:
     for _, hollow in hollows:
         marks += _inner(flip.region(hollow), flip.path(piece), scale, CUT)
     inside = " and ".join(dict.fromkeys(length(pattern.design, each.inside) for each in action.behind))
-    notes = ("wrong side: cut on the long dashes,", f"{inside} inside the stitching")
-    marks += [
-        caption(complex(max(width, 30) / 2, TOP + height + 3 + 3.6 * k), n, SMALL)
-        for k, n in enumerate(notes)
-    ]
-    return Drawing(max(width, 42), TOP + height + 9, tuple(marks))
+    notes = ("wrong side: cut on the", "long dashes,", f"{inside} inside stitching")
+    middle = max(width, LEAST_WIDTH) / 2
+    marks += [caption(complex(middle, TOP + height + 3 + 3.3 * k), n, SMALL) for k, n in enumerate(notes)]
+    return Drawing(max(width, LEAST_WIDTH), TOP + height + 12, tuple(marks))
 
 
 def _wrong(pattern: Pattern, code: str, part: str, region: Region, edge: Ink) -> Area:
@@ -147,7 +147,7 @@ def _on_any(segment: Segment, edges: list[StraightLine]) -> bool:
 def _trimmed_unit(pattern: Pattern, name: str, action: Trim) -> Drawing:
     _, part = _part_of(pattern, name)
     piece, unit = part.motion.path(part.outline), unit_of(pattern, name)
-    return _trimmed(pattern, name, piece, unit.cut_layers, action, "right side: trim the thick edges")
+    return _trimmed(pattern, name, piece, unit.cut_layers, action, "trim the thick edges")
 
 
 def trimmed_whole_figure(pattern: Pattern, trim: Step) -> Sheet:
@@ -165,7 +165,7 @@ def trimmed_whole_figure(pattern: Pattern, trim: Step) -> Sheet:
         Layer(GROUND, region),
         *(Layer(s.part, clipped(s.region, region.paths[0])) for s in board.master.shapes),
     )
-    drawing = _trimmed(pattern, action.code, piece, layers, action, "trim the master on all sides")
+    drawing = _trimmed(pattern, action.code, piece, layers, action, "trim all four sides")
     alt = f"A master of {action.recipe} with the edges that are trimmed before it is cut, measured from its creases."
     return drawing.sheet(f"Trim the master: {action.recipe}", alt)
 
@@ -176,7 +176,7 @@ def trimmed_block_figure(pattern: Pattern, name: str, trim: Step) -> Drawing:
     rejoining = pattern.blocks.rejoining(trim.action.recipe)
     unit = unit_of(pattern, name)
     return _trimmed(
-        pattern, name, rejoining.raw_outline, unit.cut_layers, trim.action, "trim from the middle of the seam"
+        pattern, name, rejoining.raw_outline, unit.cut_layers, trim.action, "trim from the seam’s middle"
     )
 
 
@@ -193,8 +193,8 @@ def _trimmed(
     for trim in action.lines:
         marks.append(line(*_across(trim.line, piece, scale), TRIM))
         marks += _measure(pattern, trim, scale, width)
-    marks.append(caption(complex(width / 2, TOP + height + 3), note, SMALL))
-    return Drawing(max(width, 42) + 12, TOP + height + 6, tuple(marks))
+    marks.append(caption(complex(max(width, LEAST_WIDTH) / 2, TOP + height + 3), note, SMALL))
+    return Drawing(max(width, LEAST_WIDTH) + 10, TOP + height + 6, tuple(marks))
 
 
 def _across(way: StraightLine, piece: Path, scale: Scale) -> tuple[Point, Point]:

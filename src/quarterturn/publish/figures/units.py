@@ -18,6 +18,7 @@ from quarterturn.geometry import (
 )
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.cells import (
+    cell_size,
     diagonal_share,
     is_quarter_circle,
     laid,
@@ -84,14 +85,15 @@ def _lettering_place(pattern: Pattern, name: str, part: str) -> tuple[Point, flo
 
 
 def turns_figure(pattern: Pattern, cell: float = 14.0) -> Sheet:
-    """Return the four turns of the first square unit, with the names that the map uses."""
-    square = (name for name in pattern.setting.tally if (u := unit_of(pattern, name)).width == u.height)
-    code = next(square, next(iter(pattern.setting.tally)))
+    """Return the four turns of the first square unit that shows a shape, with the names that the map uses."""
+    units = ((name, unit_of(pattern, name)) for name in pattern.setting.tally)
+    shown = (name for name, unit in units if unit.width == unit.height and len(unit.sewn_layers) > 1)
+    code = next(shown, next(iter(pattern.setting.tally)))
     pitch = cell + 9
     marks: list[Mark] = []
     for turn in range(4):
-        left = complex(turn * pitch, 0)
-        marks.append(laid(code, turn, left, cell))
+        left, size = complex(turn * pitch, 0), cell_size(pattern, code, turn, cell)
+        marks.append(laid(pattern, code, turn, left + (complex(cell, cell) - size) / 2, cell))
         marks.append(caption(left + complex(cell / 2, cell + 3), f"{code}{turn}", 3.2, bold=True))
         if turn < 3:
             marks += arrow(left + complex(cell + 2, cell / 2), left + complex(cell + 7, cell / 2), ACCENT)

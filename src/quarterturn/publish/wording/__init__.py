@@ -5,6 +5,7 @@ Out: `Wording` and plain sentences in the trade's style.
 Promise: pure functions; a number is formatted here, never calculated.
 """
 
+from quarterturn.publish.wording import curve_lines
 from quarterturn.publish.wording.assembly import centre_sewing, placed_name, row_places
 from quarterturn.publish.wording.colophon import defaults, imprint
 from quarterturn.publish.wording.flow import flow_facts
@@ -18,6 +19,7 @@ from quarterturn.publish.wording.names import (
     parts_of,
     rectangle,
     sized,
+    unit_sizes,
 )
 from quarterturn.publish.wording.opening import (
     LABEL,
@@ -46,6 +48,7 @@ __all__ = [
     "cloth_needs",
     "cloths_of",
     "curve_facts",
+    "curve_lines",
     "cutting_advice",
     "defaults",
     "fabric_name",
@@ -64,5 +67,6 @@ __all__ = [
     "sized",
     "sizes_said",
     "tell",
+    "unit_sizes",
     "width_line",
 ]

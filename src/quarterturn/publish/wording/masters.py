@@ -5,7 +5,7 @@ from __future__ import annotations
 import cmath
 import math
 
-from quarterturn.design import DrawnOutline, EdgeStitch, EdgeStitchKind, Recipe, RecipeKind
+from quarterturn.design import GROUND, DrawnOutline, EdgeStitch, EdgeStitchKind, Recipe, RecipeKind
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import (
@@ -77,7 +77,7 @@ def _marking(pattern: Pattern, action: Crease) -> list[str]:
         where = drawn_line(design, master, line)
         said.append(f"Draw line {number} with a pen that can be removed, by a ruler: {where}.")
     if action.middles:
-        places = listed([place_from_middle(design, point) for point in action.middles])
+        places = "; ".join(place_from_middle(design, point) for point in action.middles)
         said.append(
             f"Mark where the middles of shapes will lie, measured from the crossing of the creases: {places}."
         )
@@ -131,22 +131,22 @@ def _fuse_in_place(step: Step, action: FuseToGround, pattern: Pattern) -> Wordin
         "Turn each shape as the figure of the master shows it.",
         "Fuse from the middle outwards, then press the whole flat. Let it cool before you stitch.",
     )
-    places = listed(list(dict.fromkeys(place_from_middle(design, p.motion(0j)) for p in action.places)))
+    places = ", or ".join(dict.fromkeys(place_from_middle(design, p.motion(0j)) for p in action.places))
     turned = _turned(action)
     line = (
-        f"Colourway {action.code}: fuse ({shape.count}) {shape_word(action.shape)}s of "
+        f"Colourway {action.code}: fuse ({shape.count}) {plural(shape.count, shape_word(action.shape))} of "
         f"{named(design, design.cloth(action.code, action.part))} to ({ground.count}) "
-        f"{_masters_or_ground(pattern, action, level)}; middle {places}{turned}."
+        f"{_masters_or_ground(pattern, action, level, ground.count)}; middle {places}{turned}."
     )
     title = f"Fuse the {ordinal(level + 1)} layer of shapes" if level else "Fuse the shapes to the ground"
     return Wording(title, sentences, line)
 
 
-def _masters_or_ground(pattern: Pattern, action: FuseToGround, level: int) -> str:
+def _masters_or_ground(pattern: Pattern, action: FuseToGround, level: int, count: int) -> str:
     if level:
-        return f"masters {action.code}"
-    design = pattern.design
-    return f"{ground_word(pattern, action.recipe)}s of {named(design, design.cloth(action.code, 'ground'))}"
+        return f"{plural(count, 'master')} {action.code}"
+    cloth = named(pattern.design, pattern.design.cloth(action.code, GROUND))
+    return f"{plural(count, ground_word(pattern, action.recipe))} of {cloth}"
 
 
 def _turned(action: FuseToGround) -> str:

@@ -47,6 +47,12 @@ def sized(design: Design, width: Length, height: Length) -> str:
     return rectangle(design, width, height)
 
 
+def unit_sizes(pattern: Pattern) -> str:
+    """Return the finished sizes of all units in the quilt, each once."""
+    units = (pattern.blocks.unit(pattern.design, name) for name in pattern.setting.tally)
+    return listed(list(dict.fromkeys(sized(pattern.design, unit.width, unit.height) for unit in units)))
+
+
 def parts_of(pattern: Pattern, name: str) -> tuple[str, ...]:
     """Return the parts of a unit, shapes first, the uppermost before the others, grounds last."""
     layers = pattern.blocks.unit(pattern.design, name).sewn_layers

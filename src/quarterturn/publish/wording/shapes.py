@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from quarterturn.design import Design
+from quarterturn.design import Design, RecipeKind
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, named, plural, rectangle, shape_word
@@ -68,10 +68,16 @@ def tell_fuse_rings(step: Step, action: FuseRings, pattern: Pattern) -> Wording:
         "Let it cool flat before you touch the paper.",
     )
     line = (
-        f"{fabric}: fuse ({step.uses[0].count}) {action.shape} rings to ({cloth.count}) "
+        f"{fabric}: fuse ({step.uses[0].count}) {_rings(pattern, action, step.uses[0].count)} to ({cloth.count}) "
         f"{plural(cloth.count, word)} {cloth.label}."
     )
     return Wording("Fuse the rings to the wrong side of the cloth", sentences, line)
+
+
+def _rings(pattern: Pattern, action: FuseRings, count: int) -> str:
+    if pattern.design.recipe(action.recipe).kind is not RecipeKind.SHAPES:
+        return f"{action.shape} rings"
+    return f"{plural(count, 'ring')} of web for {plural(count, shape_word(action.shape))}"
 
 
 def _cloth_word(pattern: Pattern, label: str) -> str:
@@ -89,7 +95,7 @@ def tell_cut_out(step: Step, action: CutOut, pattern: Pattern) -> Wording:
         "Peel the paper off; where it holds, score it with a pin first.",
         "Stack the shapes with cloth between them, never web to web.",
     )
-    across = length(pattern.design, made.width)
-    size = across if made.width == made.height else rectangle(pattern.design, made.width, made.height)
+    across, high = (length(pattern.design, side) for side in (made.width, made.height))
+    size = across if across == high else rectangle(pattern.design, made.width, made.height)
     line = f"{named(pattern.design, letter)}: make ({made.count}) {shape_word(action.shape)}s, about {size} across."
     return Wording("Cut out the shapes and peel off the paper", sentences, line)

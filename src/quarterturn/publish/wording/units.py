@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from quarterturn.design import quarter_of_unit
+from quarterturn.design import code_of_unit, quarter_of_unit
 from quarterturn.geometry import StraightLine
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.masters import ground_word, is_general
@@ -30,6 +30,16 @@ from quarterturn.steps import (
 )
 
 GROUND_LAYER = -1
+
+
+def general_names(pattern: Pattern) -> tuple[str, ...]:
+    """Return the units of general recipes that the quilt has, of each recipe those of its first colourway."""
+    firsts: dict[str, str] = {}
+    for name in pattern.setting.tally:
+        way = pattern.design.colourway(code_of_unit(name))
+        if way.is_rejoined or is_general(pattern, way.recipe):
+            firsts.setdefault(way.recipe, way.code)
+    return tuple(name for name in pattern.setting.tally if code_of_unit(name) in firsts.values())
 
 
 def tell_cut_apart(step: Step, action: CutApart, pattern: Pattern) -> Wording:
@@ -109,7 +119,7 @@ def _cut_away_in_order(pattern: Pattern, action: CutAway, what: str) -> Wording:
         "cloth that is to stay.",
         "Where a higher shape is stitched through a layer, leave as much of it outside that stitching as inside.",
     )
-    told = "; ".join(_behind(pattern, action, each) for each in action.behind)
+    told = "; ".join(dict.fromkeys(_behind(pattern, action, each) for each in action.behind))
     return Wording("Cut away what lies behind", sentences, f"{what}: {told}.")
 
 

@@ -104,14 +104,15 @@ def _marks(master: Master, pair: PiecedPair, path: Path, what: str, centre: Poin
     at = (place - centre) * MM_PER_INCH
     yield Text(at, f"{what}", NOTE + 0.6, "middle", bold=True)
     yield Text(at + 4.4j, master.recipe, NOTE, "middle")
-    yield from grain_arrow(at - 12j, 14.0)
+    arrow = min(14.0, 0.3 * path_bounds(TRUE_SIZE.path(path)).height)
+    yield from grain_arrow(at - complex(0, arrow / 2 + 4.5), arrow)
 
 
 def _room(pair: PiecedPair, path: Path, what: str) -> Point:
     """Return where the lettering stands: about the middle of the disc, or in the far corner of the surround."""
     box = path_bounds(path)
     if what == "quarter disc":
-        return complex(box.left + 0.42 * box.width, box.top + 0.5 * box.height)
+        return complex(box.left + 0.42 * box.width, box.top + 0.54 * box.height)
     along = cmath.rect(pair.seam_arc.radius, math.pi / 4) + pair.seam_arc.centre
     return (along + complex(box.right, box.bottom)) / 2
 

@@ -14,6 +14,7 @@ from quarterturn.publish.figures import (
     trimmed_whole_figure,
 )
 from quarterturn.publish.sheet import Sheet
+from quarterturn.publish.wording.masters import is_general
 from quarterturn.steps import CutApart, CutAway, Rejoin, Step, Trim
 
 Shown = set[tuple[str, ...]]
@@ -34,6 +35,12 @@ def finishing_entry(pattern: Pattern, entry: Entry, steps: tuple[Step, ...], sho
     return replace(entry, figures=(figure,), place="below")
 
 
+def is_told_in_full(pattern: Pattern, action: CutApart | CutAway | Trim | Rejoin) -> bool:
+    """Tell whether what is done belongs to a recipe that is no short form."""
+    rejoined = {each.name for each in pattern.design.rejoined}
+    return action.recipe in rejoined or is_general(pattern, action.recipe)
+
+
 def _caption(step: Step) -> str:
     if isinstance(step.action, CutApart):
         return "The ruler along each line; the dashed line is the cut"
@@ -46,6 +53,8 @@ def _caption(step: Step) -> str:
 
 def _sheets(pattern: Pattern, step: Step, steps: tuple[Step, ...], shown: Shown) -> Iterator[Sheet]:
     action = step.action
+    if not isinstance(action, CutApart | CutAway | Trim | Rejoin) or not is_told_in_full(pattern, action):
+        return
     if isinstance(action, CutApart) and _new(shown, "apart", action.recipe):
         yield cuts_figure(pattern, step)
     elif isinstance(action, Rejoin) and _new(shown, "rejoin", action.recipe):

@@ -9,7 +9,7 @@ from quarterturn.design import GROUND, HALF_MARK, code_of_unit
 from quarterturn.materials import ClothPlan
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
-from quarterturn.publish.booklet.finishing_units import finishing_entry
+from quarterturn.publish.booklet.finishing_units import finishing_entry, is_told_in_full
 from quarterturn.publish.booklet.model import (
     Block,
     Cell,
@@ -186,7 +186,7 @@ def _unit_entry(
 ) -> Entry:
     step = _step(pattern, entry)
     action = step.action
-    if isinstance(action, CutApart | CutAway | Trim | Rejoin) and _is_general(pattern, action):
+    if isinstance(action, CutApart | CutAway | Trim | Rejoin) and is_told_in_full(pattern, action):
         return finishing_entry(pattern, entry, steps, shown)
     if isinstance(action, CutApart):
         figure = Figure(
@@ -199,11 +199,6 @@ def _unit_entry(
         what = "Cut the ground away, then trim the two outer edges" if trim else "Cut the ground away"
         return _with(entry, Figure(what, (Cell(trim_figure(pattern, code, step, trim)),)))
     return entry
-
-
-def _is_general(pattern: Pattern, action: CutApart | CutAway | Trim | Rejoin) -> bool:
-    rejoined = {each.name for each in pattern.design.rejoined}
-    return action.recipe in rejoined or is_general(pattern, action.recipe)
 
 
 def _seams(pattern: Pattern) -> Iterator[Figure]:

@@ -43,7 +43,7 @@ from quarterturn.publish.figures.inks import (
 from quarterturn.publish.figures.plans import TOP, board_of, clipped
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Stroke
 from quarterturn.publish.wording import length
-from quarterturn.publish.wording.places import NEAR
+from quarterturn.publish.wording.places import NEAR, measure
 from quarterturn.steps import Behind, CutAway, Reference, Step, Trim, TrimLine
 
 LARGEST = 27.0
@@ -100,8 +100,9 @@ def _from_behind(pattern: Pattern, name: str, action: CutAway) -> Drawing:
         marks += _inner(flip.region(region), flip.path(piece), scale, STITCH)
     for _, hollow in hollows:
         marks += _inner(flip.region(hollow), flip.path(piece), scale, CUT)
-    inside = " and ".join(dict.fromkeys(length(pattern.design, each.inside) for each in action.behind))
-    notes = ("wrong side: cut on the", "long dashes,", f"{inside} inside stitching")
+    insides = list(dict.fromkeys(length(pattern.design, each.inside) for each in action.behind))
+    inside = f"{insides[0]} inside stitching" if len(insides) == 1 else f"{' or '.join(insides)} inside"
+    notes = ("wrong side: cut on the", "long dashes,", inside)
     middle = max(width, LEAST_WIDTH) / 2
     marks += [caption(complex(middle, TOP + height + 3 + 3.3 * k), n, SMALL) for k, n in enumerate(notes)]
     return Drawing(max(width, LEAST_WIDTH), TOP + height + 12, tuple(marks))
@@ -209,7 +210,7 @@ def _across(way: StraightLine, piece: Path, scale: Scale) -> tuple[Point, Point]
 
 def _measure(pattern: Pattern, trim: TrimLine, scale: Scale, width: float) -> tuple[Mark, ...]:
     """Return the distance of a trim from its reference: above the piece, or at its right."""
-    text = length(pattern.design, trim.distance)
+    text = measure(pattern.design, trim.distance)
     there, here = scale.point(trim.line.through), scale.point(trim.reference.through)
     if abs(trim.line.direction.imag) < NEAR:
         return measured(complex(width, here.imag), complex(width, there.imag), text, 1.6)

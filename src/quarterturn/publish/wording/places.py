@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from quarterturn.blocks import Master
 from quarterturn.design import Design
 from quarterturn.geometry import Point, StraightLine
-from quarterturn.measure import show_length
+from quarterturn.measure import Length, show_length
 from quarterturn.publish.wording.names import listed
 
 NEAR = 1e-6
@@ -19,7 +19,7 @@ def ordinal(number: int) -> str:
     return _ORDINALS[number - 1] if number <= len(_ORDINALS) else f"{number}th"
 
 
-def measure(design: Design, value: float) -> str:
+def measure(design: Design, value: Length | float) -> str:
     """Print a measure on cloth to the nearest 1/16" or millimetre."""
     return show_length(value, design.units, sixteenths=True)
 

@@ -15,7 +15,7 @@ from quarterturn.publish.wording.names import (
     sized,
     typeset_words,
 )
-from quarterturn.publish.wording.places import NEAR, drawn_line
+from quarterturn.publish.wording.places import NEAR, drawn_line, measure
 from quarterturn.steps import (
     Behind,
     CutApart,
@@ -144,7 +144,7 @@ def tell_trim(step: Step, action: Trim, pattern: Pattern) -> Wording:
     if kinds == {Reference.CUT} and len(distances) == 1 and len(action.lines) == 2:
         sentences = (
             "Find the two centre-cut edges: they meet at the corner of the shape. Leave them as they are.",
-            f"Measure {length(pattern.design, distances[0])} from them, and trim the two outer edges only.",
+            f"Measure {measure(pattern.design, distances[0])} from them, and trim the two outer edges only.",
         )
         return Wording("Trim the units", sentences, line)
     title = "Trim the blocks" if Reference.SEAM in kinds else "Trim the units"
@@ -164,7 +164,7 @@ def _trims(pattern: Pattern, action: Trim) -> list[str]:
     for kind, sentence in told.items():
         mine = [trim for trim in action.lines if trim.kind is kind]
         if mine:
-            parts = [f"{length(pattern.design, t.distance)} to the {_edge(t.line)} edge" for t in mine]
+            parts = [f"{measure(pattern.design, t.distance)} to the {_edge(t.line)} edge" for t in mine]
             said.append(sentence.format(listed(parts)))
     return [*said, "Trim those edges only."]
 

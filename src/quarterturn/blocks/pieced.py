@@ -16,6 +16,9 @@ from itertools import pairwise
 from quarterturn.blocks.model import SHAPE, Master, Unit
 from quarterturn.geometry import Arc, Line, Path, Point, Region, StraightLine, disc, keep_left
 
+LEAST_RADIUS = 2
+"""A surround cut with a radius of fewer allowances cannot be eased round the disc (common practice, no source)."""
+
 
 @dataclass(frozen=True, slots=True)
 class PiecedPair:
@@ -42,9 +45,8 @@ def pieced_pair(master: Master) -> PiecedPair | None:
     arc, seam = _sewn_arc(unit), float(unit.seam)
     if len(master.units) > 1 or arc is None:
         return None
-    near = complex(-seam, -seam)
     inner = arc.radius - seam
-    if inner <= abs(arc.centre - near) or _meets(arc.centre, inner, seam) > float(unit.width) + seam:
+    if inner < LEAST_RADIUS * seam or _meets(arc.centre, inner, seam) > float(unit.width) + seam:
         return None
     return PiecedPair(arc, _quarter_disc(arc, seam), _surround(arc, unit))
 

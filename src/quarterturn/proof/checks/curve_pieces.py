@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterator
 
 from quarterturn.blocks import PiecedPair, pieced_pair
-from quarterturn.design import Curve, Recipe, Severity, dotted
+from quarterturn.design import Curve, Recipe, RecipeKind, Severity, dotted
 from quarterturn.geometry import Path, Region, as_polygon
 from quarterturn.measure import Units, inches, mm
 from quarterturn.pieces import curve_bill
@@ -25,7 +25,7 @@ LEAST_ARM = {Units.INCH: inches(0, 1, 2), Units.METRIC: mm(12)}
 def offered(pattern: Pattern) -> Iterator[tuple[Recipe, PiecedPair | None]]:
     """Return the recipes that offer the curve to be sewn, with their pieces if they can be."""
     for recipe in pattern.design.recipes:
-        if recipe.pieced:
+        if recipe.pieced and recipe.kind is RecipeKind.CIRCLE:
             yield recipe, pieced_pair(pattern.blocks.master(recipe.name))
 
 

@@ -7,7 +7,7 @@ from itertools import combinations
 from typing import TYPE_CHECKING
 
 from quarterturn.design import GROUND, Design, Recipe, RecipeKind, Rejoined, Severity, code_of_unit, dotted
-from quarterturn.measure import MM, Length, Units
+from quarterturn.measure import MM, Length, Units, show_count
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, differ, near, tell
 from quarterturn.proof.checks.joins import seams_of
 from quarterturn.proof.checks.laid import Laid, LaidShape, laid_out, line_of_cut
@@ -129,8 +129,8 @@ def bulky_seams(pattern: Pattern) -> Iterator[Fault]:
     if where:
         row, column = _first(design, *where)
         sentence = (
-            f"At {count} seams more than {MOST_LAYERS} layers of cloth lie in the allowances, {worst} at the most: "
-            "the machine foot stumbles, and the seam does not lie flat."
+            f"At {show_count(count, 'seam')} more than {MOST_LAYERS} layers of cloth lie in the allowances, {worst} at "
+            "the most: the machine foot stumbles, and the seam does not lie flat."
         )
         yield Fault(key_of_row(design, row), sentence, _THINNER, place_of(row, column))
 

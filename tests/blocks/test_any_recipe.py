@@ -27,7 +27,7 @@ from quarterturn.measure import Length, Units, inches
 from tests.strategies.recipes import SEAM, recipe_of, recipes
 
 MAKING = default_making(Units.INCH)
-ANY = settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck))
+ANY = settings(max_examples=40, deadline=None, suppress_health_check=list(HealthCheck))
 
 
 def as_cut(master: Master, part: str | None = None) -> list[Layer]:

@@ -36,15 +36,18 @@ def test_no_two_fabrics_of_an_example_are_near_in_value(name: str) -> None:
 def test_every_fabric_recipe_and_colourway_of_an_example_is_used(name: str) -> None:
     design = DESIGNS[name]
     codes = {cell.code for row in design.setting.cells for cell in row}
+    codes |= {master for code in codes for master in design.masters_of(code)}
     assert codes == {way.code for way in design.colourways}
-    assert {way.recipe for way in design.colourways} == {recipe.name for recipe in design.recipes}
-    used = {letter for way in design.colourways for letter in (way.ground, way.shape)}
+    names = {recipe.name for recipe in design.recipes} | {recipe.name for recipe in design.rejoined}
+    assert {way.recipe for way in design.colourways} == names
+    used = {letter for way in design.colourways for letter in way.letters if letter}
     used |= {border.fabric for border in design.borders} | {design.binding_fabric, design.backing_fabric}
     assert used == {fabric.letter for fabric in design.fabrics}
 
 
 def test_the_examples_show_each_way_to_make_a_curve_and_both_units() -> None:
-    ways = {(type(recipe.size), recipe.curve) for design in DESIGNS.values() for recipe in design.recipes}
+    recipes = [recipe for design in DESIGNS.values() for recipe in design.recipes]
+    ways = {(type(shape.size), recipe.curve) for recipe in recipes for shape in recipe.shapes}
     assert ways >= {
         (PathsFlow, Curve.SEWN_TRUE),
         (PathsFlow, Curve.AS_DRAWN),
@@ -53,7 +56,14 @@ def test_the_examples_show_each_way_to_make_a_curve_and_both_units() -> None:
     assert {design.units for design in DESIGNS.values()} == set(Units)
 
 
-def test_the_example_in_the_page_on_the_file_format_reads() -> None:
+def test_the_examples_in_the_page_on_the_file_format_read() -> None:
+    """The first is a whole file; each other stands for its recipes and colourways."""
     page = (ROOT / "docs" / "file-format.md").read_text("utf-8")
-    (text,) = re.findall(r"```toml\n(.*?)```", page, re.DOTALL)
+    text, cuts, *others = re.findall(r"```toml\n(.*?)```", page, re.DOTALL)
     assert design_of(text).title == "Lanterns on the Quay"
+    start, end = text.index("[recipes.lantern]"), text.index("[setting]")
+    read = [design_of(text[:start] + other.replace('"C"', '"A"') + text[end:]) for other in others]
+    assert [design.recipes[0].name for design in read] == ["ripple", "hearts"]
+    ripple = others[0].replace('cuts = "both ways"', f"width = 9\nheight = 8\n{cuts}").replace('"C"', '"A"')
+    ripple = ripple.replace("finished", "# finished")
+    assert len(design_of(text[:start] + ripple + text[end:]).recipes[0].cuts) == 2

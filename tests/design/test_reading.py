@@ -84,10 +84,10 @@ def test_an_example_reads_without_a_finding(file: Path) -> None:
     assert reading.design is not None
 
 
-def test_there_are_five_examples_and_one_has_more_than_fifteen_hundred_units() -> None:
+def test_there_are_examples_and_one_has_more_than_fifteen_hundred_units() -> None:
     designs = [read_design(file.read_bytes()).design for file in EXAMPLES]
     counts = [sum(map(len, design.setting.rows())) for design in designs if design]
-    assert len(counts) == 5
+    assert len(counts) >= 5
     assert max(counts) > 1500
 
 

@@ -27,7 +27,7 @@ def draft_master(recipe: Recipe, making: Making) -> Master:
     shapes = fused_shapes(recipe, making, cuts)
     trimmed = box_about_middle(recipe.width - recipe.trim_width, recipe.height - recipe.trim_height)
     pieces = pieces_of(_layers(recipe, shapes), cuts, trimmed, float(making.seam))
-    kinds = sort_into_kinds(pieces, making.seam)
+    kinds = sort_into_kinds(pieces, making.seam, apart=bool(recipe.base))
     return Master(
         recipe=recipe.name,
         width=recipe.width,

@@ -12,6 +12,7 @@ from quarterturn.blocks.apart import Layers, Piece, in_order, kept_within, moved
 from quarterturn.blocks.model import Layer, Part, Unit
 from quarterturn.design import QUARTERS
 from quarterturn.geometry import (
+    EPSILON,
     STAY,
     Motion,
     Path,
@@ -41,10 +42,11 @@ class Sorted:
     parts: tuple[Part, ...]
 
 
-def sort_into_kinds(pieces: Sequence[Piece], seam: Length) -> Sorted:
+def sort_into_kinds(pieces: Sequence[Piece], seam: Length, *, apart: bool = False) -> Sorted:
     """Find which pieces are the same cloth, turned. The first of a kind, in the order of names, names it.
 
-    Here, and nowhere else, the frame of a unit is decided: see `blocks.model`.
+    Where pieces are kept apart each is a kind of its own all the same, and lies as it lies in the master. Here, and
+    nowhere else, the frame of a unit is decided: see `blocks.model`.
     """
     firsts: list[Piece] = []
     found: dict[int, tuple[int, Motion]] = {}
@@ -55,16 +57,38 @@ def sort_into_kinds(pieces: Sequence[Piece], seam: Length) -> Sorted:
             laid = len(firsts), STAY
             firsts.append(piece)
         found[index] = laid
-    frames = [_frame(first, len(firsts) == 1 and len(pieces) > 1) for first in firsts]
+    frames = [_frame(first, turned=len(firsts) == 1 and len(pieces) > 1) for first in firsts]
+    words = [first.name if len(firsts) > 1 else "" for first in firsts]
     units = [
-        unit_of(first, frame, seam, first.name if len(firsts) > 1 else "")
-        for first, frame in zip(firsts, frames, strict=True)
+        unit_of(*each, seam, word) for each, word in zip(zip(firsts, frames, strict=True), words, strict=True)
     ]
-    parts = (
-        Part(kind, motion.then(frames[kind]), pieces[k].name, pieces[k].outline)
+    parts = [
+        Part(kind, way, pieces[k].name, pieces[k].outline, words[kind], turn_of(way))
         for k, (kind, motion) in sorted(found.items())
-    )
+        for way in (motion.then(frames[kind]),)
+    ]
+    if apart:
+        return _apart(pieces, parts, seam)
     return Sorted(with_mirror_images(units, firsts), tuple(parts))
+
+
+def _apart(pieces: Sequence[Piece], parts: Sequence[Part], seam: Length) -> Sorted:
+    """Return each piece as a kind of its own; words and turns tell what it would have been."""
+    order = in_order([piece.name for piece in pieces])
+    frames = [_frame(piece, turned=False) for piece in pieces]
+    units = [unit_of(pieces[k], frames[k], seam, pieces[k].name) for k in order]
+    kept = (replace(part, unit=order.index(k), motion=frames[k]) for k, part in enumerate(parts))
+    return Sorted(with_mirror_images(units, [pieces[k] for k in order]), tuple(kept))
+
+
+def turn_of(motion: Motion) -> int:
+    """Return by how many quarters clockwise a kind is turned where it lies as a piece that this brings into its frame.
+
+    0 where that is no quarter turn, as it may be among slanting pieces, which no map names.
+    """
+    back = motion.inverse().factor
+    ways = (1 + 0j, 1j, -1 + 0j, -1j)
+    return next((turn for turn, way in enumerate(ways) if abs(back - way) < EPSILON), 0)
 
 
 def with_mirror_images(units: Sequence[Unit], firsts: Sequence[Piece]) -> tuple[Unit, ...]:
@@ -112,7 +136,7 @@ def _overlap(below: Layer, above: Layer) -> bool:
     return bool(common.area > _COARSE)
 
 
-def _frame(first: Piece, turned: bool) -> Motion:
+def _frame(first: Piece, *, turned: bool) -> Motion:
     """Return the motion into a unit's frame: turned so that the master's middle is top left, or as the piece lies.
 
     It is turned only where a master cut both ways gives one kind.

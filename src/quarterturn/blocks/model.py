@@ -153,6 +153,10 @@ class Part:
     """Which piece of the master it is, whether or not its kind is called so."""
     outline: Path
     """As the cuts leave it, before it is trimmed, in the master's frame."""
+    word: str = ""
+    """What the map may call it besides: the kind of which it would be if prints could lie any way up."""
+    turn: int = 0
+    """By how many quarters clockwise that kind is turned where it lies as this piece lies in the master."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -221,6 +225,11 @@ class Master:
         firsts = {shape.name: shape for shape in reversed(self.shapes)}
         return tuple((firsts[name], names.count(name)) for name in dict.fromkeys(names))
 
+    @property
+    def lies(self) -> tuple[Lie, ...]:
+        """Return how the pieces lie."""
+        return tuple(Lie(part.name, part.word, part.turn) for part in self.parts)
+
     def per_master(self, unit: int = 0) -> int:
         """Return how many units of a kind one master gives."""
         return sum(part.unit == unit for part in self.parts)
@@ -232,6 +241,15 @@ class Master:
     def part(self, quarter: str = "") -> Part:
         """Return the first of the pieces that are of a kind, in the order of cutting."""
         return next(p for p in self.parts if self.units[p.unit].quarter == quarter)
+
+
+@dataclass(frozen=True, slots=True)
+class Lie:
+    """How a piece lies in its master, or a block as its halves lie in theirs: as `Part` has it."""
+
+    name: str
+    word: str
+    turn: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -253,6 +271,8 @@ class Rejoining:
     """One kind where the two blocks are the same but for a turn; else two."""
     blocks: tuple[int, int]
     """The kind of the block with the first master's first half, and of that with its second."""
+    lies: tuple[Lie, Lie]
+    """How those two blocks lie."""
 
     def per_pair(self, unit: int = 0) -> int:
         """Return how many units of a kind two masters give."""
@@ -278,6 +298,11 @@ class Blocks:
         """Return the kinds of unit of a recipe, whether of one master or rejoined from two."""
         found = {each.recipe: each.units for each in self.masters}
         return (found | {each.recipe: each.units for each in self.rejoined})[recipe]
+
+    def lies(self, recipe: str) -> tuple[Lie, ...]:
+        """Return how the pieces of a recipe lie, whether of one master or rejoined from two."""
+        found = {each.recipe: each.lies for each in self.masters}
+        return (found | {each.recipe: each.lies for each in self.rejoined})[recipe]
 
     def unit(self, design: Design, name: str) -> Unit:
         """Return the unit that a name of the map means: `a`, or `a-tl`."""

@@ -6,18 +6,17 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from quarterturn.blocks.apart import Layers, Piece, in_order, kept_within, moved
-from quarterturn.blocks.kinds import as_length, laying, unit_of, with_mirror_images
-from quarterturn.blocks.model import Half, Layer, Master, Rejoining, Unit, half_part
+from quarterturn.blocks.kinds import as_length, laying, turn_of, unit_of, with_mirror_images
+from quarterturn.blocks.model import Half, Layer, Lie, Master, Rejoining, Unit, half_part
 from quarterturn.design import FIRST, SECOND, Rejoined
 from quarterturn.geometry import (
+    Line,
     Motion,
     Path,
     Region,
+    Segment,
     StraightLine,
-    as_polygon,
     difference_area,
-    from_polygons,
-    joined,
     keep_left,
     merged,
     offset_path,
@@ -39,12 +38,19 @@ def rejoin(recipe: Rejoined, master: Master) -> Rejoining:
     (line,), seam = master.cuts, float(master.seam)
     trimmed = _trimmed(recipe, master)
     pieces = [_block(master, firsts, line, trimmed, seam) for firsts in (0, 1)]
-    same = laying(pieces[1], pieces[0]) is not None
-    order = [0] if same else in_order([piece.name for piece in pieces])
+    back = laying(pieces[1], pieces[0])
+    order = in_order([piece.name for piece in pieces])
+    same, kept = back is not None, order if back is None or recipe.base else [0]
     box = path_bounds(pieces[0].sewn_outline)
     frame = shift(-complex(float(as_length(box.left)), float(as_length(box.top))))
+    named = bool(recipe.base) or not same
     units = with_mirror_images(
-        [_unit(recipe, master, pieces[k], k, frame, same=same) for k in order], [pieces[k] for k in order]
+        [_unit(recipe, master, pieces[k], k, frame, named=named) for k in kept], [pieces[k] for k in kept]
+    )
+    first, second = (piece.name for piece in pieces)
+    lies = (
+        Lie(first, "" if same else first, 0),
+        Lie(second, "" if same else second, turn_of(back) if back else 0),
     )
     return Rejoining(
         recipe=recipe.name,
@@ -55,7 +61,8 @@ def rejoin(recipe: Rejoined, master: Master) -> Rejoining:
         raw_outline=frame.path(pieces[0].outline),
         seam=master.seam,
         units=units,
-        blocks=(0, 0) if same else (order.index(0), order.index(1)),
+        blocks=(kept.index(0), kept.index(1)) if len(kept) > 1 else (0, 0),
+        lies=lies,
     )
 
 
@@ -83,7 +90,7 @@ def _block(master: Master, firsts: int, line: StraightLine, trimmed: Path, seam:
     raw = tuple(named)
     return Piece(
         name=master.parts[firsts].name,
-        outline=_outline(halves, trimmed),
+        outline=_outline(halves, line, trimmed),
         raw=raw,
         trimmed=kept_within(raw, trimmed),
         cut_outline=trimmed,
@@ -91,10 +98,25 @@ def _block(master: Master, firsts: int, line: StraightLine, trimmed: Path, seam:
     )
 
 
-def _outline(halves: Sequence[Layers], trimmed: Path) -> Path:
-    """Return the outline of what two halves cover, before it is trimmed; exact where there is nothing to trim."""
-    whole = from_polygons(joined(*(as_polygon(layers[0].region) for layers in halves)))
-    return trimmed if difference_area(whole, Region((trimmed,))) < _NOTHING else merged(whole.paths[0])
+def _outline(halves: Sequence[Layers], line: StraightLine, trimmed: Path) -> Path:
+    """Return the outline of what two halves cover, before it is trimmed; exact where there is nothing to trim.
+
+    Their ends may lie apart along the line on which they touch: there the outline runs along it.
+    """
+    (first, second) = (_opened(layers[0].region.paths[0], line) for layers in halves)
+    ends = (*first, Line(first[-1].end, second[0].start), *second, Line(second[-1].end, first[0].start))
+    whole = merged(Path(ends))
+    return trimmed if difference_area(Region((whole,)), Region((trimmed,))) < _NOTHING else whole
+
+
+def _opened(path: Path, line: StraightLine) -> tuple[Segment, ...]:
+    """Return the segments of a path from behind the one that lies along a line round to before it."""
+    gap = next(
+        k
+        for k, s in enumerate(path.segments)
+        if max(abs(line.side(s.start)), abs(line.side(s.end))) < _NOTHING
+    )
+    return (*path.segments[gap + 1 :], *path.segments[:gap])
 
 
 def _half_layers(master: Master, which: int, line: StraightLine) -> Layers:
@@ -104,11 +126,11 @@ def _half_layers(master: Master, which: int, line: StraightLine) -> Layers:
     return tuple(layer for layer in kept if not layer.region.is_empty())
 
 
-def _unit(recipe: Rejoined, master: Master, block: Piece, firsts: int, frame: Motion, *, same: bool) -> Unit:
+def _unit(recipe: Rejoined, master: Master, block: Piece, firsts: int, frame: Motion, *, named: bool) -> Unit:
     ways = _halves(master, master.cuts[0])
     halves = tuple(
         Half(which, master.parts[k].unit, ways[k][0].then(frame))
         for which, k in ((FIRST, firsts), (SECOND, 1 - firsts))
     )
-    unit = unit_of(block, frame, master.seam, "" if same else block.name)
+    unit = unit_of(block, frame, master.seam, block.name if named else "")
     return replace(unit, width=recipe.finished_width, height=recipe.finished_height, halves=halves)

@@ -94,7 +94,7 @@ def _fused(recipe: Recipe, shape: ShapeOn, making: Making, cuts: Sequence[Straig
     hole = traced_path(wanted_hole, recipe.curve, cuts, making.seam) if wanted_hole else None
     bounds = path_bounds(traced)
     return FusedShape(
-        name=recipe.name,
+        name=recipe.base or recipe.name,
         wanted=wanted,
         traced=traced,
         ring_out=_web(traced, hole, float(making.ring_out)),
@@ -139,7 +139,8 @@ def _as_holes(region: Region) -> tuple[Path, ...]:
 def _named(recipe: Recipe, shapes: Sequence[FusedShape]) -> list[FusedShape]:
     """Call each shape by its recipe and part; outlines of one part that differ are numbered, equal ones share a name.
 
-    The only shape of a recipe is called as its recipe.
+    The only shape of a recipe is called as its recipe. Where pieces are kept apart, since a print must stand upright,
+    a shape that is turned is not equal: its print would be turned too.
     """
     if len(shapes) == 1:
         return list(shapes)
@@ -148,11 +149,14 @@ def _named(recipe: Recipe, shapes: Sequence[FusedShape]) -> list[FusedShape]:
     counts: Counter[str] = Counter()
     for shape in shapes:
         alike = ((first, _laying(first, shape)) for first in firsts if first.part == shape.part)
-        laid = next(((first.name, motion) for first, motion in alike if motion), None)
+        laid = next(
+            ((first.name, way) for first, way in alike if way and (way.factor == 1 or not recipe.origin)),
+            None,
+        )
         if laid is None:
             counts[shape.part] += 1
             number = f" {counts[shape.part]}" if counts[shape.part] > 1 else ""
-            laid = f"{recipe.name} {shape.part}{number}", STAY
+            laid = f"{recipe.base or recipe.name} {shape.part}{number}", STAY
             firsts.append(replace(shape, name=laid[0]))
         named.append(replace(shape, name=laid[0], motion=laid[1]))
     return named

@@ -59,6 +59,7 @@ from quarterturn.design.recipes import (
 from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
 from quarterturn.design.starting import PLACEHOLDERS, starter
+from quarterturn.design.upright import allowed_turns, upright_letters
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
@@ -105,6 +106,7 @@ __all__ = [
     "StraightSet",
     "Symmetry",
     "WriteError",
+    "allowed_turns",
     "code_of_unit",
     "cut_lines",
     "default_house",
@@ -129,6 +131,7 @@ __all__ = [
     "turned",
     "unit_name",
     "upended",
+    "upright_letters",
     "wanted_outline",
     "write_design",
 ]

@@ -16,6 +16,7 @@ from quarterturn.design.maps import MAP, check_symmetry, read_map
 from quarterturn.design.model import Border, Design, StraightSet, Symmetry
 from quarterturn.design.notes import Notes
 from quarterturn.design.recipe_reading import read_recipes
+from quarterturn.design.upright import with_pieces_apart
 from quarterturn.design.words import LONGEST_TEXT, read_name, read_text, refer
 from quarterturn.measure import Length
 
@@ -77,7 +78,7 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
     )
     if not notes.stops():
         _check_whole(design, notes)
-    return None if notes.stops() else design
+    return None if notes.stops() else with_pieces_apart(design)
 
 
 def _keys(table: object) -> list[str]:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from typing import TypeVar
 
 from quarterturn.design.cuts import PIECES, word_of_cuts
 from quarterturn.design.keys import dotted
@@ -21,15 +23,16 @@ from quarterturn.design.recipes import (
 from quarterturn.design.text import quote_length, quote_text, write_length
 from quarterturn.measure import Length, LengthError, Units, parse_length
 
+R = TypeVar("R", Recipe, Rejoined)
 Pair = tuple[str, str]
 Table = tuple[str, list[Pair]]
 """A header in its brackets, and what stands below it."""
 
 
 def recipe_tables(design: Design) -> Iterator[Table]:
-    """Return the tables of all recipes, those that rejoin halves last."""
+    """Return the tables of all recipes of the file, those that rejoin halves last."""
     units = design.units
-    for recipe in design.recipes:
+    for recipe in _of_file(design.recipes):
         header = f"[{dotted('recipes', recipe.name)}]"
         if recipe.kind is RecipeKind.SHAPES:
             yield header, _shapes_cut(recipe, units)
@@ -37,16 +40,27 @@ def recipe_tables(design: Design) -> Iterator[Table]:
                 yield f"[[{dotted('recipes', recipe.name, 'shapes')}]]", _shape_on(shape, units)
         else:
             yield header, _short(recipe, units)
-    for rejoined in design.rejoined:
+    for rejoined in _of_file(design.rejoined):
         yield f"[{dotted('recipes', rejoined.name)}]", _rejoined(rejoined, units)
+
+
+def _of_file(recipes: Sequence[R]) -> list[R]:
+    """Return the recipes without copies that keep pieces apart, and in place of copies without it the original."""
+    originals = {recipe.name for recipe in recipes if recipe.origin is None}
+    kept = [recipe for recipe in recipes if recipe.origin is None or recipe.base not in originals]
+    return [recipe.origin or recipe for recipe in kept]
 
 
 def colourway_tables(design: Design) -> Iterator[Table]:
     """Return the tables of all colourways."""
-    short = {recipe.name for recipe in design.recipes if recipe.kind is not RecipeKind.SHAPES}
+    recipes = {recipe.name: recipe.origin or recipe for recipe in design.recipes}
+    names = {each.name: each.base or each.name for each in design.rejoined}
+    names |= {name: recipe.name for name, recipe in recipes.items()}
     for colourway in design.colourways:
-        pairs = _colourway(colourway, is_short=colourway.recipe in short)
-        yield f"[{dotted('colourways', colourway.code)}]", pairs
+        recipe = recipes.get(colourway.recipe)
+        is_short = recipe is not None and recipe.kind is not RecipeKind.SHAPES
+        named = replace(colourway, recipe=names[colourway.recipe])
+        yield f"[{dotted('colourways', colourway.code)}]", _colourway(named, is_short=is_short)
 
 
 def _short(recipe: Recipe, units: Units) -> list[Pair]:

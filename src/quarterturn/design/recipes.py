@@ -125,6 +125,13 @@ class Recipe:
     kind: RecipeKind = RecipeKind.SHAPES
     pieced: bool = False
     """Whether the pattern offers the quarter circle as two pieces sewn along the curve as well."""
+    origin: Recipe | None = None
+    """The recipe of the file of which this is a copy that keeps its pieces apart (see `upright`)."""
+
+    @property
+    def base(self) -> str:
+        """Return the name of the recipe of which this is a copy; empty where it is none."""
+        return self.origin.name if self.origin else ""
 
     @property
     def parts(self) -> tuple[str, ...]:
@@ -168,6 +175,13 @@ class Rejoined:
     trim_width: Length
     """What is trimmed off the width of the rejoined block in all; half of it on each side."""
     trim_height: Length
+    origin: Rejoined | None = None
+    """The recipe of the file of which this is a copy that keeps its pieces apart (see `upright`)."""
+
+    @property
+    def base(self) -> str:
+        """Return the name of the recipe of which this is a copy; empty where it is none."""
+        return self.origin.name if self.origin else ""
 
 
 def one_shape_cut_both_ways(

@@ -25,6 +25,7 @@ from quarterturn.setting.model import (
 from quarterturn.setting.picture import picture
 from quarterturn.setting.quarters import MAP_CODES, map_findings
 from quarterturn.setting.text import setting_text
+from quarterturn.setting.upright import Saving, laid_upright, masters_for, other_ways
 
 __all__ = [
     "MAP_CODES",
@@ -36,6 +37,7 @@ __all__ = [
     "JoinMark",
     "Meeting",
     "PlacedUnit",
+    "Saving",
     "Setting",
     "Side",
     "Stop",
@@ -43,7 +45,10 @@ __all__ = [
     "WidestStep",
     "arrange",
     "closing_turns",
+    "laid_upright",
     "map_findings",
+    "masters_for",
+    "other_ways",
     "picture",
     "setting_text",
 ]

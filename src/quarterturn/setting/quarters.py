@@ -7,9 +7,10 @@ tell.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from types import MappingProxyType
 
-from quarterturn.blocks import Blocks, Part, Unit, is_own_mirror_image, turned_size
+from quarterturn.blocks import Blocks, Unit, is_own_mirror_image, turned_size
 from quarterturn.design import (
     QUARTERS,
     Cell,
@@ -21,8 +22,10 @@ from quarterturn.design import (
     dotted,
     misfit,
     told_misfit,
+    upright_letters,
 )
-from quarterturn.geometry import EPSILON
+from quarterturn.measure import Length
+from quarterturn.setting.upright import Serving
 
 MAP_CODES: Mapping[str, str] = MappingProxyType(
     {
@@ -30,6 +33,7 @@ MAP_CODES: Mapping[str, str] = MappingProxyType(
         "quarter-unwanted": "a unit with a quarter that is no kind of its own",
         "unit-slanting": "a piece of a master that is no upright rectangle",
         "unit-mirrored": "a unit that is not its own mirror image in a map whose copies are mirrored",
+        "print-sideways": "a unit that would lay a print that must stand upright on its side or its head",
         "units-misfit": "units in a row that differ in height, or in a column that differ in width",
     }
 )
@@ -47,13 +51,39 @@ def map_findings(design: Design, blocks: Blocks) -> tuple[Finding, ...]:
             if cell.name not in told and (fault := _fault(design, blocks, cell)):
                 place = Place(dotted("setting", "map", r), f"row {r + 1}, unit {c + 1}")
                 told[cell.name] = Finding(fault[0], Severity.STOPS, place, fault[1], fault[2])
-    return tuple(told.values()) or tuple(_misfits(design, blocks))
+    return tuple(told.values()) or (*_misfits(design, blocks), *_sideways(design, blocks))
+
+
+def _sideways(design: Design, blocks: Blocks) -> Iterator[Finding]:
+    """Tell once of each word whose print would lie on its side or stand on its head, wherever a copy is laid so."""
+    serving, told = Serving(design, blocks), set()
+    for r, row in enumerate(design.setting.rows()):
+        for c, cell in enumerate(row):
+            if serving.choices(cell) or cell in told:
+                continue
+            told.add(cell)
+            letter = upright_letters(design, cell.code)[0]
+            name = f"{cell.name}{cell.turn}"
+            good = [f"{cell.name}{turn}" for turn in range(4) if serving.choices(replace(cell, turn=turn))]
+            place = dotted("setting", "map", r) if r < len(design.setting.cells) else "setting.map"
+            yield Finding(
+                "print-sideways",
+                Severity.STOPS,
+                Place(place, f"row {r + 1}, unit {c + 1}"),
+                f"As `{name}` lies there, the print of fabric {letter}, which must stand upright, would not.",
+                f"Write {_listed(good)}, use another piece, or let fabric {letter} lie any way up.",
+            )
+
+
+def _listed(names: list[str]) -> str:
+    return " or ".join(names) if names else "another unit"
 
 
 def _misfits(design: Design, blocks: Blocks) -> Iterator[Finding]:
     rows = design.setting.rows()
     names = [[f"{cell.name}{cell.turn}" for cell in row] for row in rows]
-    sizes = [[turned_size(blocks.unit(design, cell.name), cell.turn) for cell in row] for row in rows]
+    serving = Serving(design, blocks)
+    sizes = [[_size(design, blocks, serving, cell) for cell in row] for row in rows]
     if found := misfit(names, sizes):
         yield Finding(
             "units-misfit",
@@ -63,12 +93,20 @@ def _misfits(design: Design, blocks: Blocks) -> Iterator[Finding]:
         )
 
 
+def _size(design: Design, blocks: Blocks, serving: Serving, cell: Cell) -> tuple[Length, Length] | None:
+    laid = next(iter(serving.choices(cell)), None)
+    return turned_size(blocks.unit(design, laid.name), laid.turn) if laid else None
+
+
 def _fault(design: Design, blocks: Blocks, cell: Cell) -> Fault | None:
     recipe = design.colourway(cell.code).recipe
-    units = blocks.units(recipe)
-    kinds = [unit.quarter for unit in units]
-    if cell.quarter in kinds:
-        return _unlaid(design, recipe, units[kinds.index(cell.quarter)], cell)
+    units, lies = blocks.units(recipe), blocks.lies(recipe)
+    if unit := next((each for each in units if each.quarter == cell.quarter), None):
+        return _unlaid(design, recipe, unit, cell)
+    words = {lie.name: lie.word for lie in lies}
+    kinds = list(dict.fromkeys(words.get(unit.quarter, unit.quarter) for unit in units))
+    if cell.quarter in kinds:  # a copy of the recipe keeps its pieces apart
+        return _unlaid(design, recipe, units[0], cell)
     what = "quarter" if set(kinds) <= {"", *QUARTERS} else "piece"
     if not cell.quarter:
         sentence = f"The {what}s of {recipe} are of several kinds, and `{cell.code}` does not say which."
@@ -76,12 +114,16 @@ def _fault(design: Design, blocks: Blocks, cell: Cell) -> Fault | None:
     if kinds == [""]:
         sentence = f"The {what}s of {recipe} are all equal, and `{cell.name}` names one of them."
         return "quarter-unwanted", sentence, f"Write {cell.code}, and turn it."
-    same = next(_equal(design, blocks, recipe, cell), None)
+    same = next((lie for lie in lies if lie.name == cell.quarter), None)
     if same is None:
         sentence = f"{recipe} has no {what} `{cell.quarter}`."
         return "quarter-unwanted", sentence, f"Write {_choices(cell.code, kinds)}."
-    sentence = f"The {what} {cell.quarter} of {recipe} is its {what} {same[0]}, turned."
-    return "quarter-unwanted", sentence, f"Write {cell.code}-{same[0]}, turned by {same[1]} quarters more."
+    sentence = f"The {what} {cell.quarter} of {recipe} is its {what} {same.word}, turned."
+    return (
+        "quarter-unwanted",
+        sentence,
+        f"Write {cell.code}-{same.word}, turned by {same.turn} quarters more.",
+    )
 
 
 def _unlaid(design: Design, recipe: str, unit: Unit, cell: Cell) -> Fault | None:
@@ -110,20 +152,3 @@ def _unlaid(design: Design, recipe: str, unit: Unit, cell: Cell) -> Fault | None
 def _choices(code: str, kinds: list[str]) -> str:
     names = [f"{code}-{kind}" for kind in kinds]
     return f"{', '.join(names[:-1])} or {names[-1]}" if len(names) > 1 else names[0]
-
-
-def _equal(design: Design, blocks: Blocks, recipe: str, cell: Cell) -> Iterator[tuple[str, int]]:
-    """Return the kind to which a piece that is no kind of its own belongs, and its turn against it."""
-    if design.colourway(cell.code).is_rejoined:
-        return
-    master = blocks.master(recipe)
-    for part in master.parts:
-        if part.name == cell.quarter:
-            yield master.units[part.unit].quarter, _turn_of(part)
-
-
-def _turn_of(part: Part) -> int:
-    """Return by how many quarters clockwise a kind is turned where it lies as this piece lay in the master."""
-    ways = (1 + 0j, 1j, -1 + 0j, -1j)
-    back = part.motion.inverse().factor
-    return next((turn for turn, way in enumerate(ways) if abs(back - way) < EPSILON), 0)

@@ -140,7 +140,8 @@ def laid_out(recipe: Recipe, seam: Length) -> Laid:
     """Lay a recipe out with a seam allowance."""
     shapes = tuple(_laid_shape(recipe, on, seam) for on in recipe.shapes)
     pieces = tuple(_pieces(recipe, float(seam)))
-    return Laid(shapes, pieces, _kinds(shapes, pieces))
+    apart = tuple((number,) for number in range(len(pieces)))
+    return Laid(shapes, pieces, apart if recipe.origin else _kinds(shapes, pieces))
 
 
 def line_of_cut(cut: Cut) -> StraightLine:

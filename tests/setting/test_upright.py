@@ -1,0 +1,158 @@
+"""Prints that must stand upright: which piece serves each place, and how many masters that takes."""
+
+from __future__ import annotations
+
+from collections import Counter
+from itertools import product
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from quarterturn.blocks import draft_blocks
+from quarterturn.design import Cell, Design, allowed_turns, format_design, read_design
+from quarterturn.geometry import Region, difference_area
+from quarterturn.pipeline import make_pattern, run
+from quarterturn.proof import prove
+from quarterturn.setting import arrange, laid_upright, masters_for, other_ways, picture
+from tests.design.recipe_cases import RIPPLES
+from tests.recipe_samples import GIZZARDS
+from tests.samples import HEARTS, ROUNDS, design_of
+
+PLAIN = 'name = "oyster"'
+WAYS = {"one-way": (0,), "two-way": (0, 2)}
+
+
+def upright(text: str, direction: str, fabric: str = PLAIN) -> str:
+    return text.replace(fabric, f'{fabric}\nupright = true\ndirection = "{direction}"')
+
+
+def laid(design: Design) -> list[Cell]:
+    return [cell for row in laid_upright(design, draft_blocks(design)).setting.rows() for cell in row]
+
+
+@pytest.mark.parametrize("direction", WAYS)
+def test_no_piece_is_turned_but_as_its_print_allows(direction: str) -> None:
+    design = design_of(upright(ROUNDS, direction))
+    assert {cell.turn for cell in laid(design)} <= set(WAYS[direction])
+    assert {cell.quarter for cell in laid(design)} == {"tl", "tr", "br", "bl"}
+
+
+@pytest.mark.parametrize("direction", WAYS)
+def test_the_picture_is_that_of_the_map_as_written(direction: str) -> None:
+    """Whichever piece serves a place, it shows there what the unit of the map would."""
+    plain, stands = make_pattern(design_of(ROUNDS)), make_pattern(design_of(upright(ROUNDS, direction)))
+    before, after = (picture(p.design, p.blocks, p.setting) for p in (plain, stands))
+    for letter in "ABC":
+        one, other = (
+            Region(tuple(path for face in faces if face.fabric == letter for path in face.region.paths))
+            for faces in (before, after)
+        )
+        assert one.area() == pytest.approx(other.area())
+    assert len(before) == len(after)
+    for face, same in zip(before, after, strict=True):
+        assert difference_area(face.region, same.region) < 1e-9
+
+
+@pytest.mark.parametrize("direction", WAYS)
+def test_the_rehearsal_finds_every_print_upright(direction: str) -> None:
+    proof = prove(make_pattern(design_of(upright(ROUNDS, direction))))
+    assert proof.findings == ()
+
+
+def test_a_whole_circle_takes_one_master_and_four_that_look_one_way_take_four() -> None:
+    rows = "a2 a3 b2 b3 a2\na1 a0 b1 b0 a1\nb0 b1 a0 a2 b1\n"
+    whole = design_of(upright(ROUNDS, "one-way").replace(rows, "a2 a3\na1 a0\n"))
+    alike = design_of(upright(ROUNDS, "one-way").replace(rows, "a2 a2\na2 a2\n"))
+    needed = [masters_for(d, draft_blocks(d), d.setting.rows()) for d in (whole, alike)]
+    assert needed == [1, 4]
+    two_way = design_of(upright(ROUNDS, "two-way").replace(rows, "a2 a2\na2 a2\n"))
+    assert masters_for(two_way, draft_blocks(two_way), two_way.setting.rows()) == 2
+
+
+@given(st.lists(st.integers(0, 3), min_size=4, max_size=4), st.sampled_from(list(WAYS)))
+@settings(max_examples=30, deadline=None)
+def test_so_few_masters_are_made_as_can_be(turns: list[int], direction: str) -> None:
+    """Against all ways to choose a piece for each of four places."""
+    rows = "a2 a3 b2 b3 a2\na1 a0 b1 b0 a1\nb0 b1 a0 a2 b1\n"
+    words = "a{} a{}\na{} a{}\n".format(*turns)
+    design = design_of(upright(ROUNDS, direction).replace(rows, words))
+    pieces = {"tl": 2, "tr": 3, "br": 0, "bl": 1}  # the turn in which each looks like a0, undone
+    choices = [
+        [name for name, lies in pieces.items() if (turn - lies) % 4 in WAYS[direction]] for turn in turns
+    ]
+    fewest = min(max(Counter(chosen).values()) for chosen in product(*choices))
+    assert masters_for(design, draft_blocks(design), design.setting.rows()) == fewest
+
+
+def test_a_colourway_of_other_cloth_keeps_its_equal_units() -> None:
+    """Only the recipe's copy keeps its pieces apart; both share one template."""
+    text = upright(ROUNDS, "one-way", 'name = "brick"').replace(
+        'recipe = "round"\nground = "B"\nshape = "A"', 'recipe = "round"\nground = "B"\nshape = "C"'
+    )
+    design = design_of(text)
+    blocks = draft_blocks(design)
+    assert [master.recipe for master in blocks.masters] == ["round", "round upright"]
+    assert [len(master.units) for master in blocks.masters] == [1, 4]
+    assert len({shape.name for master in blocks.masters for shape in master.shapes}) == 1
+    assert {cell.quarter for cell in laid(design) if cell.code == "a"} == {""}
+    assert allowed_turns(design, "a") == (0, 1, 2, 3)
+    assert allowed_turns(design, "b") == (0,)
+
+
+@pytest.mark.parametrize("direction", WAYS)
+def test_what_is_read_is_written_without_the_copies(direction: str) -> None:
+    for text in (ROUNDS, HEARTS, RIPPLES):
+        design = design_of(upright(text, direction))
+        again = read_design(format_design(design)).design
+        assert again == design
+        assert format_design(design).count("\n[recipes.") == text.count("\n[recipes.")
+
+
+def test_a_map_whose_copies_are_turned_is_written_out() -> None:
+    rows = "a2 a3 b2 b3 a2\na1 a0 b1 b0 a1\nb0 b1 a0 a2 b1\n"
+    text = (
+        upright(ROUNDS, "one-way")
+        .replace(rows, "a2\n")
+        .replace("map = '''", "symmetry = \"turn\"\nmap = '''")
+    )
+    assert [cell.name for cell in laid(design_of(text))] == ["a-tl", "a-tr", "a-bl", "a-br"]
+
+
+def test_a_print_laid_on_its_side_is_found_at_its_line_with_the_turns_that_would_do() -> None:
+    job = run(upright(HEARTS, "one-way"))
+    assert job.pattern is None
+    found = {(f.code, f.place.line): f.remedy for f in job.findings if f.code == "print-sideways"}
+    line = 1 + next(
+        n for n, row in enumerate(upright(HEARTS, "one-way").splitlines()) if row.startswith("a-bl0")
+    )
+    assert found == {
+        ("print-sideways", line): "Write a-tl0, use another piece, or let fabric A lie any way up."
+    }
+
+
+def test_halves_of_upright_cloth_make_blocks_that_stand_upright() -> None:
+    """Two equal blocks of hearts are told apart once the print of one of them may not stand on its head."""
+    design = design_of(upright(GIZZARDS, "one-way").replace("g0 g1 g2\ng2 g3 g0", "g0 g2 g2\ng2 g0 g0"))
+    cells = laid(design)
+    assert {cell.turn for cell in cells} == {0}
+    assert Counter(cell.quarter for cell in cells) == {"lh": 3, "rh": 3}
+    assert masters_for(design, draft_blocks(design), design.setting.rows()) == 6
+    assert prove(make_pattern(design)).findings == ()
+
+
+def test_turning_the_whole_map_is_offered_with_the_masters_it_takes() -> None:
+    """A leaf's quarters are of two kinds: three of one kind take two masters, whichever way the map is turned."""
+    design = design_of(upright(ROUNDS, "one-way"))
+    blocks = draft_blocks(design)
+    ways = list(other_ways(design, blocks, design.setting.rows()))
+    here = masters_for(design, blocks, design.setting.rows())
+    assert len(ways) == 7
+    assert {way.masters for way in ways} == {here}
+
+
+def test_a_setting_of_a_design_without_such_prints_is_left_alone() -> None:
+    design = design_of(ROUNDS)
+    blocks = draft_blocks(design)
+    assert laid_upright(design, blocks) is design
+    assert arrange(design, blocks).tally == {"a": 8, "b": 7}

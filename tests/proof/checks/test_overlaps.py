@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import cache
+from typing import Any
 
 import pytest
 
-from quarterturn.measure import Length, inches
+from quarterturn.measure import inches
 from quarterturn.proof import Pattern, cut_away_of, seam_layers
 from quarterturn.setting import Side
 from tests.proof.checks.sound import Spoil, found
@@ -33,7 +34,7 @@ def gizzards() -> Pattern:
     return pattern_of(GIZZARDS)
 
 
-def block(**values: Length) -> Spoil:
+def block(**values: Any) -> Spoil:
     """Return the hearts with their rejoined recipe changed after the other stages have run."""
 
     def spoilt() -> Pattern:

@@ -31,7 +31,8 @@ def finishing_entry(pattern: Pattern, entry: Entry, steps: tuple[Step, ...], sho
         return entry
     cells = tuple(Cell(sheet) for sheet in sheets)
     columns = 1 if max(sheet.width for sheet in sheets) > 80 else min(2, len(cells))
-    figure = Figure(_caption(pattern.steps.steps[entry.steps[0] - 1]), cells, columns=columns)
+    is_trimmed = any("trimmed" in sheet.alt for sheet in sheets)
+    figure = Figure(_caption(pattern.steps.steps[entry.steps[0] - 1], is_trimmed), cells, columns=columns)
     return replace(entry, figures=(figure,), place="below")
 
 
@@ -41,13 +42,14 @@ def is_told_in_full(pattern: Pattern, action: CutApart | CutAway | Trim | Rejoin
     return action.recipe in rejoined or is_general(pattern, action.recipe)
 
 
-def _caption(step: Step) -> str:
+def _caption(step: Step, is_trimmed: bool) -> str:
     if isinstance(step.action, CutApart):
         return "The ruler along each line; the dashed line is the cut"
     if isinstance(step.action, Rejoin):
         return "Halves of two masters, joined; the dashed line is the seam"
     if isinstance(step.action, CutAway):
-        return "From behind: what is cut away; from the front: what is trimmed"
+        behind = "From behind: what is cut away"
+        return f"{behind}; from the front: what is trimmed" if is_trimmed else behind
     return "What is grey is trimmed off"
 
 

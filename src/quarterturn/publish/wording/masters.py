@@ -10,7 +10,6 @@ from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import (
     length,
-    listed,
     machine_length,
     named,
     plural,
@@ -126,20 +125,28 @@ def _fuse_in_place(step: Step, action: FuseToGround, pattern: Pattern) -> Wordin
     level = level_of(step, pattern)
     on = "what is stitched" if level else "the ground"
     sentences = (
-        f"Lay {on} right side up, and each shape on it right side up, its middle (the cross of the template) on its "
-        "mark, its upright line along the upright crease.",
-        "Turn each shape as the figure of the master shows it.",
+        f"Lay {on} right side up, and each {shape_word(action.shape)} on it right side up, the cross of its template "
+        "on its mark, its upright line along the upright crease.",
+        f"{'Its mark is' if len(action.places) == 1 else 'Its marks are'} {_places(pattern, action)}.",
         "Fuse from the middle outwards, then press the whole flat. Let it cool before you stitch.",
     )
-    places = ", or ".join(dict.fromkeys(place_from_middle(design, p.motion(0j)) for p in action.places))
-    turned = _turned(action)
     line = (
         f"Colourway {action.code}: fuse ({shape.count}) {plural(shape.count, shape_word(action.shape))} of "
         f"{named(design, design.cloth(action.code, action.part))} to ({ground.count}) "
-        f"{_masters_or_ground(pattern, action, level, ground.count)}; middle {places}{turned}."
+        f"{_masters_or_ground(pattern, action, level, ground.count)}."
     )
     title = f"Fuse the {ordinal(level + 1)} layer of shapes" if level else "Fuse the shapes to the ground"
     return Wording(title, sentences, line)
+
+
+def _places(pattern: Pattern, action: FuseToGround) -> str:
+    """Return where each shape lies and how far it is turned against its template."""
+    said = []
+    for place in action.places:
+        turn = round(math.degrees(cmath.phase(place.motion.factor)) % 360, 1) % 360
+        where = place_from_middle(pattern.design, place.motion(0j))
+        said.append(f"{where}, turned {turn:g}° clockwise" if turn else where)
+    return "; ".join(said)
 
 
 def _masters_or_ground(pattern: Pattern, action: FuseToGround, level: int, count: int) -> str:
@@ -147,15 +154,6 @@ def _masters_or_ground(pattern: Pattern, action: FuseToGround, level: int, count
         return f"{plural(count, 'master')} {action.code}"
     cloth = named(pattern.design, pattern.design.cloth(action.code, GROUND))
     return f"{plural(count, ground_word(pattern, action.recipe))} of {cloth}"
-
-
-def _turned(action: FuseToGround) -> str:
-    """Say how shapes are turned against their template, where they are."""
-    turns = [round(math.degrees(cmath.phase(p.motion.factor)) % 360, 1) % 360 for p in action.places]
-    if not any(turns):
-        return ""
-    said = listed([f"{turn:g}°" if turn else "not at all" for turn in dict.fromkeys(turns)])
-    return f"; turned clockwise {said}"
 
 
 def tell_stitch(step: Step, action: StitchEdge, pattern: Pattern) -> Wording:
@@ -191,7 +189,9 @@ def _start(pattern: Pattern, action: StitchEdge) -> str:
     if not master.cuts:
         return "Start where the edge is straightest or the curve widest."
     if is_general(pattern, action.recipe):
-        return "Start where the edge is far from every cut to come; a ring is stitched round both its edges."
+        rings = any(master.shapes[number].hole for number in action.numbers)
+        both = " Stitch round both edges of a ring." if rings else ""
+        return f"Start where the edge is far from every cut to come, as the arrows show.{both}"
     return "Start between two creases, away from the cuts to come."
 
 

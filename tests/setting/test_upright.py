@@ -16,7 +16,7 @@ from quarterturn.pipeline import make_pattern, run
 from quarterturn.proof import prove
 from quarterturn.setting import arrange, laid_upright, masters_for, other_ways, picture
 from tests.design.recipe_cases import RIPPLES
-from tests.recipe_samples import GIZZARDS
+from tests.recipe_samples import GIZZARDS, HALVES
 from tests.samples import HEARTS, ROUNDS, design_of
 
 PLAIN = 'name = "oyster"'
@@ -141,14 +141,29 @@ def test_halves_of_upright_cloth_make_blocks_that_stand_upright() -> None:
     assert prove(make_pattern(design)).findings == ()
 
 
-def test_turning_the_whole_map_is_offered_with_the_masters_it_takes() -> None:
-    """A leaf's quarters are of two kinds: three of one kind take two masters, whichever way the map is turned."""
-    design = design_of(upright(ROUNDS, "one-way"))
+@given(
+    st.lists(st.sampled_from(["a0", "a1", "a2", "a3", "b0", "b2"]), min_size=6, max_size=6),
+    st.sampled_from(list(WAYS)),
+)
+@settings(max_examples=20, deadline=None)
+def test_turning_or_mirroring_the_whole_map_never_saves_a_master(words: list[str], direction: str) -> None:
+    """It exchanges the quarters for one another, and leaves the largest need what it was."""
+    rows = "a2 a3 b2 b3 a2\na1 a0 b1 b0 a1\nb0 b1 a0 a2 b1\n"
+    design = design_of(upright(ROUNDS, direction).replace(rows, "{} {} {}\n{} {} {}\n".format(*words)))
     blocks = draft_blocks(design)
     ways = list(other_ways(design, blocks, design.setting.rows()))
-    here = masters_for(design, blocks, design.setting.rows())
     assert len(ways) == 7
-    assert {way.masters for way in ways} == {here}
+    assert {way.masters for way in ways} == {masters_for(design, blocks, design.setting.rows())}
+
+
+def test_a_map_that_stands_upright_only_when_it_is_turned_is_told_so() -> None:
+    """Halves, all on their sides."""
+    text = upright(HALVES, "one-way").replace("a-lh0 a-rh0 a-lh0", "a-lh1\na-rh1\na-lh1")
+    job = run(text)
+    assert {f.code for f in job.findings} == {"print-sideways"}
+    assert job.findings[0].remedy.endswith(
+        "Or lay the whole map turned clockwise by 3 quarters: so every print stands upright."
+    )
 
 
 def test_a_setting_of_a_design_without_such_prints_is_left_alone() -> None:

@@ -6,6 +6,7 @@ tell.
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from types import MappingProxyType
@@ -24,8 +25,8 @@ from quarterturn.design import (
     told_misfit,
     upright_letters,
 )
-from quarterturn.measure import Length
-from quarterturn.setting.upright import Serving
+from quarterturn.measure import Length, show_count
+from quarterturn.setting.upright import Serving, other_ways
 
 MAP_CODES: Mapping[str, str] = MappingProxyType(
     {
@@ -57,7 +58,9 @@ def map_findings(design: Design, blocks: Blocks) -> tuple[Finding, ...]:
 def _sideways(design: Design, blocks: Blocks) -> Iterator[Finding]:
     """Tell once of each word whose print would lie on its side or stand on its head, wherever a copy is laid so."""
     serving, told = Serving(design, blocks), set()
-    for r, row in enumerate(design.setting.rows()):
+    rows = design.setting.rows()
+    whole = "" if all(map(serving.choices, itertools.chain(*rows))) else _whole_map(design, blocks)
+    for r, row in enumerate(rows):
         for c, cell in enumerate(row):
             if serving.choices(cell) or cell in told:
                 continue
@@ -71,8 +74,18 @@ def _sideways(design: Design, blocks: Blocks) -> Iterator[Finding]:
                 Severity.STOPS,
                 Place(place, f"row {r + 1}, unit {c + 1}"),
                 f"As `{name}` lies there, the print of fabric {letter}, which must stand upright, would not.",
-                f"Write {_listed(good)}, use another piece, or let fabric {letter} lie any way up.",
+                f"Write {_listed(good)}, use another piece, or let fabric {letter} lie any way up.{whole}",
             )
+
+
+def _whole_map(design: Design, blocks: Blocks) -> str:
+    """Return how the whole map could be laid so that every print stands upright, if it can."""
+    way = next(other_ways(design, blocks, design.setting.rows()), None)
+    if way is None:
+        return ""
+    turned = f"turned clockwise by {show_count(way.quarters, 'quarter')}" if way.quarters else ""
+    how = " and ".join(filter(None, ("mirrored" if way.is_mirrored else "", turned)))
+    return f" Or lay the whole map {how}: so every print stands upright."
 
 
 def _listed(names: list[str]) -> str:

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks, is_own_mirror_image
-from quarterturn.design import Cell, Design, StraightSet, Symmetry
+from quarterturn.design import Cell, Design, StraightSet, Symmetry, upright_letters
 from quarterturn.setting.finder.counting import block_of, canonical, count_different, representatives
 from quarterturn.setting.finder.moves import TURNS, Block, exchanges, moves_of
 from quarterturn.setting.finder.scoring import Judge, Score
@@ -75,6 +75,8 @@ def codes_of(design: Design, blocks: Blocks, wanted: Sequence[str] = ()) -> tupl
         raise SearchError(f"there are {len(codes)} colourways; name up to {MOST_CODES} of them")
     kinds = {code: blocks.units(design.colourway(code).recipe) for code in codes}
     for code, units in kinds.items():
+        if upright_letters(design, code):
+            raise SearchError(f"prints of colourway {code} must stand upright; name others with --codes")
         if len(units) > 1 and len(design.masters_of(code)) == 1:
             raise SearchError(f"the four quarters of colourway {code} differ; name others with --codes")
         if len(units) > 1 or not units[0].is_rectangle or not is_own_mirror_image(units[0]):

@@ -63,14 +63,14 @@ def recipes(draw: st.DrawFn, *, halved: bool = False) -> Recipe:
     `halved` are those whose halves can be rejoined to rectangles.
     """
     words = ["down", "across", "one diagonal"] if halved else list(CUT_WORDS)
-    lines = st.lists(cuts_anywhere, min_size=1, max_size=2).map(tuple)
+    lines = st.lists(cuts_anywhere, min_size=1, max_size=1 if halved else 2).map(tuple)
     width = draw(eighths(8, 12))
     height = draw(st.just(width) | eighths(8, 12))
     recipe = recipe_of(
         width,
         height,
         draw(st.sampled_from([NOTHING, inches(0, 1, 2)])),
-        draw(st.sampled_from(words) if halved else st.sampled_from(words) | lines),
+        draw(st.sampled_from(words) | lines),
         tuple(draw(st.lists(shapes(), min_size=1, max_size=3))),
         draw(st.sampled_from(Curve)),
     )

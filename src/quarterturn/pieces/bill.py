@@ -9,10 +9,13 @@ from typing import TypeAlias
 
 from quarterturn.blocks import Blocks, FusedShape, Master
 from quarterturn.design import GROUND, Design, Direction, Recipe, RecipeKind
-from quarterturn.measure import Length, cut_up
+from quarterturn.measure import Length, Units, cut_step, cut_up
 from quarterturn.pieces.counting import codes_of_masters, count_masters, count_rejoined
 from quarterturn.pieces.model import Bill, Blank, Grain, MasterCount, Piece, Purpose
 from quarterturn.setting import BorderStrip, Setting, Side
+
+HAIR = 1e-7
+"""The noise of a curve's measure, in inches."""
 
 _Key: TypeAlias = tuple[str, Purpose, str, Length, Length, Grain]
 
@@ -57,10 +60,16 @@ def blank_size(shape: FusedShape, recipe: Recipe, design: Design) -> tuple[Lengt
     Short forms of a recipe take a square. `shape` is the first of its name, as its template shows it.
     """
     over = 2 * design.making.ring_out
-    width, height = (cut_up(across + over, design.units) for across in (shape.width, shape.height))
+    width, height = (_holding(across + over, design.units) for across in (shape.width, shape.height))
     if recipe.kind is not RecipeKind.SHAPES:
         width = height = max(width, height)
     return width, height
+
+
+def _holding(ring: float, units: Units) -> Length:
+    """Round up so that not even the little which `cut_up` ignores of a ring hangs over its cloth."""
+    side = cut_up(ring, units)
+    return side if ring - side < HAIR else side + cut_step(units)
 
 
 def _master_wants(design: Design, blocks: Blocks, masters: MasterCount) -> Iterator[_Want]:

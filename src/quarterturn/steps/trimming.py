@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from quarterturn.blocks import Master, Rejoining, Unit
-from quarterturn.geometry import EPSILON, Motion, Path, Point, StraightLine, line_through, path_bounds
+from quarterturn.geometry import EPSILON, Motion, Path, Point, StraightLine, line_through
 from quarterturn.geometry import rectangle as upright
 from quarterturn.steps.ground import IN_HALF, same_line
 from quarterturn.steps.making import Reference, TrimLine
 from quarterturn.steps.shapes import as_length
 
 NEAR = 1e-7
-"""Lines nearer than this are one, in inches."""
+"""Cloth that lies no farther than this beyond a line, in inches, is on it."""
 
 
 def is_trimmed_whole(master: Master) -> bool:
@@ -55,14 +55,11 @@ def trim_of_unit(master: Master, kind: int, as_cut: Path) -> tuple[TrimLine, ...
     )
 
 
-def trim_of_rejoined(rejoining: Rejoining, unit: Unit, along: Point) -> tuple[TrimLine, ...]:
-    """Return the trims of a rejoined block, each measured from the middle of its seam, which is that of the block.
-
-    `along` is the direction of the seam in the block.
-    """
-    middle = path_bounds(rejoining.raw_outline).centre
+def trim_of_rejoined(rejoining: Rejoining, unit: Unit, seam: StraightLine) -> tuple[TrimLine, ...]:
+    """Return the trims of a rejoined block, each measured from the middle of its seam, through which `seam` runs."""
+    middle = seam.through
     return tuple(
-        TrimLine(line, StraightLine(middle, along), Reference.SEAM, as_length(line.side(middle)))
+        TrimLine(line, seam, Reference.SEAM, as_length(line.side(middle)))
         for line in new_edges(rejoining.raw_outline, unit.cut_outline)
     )
 
@@ -73,16 +70,11 @@ def laid(line: StraightLine, motion: Motion) -> StraightLine:
 
 
 def new_edges(before: Path, after: Path) -> Iterator[StraightLine]:
-    """Return the edges of an outline that one round it has not: where it is trimmed."""
-    old = [line_through(side.start, side.end) for side in before.segments]
+    """Return the edges of an outline that are to be cut: those beyond which cloth of another outline lies."""
     for side in after.segments:
         line = line_through(side.start, side.end)
-        if not any(_near(line, other) for other in old):
+        if min(map(line.side, before.corners())) < -NEAR:
             yield line
-
-
-def _near(a: StraightLine, b: StraightLine) -> bool:
-    return abs(a.side(b.through)) < NEAR and abs(a.side(b.at(1.0))) < NEAR
 
 
 def _from_cuts(line: StraightLine, edges: Iterable[StraightLine]) -> TrimLine | None:

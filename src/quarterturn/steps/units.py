@@ -6,8 +6,8 @@ import cmath
 import math
 from collections.abc import Iterator
 
-from quarterturn.blocks import Blocks, Half, Master, Rejoining, Unit
-from quarterturn.design import Design, Pressing
+from quarterturn.blocks import Blocks, Half, Master, Rejoining
+from quarterturn.design import Design, Pressing, unit_name
 from quarterturn.geometry import Path, Point, StraightLine, path_bounds
 from quarterturn.pieces import Bill, Join, MasterCount, RejoinCount, UnitCount
 from quarterturn.steps import labels
@@ -43,12 +43,12 @@ def unit_steps(master: Master, masters: MasterCount) -> Iterator[Draft]:
     if master.cuts:
         yield _cut_apart(master, masters, whole)
     for kind, unit in enumerate(masters.units):
-        lying = labels.cut_unit(unit.name) if master.cuts else whole
+        lying = _label_as_cut(master, kind, unit) if master.cuts else whole
         yield from _kind_steps(master, masters, kind, unit, lying)
 
 
 def _cut_apart(master: Master, masters: MasterCount, whole: str) -> Draft:
-    names = [labels.cut_unit(unit.name) for unit in masters.units]
+    names = [_label_as_cut(master, kind, unit) for kind, unit in enumerate(masters.units)]
     parts = tuple((names[part.unit], part.motion) for part in master.parts)
     made = tuple(
         _sized(name, unit.made, _as_cut(master, kind))
@@ -64,6 +64,17 @@ def _as_cut(master: Master, kind: int) -> Path:
         return master.units[kind].cut_outline
     first = next(part for part in master.parts if part.unit == kind)
     return first.motion.path(first.outline)
+
+
+def _label_as_cut(master: Master, kind: int, unit: UnitCount) -> str:
+    """Return the name of a unit as the cuts leave it: its own where nothing is left to do to it."""
+    return labels.unit(unit.name) if _is_done(master, kind) else labels.cut_unit(unit.name)
+
+
+def _is_done(master: Master, kind: int) -> bool:
+    """Tell whether nothing of a unit that has been cut is cut away or trimmed."""
+    left = not is_trimmed_whole(master) and trim_of_unit(master, kind, _as_cut(master, kind))
+    return not left and not any(shape.layers for shape in behind_shapes(master, kind))
 
 
 def _kind_steps(
@@ -92,9 +103,7 @@ def _kind_steps(
 
 def is_done_when_stitched(master: Master) -> bool:
     """Tell whether nothing is left to do to a master when its shapes are stitched: it is a unit then."""
-    if master.cuts or trim_of_whole(master):
-        return False
-    return not any(shape.layers for shape in behind_shapes(master, 0))
+    return not master.cuts and _is_done(master, 0)
 
 
 def _sized(label: str, count: int, outline: Path) -> Product:
@@ -108,11 +117,10 @@ def rejoin_steps(design: Design, blocks: Blocks, rejoined: RejoinCount) -> Itera
     master = blocks.master(rejoining.of)
     for join in rejoined.joins:
         unit = blocks.unit(design, join.unit)
-        seam = _cut_in(master, rejoining, unit.halves[0])
-        trim = trim_of_rejoined(rejoining, unit, seam.direction)
+        action, seam = _rejoin(design, master, rejoining, rejoined, join)
+        trim = trim_of_rejoined(rejoining, unit, seam)
         label = labels.rejoined(join.unit) if trim else labels.unit(join.unit)
         made = _sized(label, join.count, rejoining.raw_outline)
-        action = _rejoin(design, master, rejoined, join, unit, seam)
         used = tuple(Pile(half, join.count) for half, _ in action.halves)
         yield draft(Chapter.UNITS, action, used, (made,))
         if trim:
@@ -121,36 +129,48 @@ def rejoin_steps(design: Design, blocks: Blocks, rejoined: RejoinCount) -> Itera
             yield draft(Chapter.UNITS, trimming, (Pile(label, join.count),), (made,))
 
 
+def _rejoin(
+    design: Design, master: Master, rejoining: Rejoining, rejoined: RejoinCount, join: Join
+) -> tuple[Rejoin, StraightLine]:
+    """Return the joining of two halves, and the seam through its middle, in the block."""
+    unit = next(unit for unit in rejoining.units if unit_name(rejoined.code, unit.quarter) == join.unit)
+    first, second = (half.motion.path(master.units[half.unit].cut_outline) for half in unit.halves)
+    way = _across(_cut_in(master, rejoining, unit.halves[0]), first)
+    lying = [(labels.unit(name), half.motion) for name, half in zip(join.halves, unit.halves, strict=True)]
+    action = Rejoin(
+        code=rejoined.code,
+        recipe=rejoined.recipe,
+        halves=(lying[0], lying[1]),
+        way=way,
+        seam=unit.seam,
+        press_to=None if design.making.pressing is Pressing.OPEN else 0,
+        ears=_ears(first, second, way),
+    )
+    return action, _seam(first, way, float(unit.seam))
+
+
 def _cut_in(master: Master, rejoining: Rejoining, half: Half) -> StraightLine:
     """Return the cut edge of a half as it lies in the rejoined unit."""
     part = next(part for part in master.parts if part.unit == half.unit)
     return laid(rejoining.cut, part.motion.then(half.motion))
 
 
-def _rejoin(
-    design: Design, master: Master, rejoined: RejoinCount, join: Join, unit: Unit, cut: StraightLine
-) -> Rejoin:
-    first, second = unit.halves
-    outlines = [half.motion.path(master.units[half.unit].cut_outline) for half in unit.halves]
-    way = _across(cut, outlines[0])
-    return Rejoin(
-        code=rejoined.code,
-        recipe=rejoined.recipe,
-        halves=(
-            (labels.unit(join.halves[0]), first.motion),
-            (labels.unit(join.halves[1]), second.motion),
-        ),
-        way=way,
-        seam=unit.seam,
-        press_to=None if design.making.pressing is Pressing.OPEN else 0,
-        ears=_ears(outlines[0], outlines[1], way),
-    )
-
-
 def _across(cut: StraightLine, half: Path) -> Point:
     """Return the direction over the cut from the side on which a half lies."""
     over, corners = cut.direction * 1j, half.corners()
     return over if sum(map(cut.side, corners)) < 0 else -over
+
+
+def _edge_towards(half: Path, out: Point) -> int:
+    """Return which edge of a half faces a direction."""
+    ways = (side.tangent(0) for side in half.segments)
+    return next(k for k, way in enumerate(ways) if abs(-1j * way / abs(way) - out) < 1e-7)
+
+
+def _seam(first: Path, way: Point, seam: float) -> StraightLine:
+    """Return the seam through its middle, beside the edge of the first half that faces the second."""
+    edge = first.segments[_edge_towards(first, way)]
+    return StraightLine((edge.start + edge.end) / 2 - way * seam, way * 1j)
 
 
 def _ears(first: Path, second: Path, way: Point) -> int:
@@ -161,15 +181,10 @@ def _ears(first: Path, second: Path, way: Point) -> int:
 
 def _sharp_ends(half: Path, out: Point) -> list[bool]:
     """Tell for start and end of the edge that faces a direction whether its corner is below a right angle."""
-    sides = half.segments
-    index = next(k for k, side in enumerate(sides) if abs(_facing(side.tangent(0)) - out) < 1e-7)
+    sides, index = half.segments, _edge_towards(half, out)
     before, edge, after = sides[index - 1], sides[index], sides[(index + 1) % len(sides)]
     turns = (cmath.phase(b.tangent(0) / a.tangent(1)) for a, b in ((before, edge), (edge, after)))
     return [turn > math.pi / 2 + 1e-7 for turn in turns]
-
-
-def _facing(along: Point) -> Point:
-    return -1j * along / abs(along)
 
 
 def stacks(bill: Bill) -> Draft:

@@ -270,8 +270,8 @@ def _faces(edge: Line, way: Point) -> bool:
 def sew(first: Patch, second: Patch, way: Point, seam: Length | float) -> Patch:
     """Sew the second patch to the edge of the first that faces `way`.
 
-    Raw edges lie together; the seam is sewn `seam` inside them; both allowances vanish behind the work. Where
-    the first patch lies, the result stays. Raises SpoiledError where the two edges differ in length.
+    Raw edges lie together, end on end; the seam is sewn `seam` inside them; both allowances vanish behind the work.
+    Where the first patch lies, the result stays. Raises SpoiledError where the two edges differ in length.
     """
     near, far = facing(first, way), facing(second, -way)
     if abs(near.length() - far.length()) > EQUAL:
@@ -281,9 +281,9 @@ def sew(first: Patch, second: Patch, way: Point, seam: Length | float) -> Patch:
         )
     left = seamed(first, near, float(seam))
     right = seamed(second, far, float(seam))
-    seam_left, seam_right = facing(left, way), facing(right, -way)
-    right = right.moved(shift(seam_left.start - seam_right.end))
-    return Patch(_spliced(left.edge, seam_left, right.edge, way), left.scraps + right.scraps)
+    seams_meet = near.start - far.end - 2 * way * float(seam)
+    right = right.moved(shift(seams_meet))
+    return Patch(_spliced(left.edge, right.edge, way), left.scraps + right.scraps)
 
 
 def seamed(patch: Patch, edge: Line, seam: float) -> Patch:
@@ -295,11 +295,12 @@ def seamed(patch: Patch, edge: Line, seam: float) -> Patch:
     return kept
 
 
-def _spliced(left: Path, seam: Line, right: Path, way: Point) -> Path:
-    """Return the outline round two patches that now touch along `seam`."""
-    first = _opened(left, lambda s: abs(s.start - seam.start) < 1e-7 and abs(s.end - seam.end) < 1e-7)
+def _spliced(left: Path, right: Path, way: Point) -> Path:
+    """Return the outline round two patches that now touch along a seam, its ends bridged where they are apart."""
+    first = _opened(left, lambda s: isinstance(s, Line) and _faces(s, way))
     second = _opened(right, lambda s: isinstance(s, Line) and _faces(s, -way))
-    return merged(Path((*first, *second)))
+    bridges = Line(first[-1].end, second[0].start), Line(second[-1].end, first[0].start)
+    return merged(Path((*first, bridges[0], *second, bridges[1])))
 
 
 def _opened(path: Path, is_gap: Callable[[Segment], bool]) -> tuple[Segment, ...]:

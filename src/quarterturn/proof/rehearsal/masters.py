@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from quarterturn.geometry import (
@@ -37,6 +37,9 @@ from quarterturn.steps import Crease, CutApart, FuseToGround, Place, Step, Stitc
 
 CLEAR_OF_CUTS = 0.25
 """Stitching starts and ends at least so far from a cut, in inches (common practice: away from cuts)."""
+
+AS_CLEAR = 0.5
+"""On a shape too small for that, at least this share of as far as can be."""
 
 
 def crease(table: Table, step: Step, action: Crease) -> None:
@@ -154,15 +157,27 @@ def cut_apart(table: Table, step: Step, action: CutApart) -> None:
     shown = (*master.marks.creases, *master.marks.drawn)
     if any(not any(_same_line(line, mark) for mark in shown) for line in action.cuts):
         raise SpoiledError("A cut does not lie on a crease.")
-    knots = [knot for shape in master.shapes for knot in shape.knots]
-    if any(abs(line.side(knot)) < CLEAR_OF_CUTS for line in action.cuts for knot in knots):
-        raise SpoiledError("A cut would go through the start of the stitching.")
+    for shape in master.shapes:
+        for knot, edge in zip(shape.knots, shape.region.paths, strict=True):
+            if _off(knot, action.cuts) < CLEAR_OF_CUTS and not _is_as_clear(knot, edge, action.cuts):
+                raise SpoiledError("A cut would go through the start of the stitching.")
     pieces = [replace(master, marks=replace(master.marks, cuts=action.cuts))]
     for line in action.cuts:
         pieces = [half for p in pieces for half in (keep(p, line), keep(p, line.reversed())) if half]
     if len(pieces) != len(action.parts):
         raise SpoiledError(f"The cuts leave {len(pieces)} pieces, not {len(action.parts)}.")
     _lay_parts(table, step, action, pieces)
+
+
+def _off(point: Point, cuts: Sequence[StraightLine]) -> float:
+    """Return how far a point lies from the nearest cut."""
+    return min((abs(line.side(point)) for line in cuts), default=CLEAR_OF_CUTS)
+
+
+def _is_as_clear(knot: Point, edge: Path, cuts: Sequence[StraightLine]) -> bool:
+    """Tell whether a start on an edge lies about as far from all cuts as any can, where none lies far enough."""
+    farthest = max(_off(segment.point(k / 32), cuts) for segment in edge.segments for k in range(33))
+    return farthest < CLEAR_OF_CUTS and _off(knot, cuts) > AS_CLEAR * farthest
 
 
 def _same_line(a: StraightLine, b: StraightLine) -> bool:

@@ -30,7 +30,6 @@ from quarterturn.proof.rehearsal.cloth import (
     SpoiledError,
     facing,
     keep,
-    seamed,
     sew,
 )
 from quarterturn.proof.rehearsal.shapes import SLIVER
@@ -166,8 +165,9 @@ def rejoin(table: Table, step: Step, action: Rejoin) -> None:
     if ears != action.ears:
         raise SpoiledError(f"Ears stand out at {ears} ends of the seam, not at {action.ears}.")
     joined = sew(halves[0], halves[1], action.way, action.seam)
-    seam = facing(seamed(halves[0], edges[0], float(action.seam)), action.way)
-    table.put(product, replace(joined, marks=Marks(seam=(seam.start, seam.end))))
+    inside = action.way * float(action.seam)
+    seam = (edges[0].start - inside, edges[0].end - inside)
+    table.put(product, replace(joined, marks=Marks(seam=seam)))
 
 
 def _ears(halves: list[Patch], edges: list[Line]) -> int:

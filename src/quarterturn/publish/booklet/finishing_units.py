@@ -17,6 +17,9 @@ from quarterturn.publish.sheet import Sheet
 from quarterturn.publish.wording.masters import is_general
 from quarterturn.steps import CutApart, CutAway, Rejoin, Step, Trim
 
+LINE, GAP = 160.0, 4.0
+"""Millimetres of the line in which figures stand, and between two of them."""
+
 Shown = set[tuple[str, ...]]
 """What has been drawn: the kind of figure, the recipe, and the piece."""
 
@@ -30,7 +33,8 @@ def finishing_entry(pattern: Pattern, entry: Entry, steps: tuple[Step, ...], sho
     if not sheets:
         return entry
     cells = tuple(Cell(sheet) for sheet in sheets)
-    columns = 1 if max(sheet.width for sheet in sheets) > 80 else min(2, len(cells))
+    widest = max(sheet.width for sheet in sheets)
+    columns = min(len(cells), max(1, int((LINE + GAP) / (widest + GAP))))
     is_trimmed = any("trimmed" in sheet.alt for sheet in sheets)
     figure = Figure(_caption(pattern.steps.steps[entry.steps[0] - 1], is_trimmed), cells, columns=columns)
     return replace(entry, figures=(figure,), place="below")

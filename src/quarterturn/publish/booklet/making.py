@@ -204,7 +204,7 @@ def _unit_entry(
 def _seams(pattern: Pattern) -> Iterator[Figure]:
     """Return what the seams leave of each general master, and the layers of cloth that meet in its seams."""
     general = [m for m in pattern.bill.masters if is_general(pattern, m.recipe)]
-    firsts = {m.recipe: m.code for m in reversed(general)}
+    firsts = {m.recipe: m.code for m in reversed(general) if m.code in pattern.setting.codes}
     sewn = [sheet for code in reversed(tuple(firsts.values())) if (sheet := sewn_figure(pattern, code))]
     if sewn:
         cells = tuple(Cell(sheet) for sheet in sewn)

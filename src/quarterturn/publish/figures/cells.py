@@ -76,8 +76,9 @@ def lettered(pattern: Pattern, code: str, turn: int, at: Point, cell: float, siz
     spot = turned_about_centre(unit, turn)(place * float(unit.width)) * cell_factor(pattern, cell)
     ink, text = text_colour_on(layer_colour(pattern, code, part)), f"{code}{turn}"
     width, room = text_width(text, size), cell_size(pattern, code, turn, cell)
-    if not is_quarter_circle(pattern, code) and width < room.real:
-        spot = complex(min(max(spot.real, width / 2), room.real - width / 2), spot.imag)
+    reach = width / 2 + 0.6
+    if not is_quarter_circle(pattern, code) and 2 * reach < room.real:
+        spot = complex(min(max(spot.real, reach), room.real - reach), spot.imag)
     return caption(at + spot, text, size, colour=ink)
 
 

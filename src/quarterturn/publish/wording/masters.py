@@ -49,8 +49,13 @@ def tell_crease(step: Step, action: Crease, pattern: Pattern) -> Wording:
     )
     if not is_general(pattern, action.recipe):
         return Wording("Crease the ground squares", _creased_both_ways(), f"{line}.")
+    upright = pattern.design.fabric(pattern.bill.piece(used.label).fabric).upright
     for_which = f", for {action.recipe}" if len(pattern.design.recipes) > 1 else ""
-    return Wording(f"Crease and mark the ground{for_which}", tuple(_marking(pattern, action)), f"{line}.")
+    return Wording(
+        f"Crease and mark the ground{for_which}",
+        tuple(_marking(pattern, action, upright=upright)),
+        f"{line}.",
+    )
 
 
 def _creased_both_ways() -> tuple[str, str]:
@@ -61,11 +66,13 @@ def _creased_both_ways() -> tuple[str, str]:
     )
 
 
-def _marking(pattern: Pattern, action: Crease) -> list[str]:
+def _marking(pattern: Pattern, action: Crease, *, upright: bool) -> list[str]:
     """Return how the ground of a general recipe is folded, drawn on and marked."""
     design, master = pattern.design, pattern.blocks.master(action.recipe)
     corner = [fold for fold in action.folds if min(abs(fold.direction.real), abs(fold.direction.imag)) > 1e-6]
+    top = ("Lay each with its print upright, and mark its top edge: it stays at the top in every step.",)
     said = [
+        *(top if upright else ()),
         f"Fold each {ground_word(pattern, action.recipe)} in half, edges matched all along, and press the fold. Open "
         "it, fold it in half the other way, and press again: the creases cross in the middle.",
     ]

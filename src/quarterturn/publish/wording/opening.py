@@ -51,6 +51,8 @@ def assumptions(pattern: Pattern) -> tuple[str, ...]:
 def _directional(design: Design, fabric: Fabric) -> str:
     said = f"{fabric_name(fabric)} has a print with a direction: cut it as its plan shows"
     in_units = any(fabric.letter in way.letters for way in design.colourways)
+    if in_units and fabric.upright:
+        return f"{said}. It stands upright in the quilt: mark the top of every piece, and keep to the names of the map."
     return f"{said}; in the units it turns with them." if in_units else f"{said}."
 
 

@@ -129,7 +129,7 @@ cuts = "down"
 [[recipes.moon.shapes]]
 name = "moon"
 width = '3"'
-at = ['0"', '1/2"']
+at = ['0"', '1/4"']
 
 [colourways.a]
 recipe = "moon"

@@ -59,7 +59,7 @@ def test_cuts_beside_the_middle_are_drawn() -> None:
 
 
 def test_middles_beside_that_of_the_ground_are_marked() -> None:
-    assert crease_of(master_of(HALVES)).middles == (pytest.approx(0.5j),)
+    assert crease_of(master_of(HALVES)).middles == (pytest.approx(0.25j),)
 
 
 def test_a_shape_is_laid_from_its_template_to_its_place() -> None:

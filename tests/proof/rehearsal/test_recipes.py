@@ -7,11 +7,13 @@ from dataclasses import replace
 import pytest
 
 from quarterturn.design import Direction
+from quarterturn.geometry import Motion
 from quarterturn.proof import prove, supplies_of
 from quarterturn.proof.rehearsal import rehearse
-from quarterturn.steps import steps_text
+from quarterturn.steps import FuseToGround, LabelStacks, steps_text
 from tests.conftest import Golden
-from tests.recipe_samples import HALVES, SAMPLES
+from tests.proof.rehearsal.faults import alter, verdict
+from tests.recipe_samples import BANDS, HALVES, PONDS, RIPPLES, SAMPLES
 from tests.samples import HEARTS, ROUNDS, Changed, pattern_of
 
 
@@ -71,3 +73,37 @@ def test_side_borders_of_an_upright_print_are_cut_along_the_cloth() -> None:
     assert found(ROUNDS, "C", Direction.ONE_WAY) == [
         "The print of fabric C does not stand upright everywhere."
     ]
+
+
+def upright(text: str, letter: str, direction: str) -> str:
+    """Give a fabric a print that must stand upright."""
+    head = f"[fabrics.{letter}]\n"
+    return Changed(text).with_(head, f'{head}direction = "{direction}"\nupright = true\n').text
+
+
+@pytest.mark.parametrize("direction", ["one-way", "two-way"])
+@pytest.mark.parametrize("letter", ["A", "B"])
+@pytest.mark.parametrize("text", [ROUNDS, RIPPLES, PONDS, BANDS], ids=["rounds", "ripples", "ponds", "bands"])
+def test_upright_prints_stand_upright_wherever_their_units_lie(
+    text: str, letter: str, direction: str
+) -> None:
+    assert prove(pattern_of(upright(text, letter, direction))).findings == ()
+
+
+def test_units_of_an_upright_print_are_stacked_by_the_quarter_that_they_are_cut_from() -> None:
+    steps = pattern_of(upright(ROUNDS, "A", "one-way")).steps.steps
+    (stacks,) = (step.action for step in steps if isinstance(step.action, LabelStacks))
+    assert {pile.label for pile in stacks.stacks} == {
+        f"unit {code}-{quarter}" for code in "ab" for quarter in ("tl", "tr", "br", "bl")
+    }
+
+
+def test_a_disc_laid_with_its_print_on_its_head_is_caught() -> None:
+    """Its outline is the same, and so is the picture: only the print tells."""
+    pattern = pattern_of(upright(ROUNDS, "B", "one-way"))
+    on_its_head = alter(
+        FuseToGround,
+        lambda a: replace(a, places=(replace(a.places[0], motion=Motion(-1 + 0j)),)),
+    )
+    case = on_its_head((supplies_of(pattern), pattern.steps.steps))
+    assert verdict(pattern, case) == "The print of fabric B does not stand upright everywhere."

@@ -94,8 +94,7 @@ def _drawn(master: Master, pair: PiecedPair, path: Path, what: str) -> Drawn:
 
 def _marks(master: Master, pair: PiecedPair, path: Path, what: str, centre: Point) -> Iterator[Mark]:
     move = shift(-centre)
-    for segment in _seam_line(master, pair, what):
-        yield Stroke((TRUE_SIZE.segment(move.segment(segment)),), SEAM_LINE)
+    yield Area(Region((TRUE_SIZE.path(move.path(_seam_line(master, pair, what))),)), SEAM_LINE)
     cut = next(s for s in path.segments if isinstance(s, Arc))
     for share in MATCHES:
         yield Stroke((TRUE_SIZE.segment(move.segment(_tick(pair.seam_arc, cut, share))),), MATCH)
@@ -123,15 +122,16 @@ def _tick(sewn: Arc, cut: Arc, share: float) -> Line:
     return Line(cut.centre + way * cut.radius, sewn.point(share))
 
 
-def _seam_line(master: Master, pair: PiecedPair, what: str) -> tuple[Line | Arc, ...]:
+def _seam_line(master: Master, pair: PiecedPair, what: str) -> Path:
     """Return the seam line of a piece, in the unit's frame."""
     unit, arc = master.units[0], pair.seam_arc
-    first, last = sorted((arc.start, arc.end), key=lambda p: p.imag)
+    top, low = sorted((arc.start, arc.end), key=lambda p: p.imag)
+    down = arc if abs(arc.start - top) < abs(arc.end - top) else arc.reversed()
     if what == "quarter disc":
-        return (Line(0j, first), arc, Line(last, 0j))
+        return Path((Line(0j, top), down, Line(low, 0j)))
     far = complex(float(unit.width), float(unit.height))
-    corners = (first, complex(far.real, 0), far, complex(0, far.imag), last)
-    return (*(Line(a, b) for a, b in pairwise(corners)), arc)
+    corners = (top, complex(far.real, 0), far, complex(0, far.imag), low)
+    return Path((*(Line(a, b) for a, b in pairwise(corners)), down.reversed()))
 
 
 def _points(path: Path) -> list[Point]:

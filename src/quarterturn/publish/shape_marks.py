@@ -184,8 +184,11 @@ def _lettering_inside(
     places = (complex(-middle, -middle), complex(middle, middle + 2), complex(-middle, middle + 1))
     if any(min(abs(c.line.direction.real), abs(c.line.direction.imag)) > EPSILON for c in template.cuts):
         places = (-1.4j * middle, 1.4j * middle + 2j, -1.5 * middle + 0j)
-    yield from _fitted(places[0], shape.name, room, bold=True)
-    yield from _fitted(places[1], size, room, bold=False)
+    fitted = tuple(_fitted(places[0], shape.name, room, bold=True))
+    if fitted:
+        yield from (*fitted, *_fitted(places[1], size, room, bold=False))
+    else:
+        yield _named_below(shape, size)
     yield from grain_arrow(places[2], min(24.0, inner * 0.5))
 
 
@@ -216,8 +219,14 @@ def _lettering_outside(template: Template, size: str) -> Iterator[Mark]:
             steep = abs(along.imag) > abs(along.real)
             at = end - 1.5j if steep else end + 1.5 + 1j
             yield Text(at, f"cut {cut.number}", NOTE, "middle" if steep else "start")
-    yield Text(complex(0, box.bottom + 6), f"{shape.name}, {size}", NOTE + 0.4, "middle", bold=True)
+    yield _named_below(shape, size)
     yield from grain_arrow(complex(box.left - 10, 0), 18.0)
+
+
+def _named_below(shape: FusedShape, size: str) -> Text:
+    """Return name and size below the web, where they find no room inside."""
+    low = region_bounds(TRUE_SIZE.region(shape.ring_out)).grown(BEYOND).bottom
+    return Text(complex(0, low + 6), f"{shape.name}, {size}", NOTE + 0.4, "middle", bold=True)
 
 
 def _fitted(at: Point, text: str, room: float, *, bold: bool) -> Iterator[Text]:

@@ -211,7 +211,7 @@ def _seams(pattern: Pattern) -> Iterator[Figure]:
         yield Figure("What the seams leave of the shapes", cells, columns=min(2, len(cells)))
     if general:
         cells = tuple(Cell(sheet) for sheet in bulk_figures(pattern))
-        yield Figure("Layers of cloth along each side, allowances and all", cells, columns=min(4, len(cells)))
+        yield Figure("Layers of cloth along each side, allowances and all", cells, columns=min(3, len(cells)))
 
 
 def _colourways(pattern: Pattern) -> Figure:

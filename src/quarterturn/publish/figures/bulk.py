@@ -8,16 +8,16 @@ from quarterturn.geometry import Point, rectangle
 from quarterturn.proof import Pattern, SeamLayers, cut_away_of, seam_layers
 from quarterturn.publish.figures.cells import layered, unit_of
 from quarterturn.publish.figures.frames import Drawing
-from quarterturn.publish.figures.inks import CREASE, DARK, OUTLINE, SMALL, caption, line, outline
+from quarterturn.publish.figures.inks import CREASE, DARK, OUTLINE, SMALL, SMALLEST, caption, line, outline
 from quarterturn.publish.sheet import Ink, Mark, Scale, Sheet
 from quarterturn.publish.wording.units import general_names
 from quarterturn.setting import Side
 
-LARGEST = 24.0
+LARGEST = 34.0
 ROOM = 5.0
 """Millimetres round a unit for the figures."""
-SHORTEST = 2.2
-"""Stretches shorter than this, in millimetres, bear no figure."""
+SHORTEST, SHORT = 0.9, 2.4
+"""Stretches shorter than the first, in millimetres, bear no figure; those shorter than the second a small one."""
 BAND = Ink(stroke=DARK, width=0.3)
 
 
@@ -81,5 +81,7 @@ def _stretch(
     start, end = span
     inset = 0.25 / scale.factor
     yield line(at(start + inset, out * 1.0), at(end - inset, out * 1.0), BAND)
-    if (end - start) * scale.factor >= SHORTEST:
-        yield caption(at((start + end) / 2, out * 2.9), str(count), SMALL, bold=count > 2)
+    long = (end - start) * scale.factor
+    if long >= SHORTEST:
+        letters = SMALL if long >= SHORT else SMALLEST
+        yield caption(at((start + end) / 2, out * 2.9), str(count), letters, bold=count > 2)

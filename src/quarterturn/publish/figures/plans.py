@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from quarterturn.blocks import GROUND, Master
@@ -175,16 +175,19 @@ def _offsets(board: Board) -> Iterator[Mark]:
     design = board.pattern.design
     middles = [path_bounds(shape.traced).centre for shape in board.master.shapes]
     centre = board.scale.origin
-    across = sorted({round(m.real, 6) for m in middles if abs(m.real) > NEAR}, key=abs)
-    down = sorted({round(m.imag, 6) for m in middles if abs(m.imag) > NEAR}, key=abs)
-    for value in (v for v in across if v == max(across, key=abs) or v == min(across)):
-        ends = complex(centre.real, TOP), complex(board.scale.point(complex(value, 0)).real, TOP)
-        yield from measured(*ends, measure(design, abs(value)), -1.6j)
-    for value in (v for v in down if v == max(down, key=abs) or v == min(down)):
-        y = board.scale.point(complex(0, value)).imag
-        yield from measured(
-            complex(board.width, centre.imag), complex(board.width, y), measure(design, abs(value)), 1.6
-        )
+    for x in _farthest(m.real for m in middles):
+        ends = complex(centre.real, TOP), complex(board.scale.point(complex(x, 0)).real, TOP)
+        yield from measured(*ends, measure(design, abs(x)), -1.6j)
+    for y in _farthest(m.imag for m in middles):
+        ends = complex(board.width, centre.imag), complex(board.width, board.scale.point(complex(0, y)).imag)
+        yield from measured(*ends, measure(design, abs(y)), 1.6)
+
+
+def _farthest(values: Iterable[float]) -> list[float]:
+    """Return the farthest value on either side of 0, where there is one."""
+    found = [round(value, 6) for value in values]
+    ahead, behind = [v for v in found if v > NEAR], [v for v in found if v < -NEAR]
+    return [*([max(ahead)] if ahead else []), *([min(behind)] if behind else [])]
 
 
 def _names(board: Board) -> Iterator[Mark]:

@@ -190,6 +190,13 @@ RECIPE_CASES: tuple[tuple[str, str, str, str | None, str], ...] = (
         "cut-misses recipes.pair.cuts.0",
     ),
     (
+        "a cut of what is trimmed off",
+        "trim = 0\ncuts = [[['-4\"', '-4\"'], ['4\"', '4\"']]]",
+        "trim = 1\ncuts = [[[4, 0], [4, 1]]]",
+        "cuts = [[[4",
+        "cut-misses recipes.pair.cuts.0",
+    ),
+    (
         "cuts without end",
         '"both ways"',
         "[[[0, 0], [1, 1]],[[0, 0], [1, 1]],[[0, 0], [1, 1]],[[0, 0], [1, 1]],[[0, 0], [1, 1]],[[0, 0], [1, 1]],]",

@@ -37,7 +37,8 @@ def check_fit(recipe: Recipe, seam: Length, notes: Notes) -> None:
     key = dotted("recipes", recipe.name)
     cuts = cut_lines(recipe)
     raw = _box(recipe.width, recipe.height)
-    if not _cuts_hit(recipe, raw, cuts, key, notes):
+    trimmed = _box(recipe.width - recipe.trim_width, recipe.height - recipe.trim_height)
+    if not _cuts_hit(recipe, raw, trimmed, cuts, key, notes):
         return
     if recipe.curve is Curve.SEWN_TRUE and len(directions_of(cuts)) > MOST_DIRECTIONS:
         notes.add(
@@ -47,7 +48,6 @@ def check_fit(recipe: Recipe, seam: Length, notes: Notes) -> None:
             'Write curve = "as drawn", or cut in two directions at most.',
         )
         return
-    trimmed = _box(recipe.width - recipe.trim_width, recipe.height - recipe.trim_height)
     pieces = _pieces(trimmed, cuts)
     if _are_wide_enough(pieces, seam, key, notes):
         _check_shapes(recipe, cuts, trimmed, [_sewn(piece, seam) for piece in pieces], seam, notes)
@@ -58,19 +58,30 @@ def _box(width: Length, height: Length) -> Path:
     return rectangle(-across, -down, across, down)
 
 
-def _cuts_hit(recipe: Recipe, raw: Path, cuts: Sequence[StraightLine], key: str, notes: Notes) -> bool:
+def _cuts_hit(
+    recipe: Recipe, raw: Path, trimmed: Path, cuts: Sequence[StraightLine], key: str, notes: Notes
+) -> bool:
     for number, line in enumerate(cuts):
-        if any(part.is_empty() for part in cut(Region((raw,)), line)):
+        place = f"{key}.cuts.{number}"
+        if _misses(line, raw):
             size = f"{notes.show(recipe.width)} by {notes.show(recipe.height)}"
             notes.add(
                 "cut-misses",
-                f"{key}.cuts.{number}",
+                place,
                 f"Cut {number + 1} does not cross the master, which is {size}.",
                 "Points are measured from the middle of the master, to the right and down; "
                 "to the left and up they are negative.",
             )
             return False
+        if _misses(line, trimmed):
+            sentence = f"Cut {number + 1} takes off nothing but what is trimmed off the master anyway."
+            notes.add("cut-misses", place, sentence, "Move it farther in, or trim less.")
+            return False
     return True
+
+
+def _misses(line: StraightLine, outline: Path) -> bool:
+    return any(part.is_empty() for part in cut(Region((outline,)), line))
 
 
 def _pieces(trimmed: Path, cuts: Sequence[StraightLine]) -> list[Path]:

@@ -50,6 +50,14 @@ def test_nothing_is_cut_away_behind_a_shape_narrower_than_its_underlaps() -> Non
     assert [(b.part, b.layers) for b in away.narrow] == [("inner", ())]
 
 
+def test_nothing_is_cut_away_behind_a_shape_that_is_glued_all_over() -> None:
+    """A bloom of 7/8" is too small to be hollowed out: its web holds the leaves and the ground everywhere."""
+    text = Changed(WHOLE).with_("width = '2\"'", "width = '7/8\"'").text
+    (away,) = actions(text, s.CutAway)
+    assert [b.part for b in away.behind] == ["leaf", "leaf"]
+    assert [b.part for b in away.narrow] == ["bloom"]
+
+
 def test_a_unit_without_a_shape_has_nothing_cut_away() -> None:
     shapes = BANDS[BANDS.index('[[recipes.band.shapes]]\nname = "bar"') : BANDS.index("[colourways.a]")]
     text = Changed(BANDS).with_(shapes, "").with_(', bar = "C"', "").with_("a-pc0", "a-pa2").text

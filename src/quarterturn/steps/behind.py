@@ -24,7 +24,8 @@ ON_GROUND = -1
 def behind_shapes(master: Master, kind: int) -> tuple[Behind, ...]:
     """Return what lies behind each shape of a kind of unit and can be cut away, from the lowest shape up.
 
-    Where nothing lies farther inside the stitching of a shape than its underlap, it has no layers to cut away.
+    Where nothing lies farther inside the stitching of a shape than its underlap, it has no layers to cut away; nor has
+    a shape too small to be hollowed out, whose web holds them everywhere.
     """
     piece = next(part for part in master.parts if part.unit == kind).outline
     shown = (
@@ -39,7 +40,7 @@ def _behind(master: Master, number: int, piece: Path) -> Behind:
     for upper in master.shapes[number + 1 :]:
         if not hollow.is_empty() and lie_on(shape, upper):
             hollow = _beside(hollow, offset_region(upper.region, float(shape.underlap)))
-    if hollow.is_empty() or hollow.area() < OVERLAP:
+    if shape.ring_in.is_empty() or hollow.is_empty() or hollow.area() < OVERLAP:
         return Behind(number, shape.part, shape.underlap, ())
     lower = (k for k, other in enumerate(below) if shared_area(hollow, other.region) > OVERLAP)
     return Behind(number, shape.part, shape.underlap, (ON_GROUND, *lower))

@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from quarterturn import steps as s
-from quarterturn.geometry import Motion, StraightLine, shift
+from quarterturn.geometry import Motion, Region, StraightLine, shift
 from quarterturn.proof import Pattern, supplies_of
 from tests.conftest import Golden
 from tests.proof.rehearsal.faults import (
@@ -141,6 +141,14 @@ FAULTS: dict[str, tuple[str, Mutation]] = {
     "more than there is inside the upper shape": (
         "ripples",
         alter(s.CutAway, behind(lambda b: replace(b, inside=Fraction(3)), 1)),
+    ),
+    "web not hollowed out": ("ripples", alter(s.TraceRings, lambda a: replace(a, ring_in=Region(())))),
+    "nothing cut away behind the upper shape, as if it were narrow": (
+        "ripples",
+        alter(
+            s.CutAway,
+            lambda a: replace(a, behind=a.behind[:1], narrow=(replace(a.behind[1], layers=()),)),
+        ),
     ),
     "cut away behind a shape that is not there": (
         "ripples",

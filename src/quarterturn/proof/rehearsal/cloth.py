@@ -85,25 +85,34 @@ class Scrap:
 
 @dataclass(frozen=True, slots=True)
 class Ring:
-    """A ring of web on its paper, as seen from the paper side, about the middle of the shape drawn on it."""
+    """A ring of web on its paper, as seen from the paper side, about the middle of the shape drawn on it.
+
+    `hollow` is where the web has been cut out of its middle.
+    """
 
     drawn: Region
     out: Region
+    hollow: Region = NOTHING
 
 
 @dataclass(frozen=True, slots=True)
 class Fused:
-    """A shape fused on, whole even after it has been cut through. `knots` are where its stitching starts."""
+    """A shape fused on, whole even after it has been cut through.
+
+    `loose` is where no web holds it to what lies below; `knots` are where its stitching starts.
+    """
 
     number: int
     region: Region
+    loose: Region
     stitched: bool = False
     knots: tuple[Point, ...] = ()
 
     def moved(self, motion: Motion) -> Fused:
         """Return the shape laid elsewhere."""
         knots = tuple(motion(knot) for knot in self.knots)
-        return replace(self, region=motion.region(self.region), knots=knots)
+        region, loose = motion.region(self.region), motion.region(self.loose)
+        return replace(self, region=region, loose=loose, knots=knots)
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,7 +147,8 @@ def laid(line: StraightLine, motion: Motion) -> StraightLine:
 class Patch:
     """Cloth that hangs together.
 
-    `shapes` are fused on, in their order; `backing` is a ring of web fused to the wrong side.
+    `shapes` are fused on, in their order; `backing` is a ring of web fused to the wrong side. Cloth with its paper
+    peeled off is `fusible`, but where it is `loose`.
     """
 
     edge: Path
@@ -147,6 +157,7 @@ class Patch:
     shapes: tuple[Fused, ...] = ()
     backing: Ring | None = None
     fusible: bool = False
+    loose: Region = NOTHING
 
     @property
     def box(self) -> Bounds:

@@ -102,7 +102,8 @@ def _laid_down(ground: Patch, shape: Patch, place: Place) -> Patch:
     for lower in ground.shapes:
         if not lower.stitched and shared_area(lower.region, region) > SLIVER:
             raise SpoiledError("The shape would lie on another whose edge has not been stitched.")
-    return with_shape(ground, cloth.moved(place.motion), Fused(place.number, region))
+    fused = Fused(place.number, region, place.motion.region(shape.loose))
+    return with_shape(ground, cloth.moved(place.motion), fused)
 
 
 def stitch_edge(table: Table, step: Step, action: StitchEdge) -> None:

@@ -39,7 +39,7 @@ def trace_rings(table: Table, step: Step, action: TraceRings) -> None:
     table.unroll(rows * (action.room_height + action.gap) - action.gap, action.gap)
     drawn = _drawn(action.traced, action.hole)
     _check_ring(drawn, action)
-    table.put(product, Ring(drawn, action.ring_out))
+    table.put(product, Ring(drawn, action.ring_out, action.ring_in))
 
 
 def _drawn(outline: Path, hole: Path | None) -> Region:
@@ -77,5 +77,6 @@ def cut_out(table: Table, step: Step, action: CutOut) -> None:
     lines = _drawn(action.traced, action.hole)
     if blank.backing is None or not same_region(blank.backing.drawn, lines):
         raise SpoiledError("The line to cut on is not the line drawn on the web.")
-    (cloth,), right_side = blank.scraps, mirror_across_vertical().region(lines)
-    table.put(product, replace(cut_to(cloth.fabric, right_side, cloth.print), fusible=True))
+    (cloth,), over = blank.scraps, mirror_across_vertical()
+    shape = cut_to(cloth.fabric, over.region(lines), cloth.print)
+    table.put(product, replace(shape, fusible=True, loose=over.region(blank.backing.hollow)))

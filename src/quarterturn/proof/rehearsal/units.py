@@ -17,6 +17,7 @@ from quarterturn.geometry import (
     line_through,
     offset_region,
     shared_area,
+    uncovered_area,
     without,
 )
 from quarterturn.measure import MM
@@ -63,7 +64,9 @@ def _cut_behind(unit: Patch, behind: Behind) -> Patch:
         raise SpoiledError("Cutting so near would cut the stitches.")
     above = numbers.index(behind.number)
     hollow = _hollow(unit, shape, behind)
-    lower = [s for s in unit.scraps[:above] if _is_cloth_at(s, hollow)]
+    if behind.layers and uncovered_area(hollow, [shape.loose]) > SLIVER:
+        raise SpoiledError("What is to be cut away is glued down.")
+    lower = [s for s in unit.scraps[:above] if not shape.loose.is_empty() and _is_cloth_at(s, hollow)]
     if [s.number for s in lower] != list(behind.layers):
         raise SpoiledError("What lies behind the shape is not what the step cuts away.")
     return replace(unit, scraps=tuple(_hollowed(s, hollow) if s in lower else s for s in unit.scraps))

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import cmath
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks, Half, Master, Rejoining
 from quarterturn.design import Design, Pressing, unit_name
@@ -13,7 +14,7 @@ from quarterturn.pieces import Bill, Join, MasterCount, RejoinCount, UnitCount
 from quarterturn.steps import labels
 from quarterturn.steps.behind import behind_shapes
 from quarterturn.steps.draft import Draft, draft
-from quarterturn.steps.making import CutApart, CutAway, Rejoin, Trim
+from quarterturn.steps.making import Behind, CutApart, CutAway, Rejoin, Trim, TrimLine
 from quarterturn.steps.model import Chapter, LabelStacks, Pile, Product, SetAside
 from quarterturn.steps.shapes import as_length
 from quarterturn.steps.trimming import (
@@ -28,6 +29,41 @@ from quarterturn.steps.trimming import (
 SURPLUS = "units beyond the quilt's need"
 
 
+@dataclass(frozen=True, slots=True)
+class _Rest:
+    """What is left to do to a kind of unit when its master has been cut: its outline then, in its own frame."""
+
+    outline: Path
+    shapes: tuple[Behind, ...]
+    trim: tuple[TrimLine, ...]
+
+    @property
+    def behind(self) -> tuple[Behind, ...]:
+        """Return the shapes behind which there is something to cut away."""
+        return tuple(shape for shape in self.shapes if shape.layers)
+
+    def label(self, unit: str) -> str:
+        """Return the name of a unit as the cuts leave it: its own where nothing is left to do to it."""
+        return labels.cut_unit(unit) if self.behind or self.trim else labels.unit(unit)
+
+
+def _rest(master: Master, kind: int) -> _Rest:
+    shapes = behind_shapes(master, kind)
+    if is_trimmed_whole(master):
+        return _Rest(master.units[kind].cut_outline, shapes, ())
+    first = next(part for part in master.parts if part.unit == kind)
+    outline = first.motion.path(first.outline)
+    return _Rest(outline, shapes, trim_of_unit(master, kind, outline))
+
+
+def is_done_when_stitched(master: Master) -> bool:
+    """Tell whether nothing is left to do to a master when its shapes are stitched: it is a unit then."""
+    if master.cuts:
+        return False
+    rest = _rest(master, 0)
+    return not rest.behind and not rest.trim
+
+
 def unit_steps(master: Master, masters: MasterCount) -> Iterator[Draft]:
     """Return cutting a colourway's masters apart, then each kind of unit by itself up to its stack.
 
@@ -35,75 +71,48 @@ def unit_steps(master: Master, masters: MasterCount) -> Iterator[Draft]:
     where they were cut. A master that is not cut is a unit as it is.
     """
     code, whole = masters.code, labels.master(masters.code, 1, 1, 1)
+    rests = [_rest(master, kind) for kind in range(len(master.units))]
     if is_trimmed_whole(master):
         made = _sized(labels.trimmed(code), masters.count, trimmed_whole(master))
         action = Trim(code, master.recipe, trim_of_whole(master))
         yield draft(Chapter.UNITS, action, (Pile(whole, masters.count),), (made,))
         whole = made.label
     if master.cuts:
-        yield _cut_apart(master, masters, whole)
-    for kind, unit in enumerate(masters.units):
-        lying = _label_as_cut(master, kind, unit) if master.cuts else whole
-        yield from _kind_steps(master, masters, kind, unit, lying)
+        yield _cut_apart(master, masters, rests, whole)
+    for kind, (unit, rest) in enumerate(zip(masters.units, rests, strict=True)):
+        lying = rest.label(unit.name) if master.cuts else whole
+        yield from _kind_steps(master, masters.code, kind, unit, rest, lying)
 
 
-def _cut_apart(master: Master, masters: MasterCount, whole: str) -> Draft:
-    names = [_label_as_cut(master, kind, unit) for kind, unit in enumerate(masters.units)]
+def _cut_apart(master: Master, masters: MasterCount, rests: Sequence[_Rest], whole: str) -> Draft:
+    cut = list(zip(masters.units, rests, strict=True))
+    names = [rest.label(unit.name) for unit, rest in cut]
     parts = tuple((names[part.unit], part.motion) for part in master.parts)
-    made = tuple(
-        _sized(name, unit.made, _as_cut(master, kind))
-        for kind, (name, unit) in enumerate(zip(names, masters.units, strict=True))
-    )
+    made = tuple(_sized(rest.label(unit.name), unit.made, rest.outline) for unit, rest in cut)
     action = CutApart(masters.code, master.recipe, master.cuts, parts)
     return draft(Chapter.UNITS, action, (Pile(whole, masters.count),), made)
 
 
-def _as_cut(master: Master, kind: int) -> Path:
-    """Return the outline of a kind of unit as the cuts leave it, in its own frame."""
-    if is_trimmed_whole(master):
-        return master.units[kind].cut_outline
-    first = next(part for part in master.parts if part.unit == kind)
-    return first.motion.path(first.outline)
-
-
-def _label_as_cut(master: Master, kind: int, unit: UnitCount) -> str:
-    """Return the name of a unit as the cuts leave it: its own where nothing is left to do to it."""
-    return labels.unit(unit.name) if _is_done(master, kind) else labels.cut_unit(unit.name)
-
-
-def _is_done(master: Master, kind: int) -> bool:
-    """Tell whether nothing of a unit that has been cut is cut away or trimmed."""
-    left = not is_trimmed_whole(master) and trim_of_unit(master, kind, _as_cut(master, kind))
-    return not left and not any(shape.layers for shape in behind_shapes(master, kind))
-
-
 def _kind_steps(
-    master: Master, masters: MasterCount, kind: int, unit: UnitCount, lying: str
+    master: Master, code: str, kind: int, unit: UnitCount, rest: _Rest, lying: str
 ) -> Iterator[Draft]:
     if not unit.needed:
         yield draft(Chapter.UNITS, SetAside(SURPLUS), (Pile(lying, unit.surplus),))
         return
-    code, recipe, size = masters.code, master.recipe, _as_cut(master, kind)
-    shapes = behind_shapes(master, kind)
-    behind = tuple(shape for shape in shapes if shape.layers)
-    trim = () if is_trimmed_whole(master) else trim_of_unit(master, kind, size)
-    if behind:
-        label = labels.open_unit(unit.name) if trim else labels.unit(unit.name)
-        made = _sized(label, unit.made, size)
-        narrow = tuple(shape for shape in shapes if not shape.layers)
-        action = CutAway(code, recipe, behind, narrow)
-        yield draft(Chapter.UNITS, action, (Pile(lying, unit.made),), (made,))
+    finished = labels.unit(unit.name)
+    if rest.behind:
+        label = labels.open_unit(unit.name) if rest.trim else finished
+        narrow = tuple(shape for shape in rest.shapes if not shape.layers)
+        away = CutAway(code, master.recipe, rest.behind, narrow)
+        made = _sized(label, unit.made, rest.outline)
+        yield draft(Chapter.UNITS, away, (Pile(lying, unit.made),), (made,))
         lying = label
-    if trim:
-        made = _sized(labels.unit(unit.name), unit.made, master.units[kind].cut_outline)
-        yield draft(Chapter.UNITS, Trim(code, recipe, trim), (Pile(lying, unit.made),), (made,))
+    if rest.trim:
+        made = _sized(finished, unit.made, master.units[kind].cut_outline)
+        trim = Trim(code, master.recipe, rest.trim)
+        yield draft(Chapter.UNITS, trim, (Pile(lying, unit.made),), (made,))
     if unit.surplus:
-        yield draft(Chapter.UNITS, SetAside(SURPLUS), (Pile(labels.unit(unit.name), unit.surplus),))
-
-
-def is_done_when_stitched(master: Master) -> bool:
-    """Tell whether nothing is left to do to a master when its shapes are stitched: it is a unit then."""
-    return not master.cuts and _is_done(master, 0)
+        yield draft(Chapter.UNITS, SetAside(SURPLUS), (Pile(finished, unit.surplus),))
 
 
 def _sized(label: str, count: int, outline: Path) -> Product:

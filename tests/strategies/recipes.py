@@ -8,7 +8,7 @@ from hypothesis import assume
 from hypothesis import strategies as st
 
 from quarterturn.design import RING, Curve, Cut, DrawnOutline, Recipe, ShapeOn
-from quarterturn.design.cuts import CUT_WORDS, PIECES, are_apart, cuts_of_word
+from quarterturn.design.cuts import CUT_WORDS, are_apart, cuts_of_word, pieces_of
 from quarterturn.design.fitting import check_fit
 from quarterturn.design.notes import Notes
 from quarterturn.geometry import OUTLINES
@@ -50,8 +50,8 @@ def recipe_of(
     curve: Curve,
 ) -> Recipe:
     """Return a recipe from its numbers, its finished sizes worked out."""
-    across, down = PIECES.get(cuts, (1, 1)) if isinstance(cuts, str) else (1, 1)
     made = cuts_of_word(cuts, width, height) if isinstance(cuts, str) else cuts
+    across, down = pieces_of(made) or (1, 1)
     finished = (width - trim) / across - 2 * SEAM, (height - trim) / down - 2 * SEAM
     return Recipe("any", width, height, *finished, trim, trim, made, on, curve)
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from quarterturn.design import limits
-from quarterturn.design.cuts import PIECES, cuts_of_word, read_cuts
+from quarterturn.design.cuts import cuts_of_word, pieces_of, read_cuts
 from quarterturn.design.fitting import check_fit
 from quarterturn.design.keys import dotted
 from quarterturn.design.master_sums import read_both, read_sizes
@@ -57,8 +57,8 @@ def read_shapes_cut(name: str, table: RecipeTable, seam: Length, notes: Notes) -
     shapes = read_shapes_on(table.shapes, f"{key}.shapes", notes)
     if cuts is None:
         return None
-    pieces = PIECES.get(cuts) if isinstance(cuts, str) else None
-    sizes = read_sizes(table, key, pieces, seam, notes)
+    bare = cuts_of_word(cuts, Length(2), Length(2)) if isinstance(cuts, str) else cuts
+    sizes = read_sizes(table, key, pieces_of(bare), seam, notes)
     if sizes is None or shapes is None:
         return None
     recipe = Recipe(

@@ -47,10 +47,17 @@ CUT_WORDS: Mapping[str, tuple[Callable[[Length, Length], Cut], ...]] = MappingPr
 )
 """Word -> the cuts of a master of some width and height, in the order of cutting. One diagonal falls to the right."""
 
-PIECES: Mapping[str, tuple[int, int]] = MappingProxyType(
-    {"none": (1, 1), "across": (1, 2), "down": (2, 1), "both ways": (2, 2)}
-)
-"""Word -> how many units lie across and down a master, where all of them finish alike."""
+
+def pieces_of(cuts: Cuts) -> tuple[int, int] | None:
+    """Return how many units lie across and down a master where cuts leave equal sizes; None where they do not.
+
+    They do where each runs through the middle, upright or level, whether said by a word or as a line.
+    """
+    upright = [cut for cut in cuts if cut.start_x == cut.end_x == 0]
+    level = [cut for cut in cuts if cut.start_y == cut.end_y == 0]
+    if len(upright) + len(level) < len(cuts):
+        return None
+    return len(upright) + 1, len(level) + 1
 
 
 def cuts_of_word(word: str, width: Length, height: Length) -> Cuts:

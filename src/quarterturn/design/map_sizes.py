@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TypeAlias
 
 from quarterturn.design import limits
-from quarterturn.design.cuts import PIECES, word_of_cuts
+from quarterturn.design.cuts import pieces_of
 from quarterturn.design.maps import MAP
 from quarterturn.design.model import Cell, Design
 from quarterturn.design.notes import Notes, exact_length
@@ -67,7 +67,7 @@ def _size(design: Design, name: str) -> Size | None:
         if rejoined.name == name:
             return rejoined.finished_width, rejoined.finished_height
     recipe = design.recipe(name)
-    if word_of_cuts(recipe.cuts, recipe.width, recipe.height) not in PIECES:
+    if pieces_of(recipe.cuts) is None:
         return None
     return recipe.finished_width, recipe.finished_height
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import TypeVar
 
-from quarterturn.design.cuts import PIECES, word_of_cuts
+from quarterturn.design.cuts import pieces_of, word_of_cuts
 from quarterturn.design.keys import dotted
 from quarterturn.design.model import Colourway, Design
 from quarterturn.design.recipes import (
@@ -92,7 +92,7 @@ def _shapes_cut(recipe: Recipe, units: Units) -> list[Pair]:
     """Return the sizes that say all: finished and start where units finish alike, else start and trim."""
     word = word_of_cuts(recipe.cuts, recipe.width, recipe.height)
     start = _both(("start", "width", "height"), (recipe.width, recipe.height), units)
-    if word in PIECES:
+    if pieces_of(recipe.cuts):
         finished = (recipe.finished_width, recipe.finished_height)
         sizes = [*_both(("finished", "finished_width", "finished_height"), finished, units), *start]
     else:

@@ -8,7 +8,7 @@ A path is positive when its interior lies on the left of the direction of travel
 that is: its area by Green's theorem is above zero. With y down this looks clockwise. Holes run the other way.
 """
 
-from quarterturn.geometry.compare import congruence, merged, same_outline, same_region
+from quarterturn.geometry.compare import congruence, is_same_mirrored, merged, same_outline, same_region
 from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through, path_crossings
 from quarterturn.geometry.flatten import flatten_path, flatten_segment
 from quarterturn.geometry.motion import STAY, Motion, mirror_across_vertical, quarter_turns, shift, turn_about
@@ -61,6 +61,7 @@ __all__ = [
     "flatten_segment",
     "from_polygons",
     "is_inside",
+    "is_same_mirrored",
     "joined",
     "keep_left",
     "line_through",

@@ -19,7 +19,7 @@ from quarterturn.geometry import (
     Region,
     Segment,
     StraightLine,
-    congruence,
+    is_same_mirrored,
     mirror_across_vertical,
     path_bounds,
     path_crossings,
@@ -67,12 +67,13 @@ class Template:
     """True where the drawing is the mirror image of the sewn shape."""
 
 
-def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...]) -> Template:
+def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...], *, upright: bool = False) -> Template:
     """Return a shape ready for tracing on the paper side: the mirror image, unless both sides are the same.
 
-    The middle of its upright box is at 0; cuts that miss it are left out, and keep their numbers.
+    One that is cut from `upright` prints may not be turned to be its mirror image. The middle of its upright box is
+    at 0; cuts that miss it are left out, and keep their numbers.
     """
-    mirrored = not congruence(shape.traced, shape.traced, mirrored=True)
+    mirrored = not is_same_mirrored(shape.traced, upright=upright)
     centre = path_bounds(shape.traced).centre
     motion = shift(-centre) if abs(centre) > EPSILON else STAY
     if mirrored:

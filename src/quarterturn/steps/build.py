@@ -21,7 +21,7 @@ def build_steps(design: Design, blocks: Blocks, setting: Setting, bill: Bill, ma
     """Return every step from bolt to bound quilt."""
     drafts = itertools.chain(
         cutting_steps(bill, materials),
-        shape_steps(blocks, bill, materials),
+        shape_steps(design, blocks, bill, materials),
         master_steps(design, blocks, bill),
         assembly_steps(design, setting),
         border_steps(design, setting, bill),

@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from quarterturn.blocks import Blocks, FusedShape
-from quarterturn.geometry import Motion, Path, congruence, mirror_across_vertical, path_bounds, shift
+from quarterturn.design import Design
+from quarterturn.geometry import Motion, Path, is_same_mirrored, mirror_across_vertical, path_bounds, shift
 from quarterturn.materials import Materials, WebRows
 from quarterturn.measure import Length
 from quarterturn.pieces import Bill
@@ -20,10 +21,11 @@ FLIP = mirror_across_vertical()
 """Web is drawn on the paper side and goes on the wrong side of the cloth: what is drawn comes out mirrored."""
 
 
-def shape_steps(blocks: Blocks, bill: Bill, materials: Materials) -> Iterator[Draft]:
+def shape_steps(design: Design, blocks: Blocks, bill: Bill, materials: Materials) -> Iterator[Draft]:
     """Return tracing, hollowing, fusing to the cloth blanks and cutting out."""
     for rows in materials.web.rows:
-        yield _trace(template_of(blocks, rows.recipe, rows.shape), rows)
+        upright = design.recipe(rows.recipe).origin is not None
+        yield _trace(template_of(blocks, rows.recipe, rows.shape), rows, upright=upright)
     blanks = _blank_counts(bill)
     for (label, recipe, shape), count in blanks.items():
         yield _fuse_rings(bill, label, recipe, shape, count)
@@ -55,7 +57,8 @@ def _hole(shape: FusedShape) -> Path | None:
     return _drawn(shape).path(shape.hole) if shape.hole else None
 
 
-def _trace(shape: FusedShape, rows: WebRows) -> Draft:
+def _trace(shape: FusedShape, rows: WebRows, *, upright: bool) -> Draft:
+    """Return tracing a shape. `upright`: cut from upright prints, it may not be turned to be its mirror image."""
     drawn = _drawn(shape)
     action = TraceRings(
         recipe=rows.recipe,
@@ -64,7 +67,7 @@ def _trace(shape: FusedShape, rows: WebRows) -> Draft:
         hole=_hole(shape),
         ring_out=drawn.region(shape.ring_out),
         ring_in=drawn.region(shape.ring_in),
-        same_mirrored=bool(congruence(shape.traced, shape.traced, mirrored=True)),
+        same_mirrored=is_same_mirrored(shape.traced, upright=upright),
         room_width=rows.width,
         room_height=rows.height,
         gap=rows.gap,

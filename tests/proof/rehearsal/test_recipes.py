@@ -10,7 +10,7 @@ from quarterturn.design import Direction
 from quarterturn.geometry import Motion
 from quarterturn.proof import prove, supplies_of
 from quarterturn.proof.rehearsal import rehearse
-from quarterturn.steps import FuseToGround, LabelStacks, steps_text
+from quarterturn.steps import FuseToGround, LabelStacks, TraceRings, steps_text
 from tests.conftest import Golden
 from tests.proof.rehearsal.faults import alter, verdict
 from tests.recipe_samples import BANDS, HALVES, PONDS, RIPPLES, SAMPLES
@@ -107,3 +107,11 @@ def test_a_disc_laid_with_its_print_on_its_head_is_caught() -> None:
     )
     case = on_its_head((supplies_of(pattern), pattern.steps.steps))
     assert verdict(pattern, case) == "The print of fabric B does not stand upright everywhere."
+
+
+def test_a_leaning_shape_of_an_upright_print_is_traced_mirrored() -> None:
+    """A heart that leans is its own mirror image when it is turned; its print would be turned with it."""
+    for text, same in ((PONDS, True), (upright(PONDS, "C", "one-way"), False)):
+        steps = pattern_of(text).steps.steps
+        traced = {a.shape: a.same_mirrored for a in (x.action for x in steps) if isinstance(a, TraceRings)}
+        assert traced == {"pond ring": True, "pond lily": same}

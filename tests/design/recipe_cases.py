@@ -310,6 +310,14 @@ RECIPE_CASES: tuple[tuple[str, str, str, str | None, str], ...] = (
         "shape =",
         "key-unfit recipes.ripple.shape",
     ),
+    (
+        "a recipe called as a shape",
+        "[recipes.gizzard]",
+        '[recipes."ripple outer"]\nkind = "circle cut both ways"\nfinished = 4\n'
+        "shape = { flow = true }\n\n[recipes.gizzard]",
+        None,
+        'bad-text recipes."ripple outer"',
+    ),
     ("halves of nothing", 'of = "pair"\n', "", "[recipes.gizzard]", "missing-key recipes.gizzard.of"),
     ("halves of no recipe", 'of = "pair"', 'of = "pear"', None, "unknown-recipe recipes.gizzard.of"),
     ("halves of halves", 'of = "pair"', 'of = "gizzard"', None, "not-halved recipes.gizzard.of"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -31,8 +31,23 @@ def read_recipes(
         read_name(name, dotted("recipes", name), "Name it by a word, such as [recipes.lantern].", notes)
     read = (_recipe(name, table, seam, notes) for name, table in kept.items() if name not in halving)
     recipes = tuple(recipe for recipe in read if recipe)
+    _check_names(recipes, notes)
     check_of(halving, {name: table.kind for name, table in kept.items()}, notes)
     return recipes, tuple(read_rejoined(halving, recipes, seam, notes))
+
+
+def _check_names(recipes: Sequence[Recipe], notes: Notes) -> None:
+    """Note a recipe that is called as a shape of another is: templates go by these names."""
+    shapes = {
+        f"{recipe.name} {part}": (part, recipe.name)
+        for recipe in recipes
+        if len(recipe.shapes) > 1
+        for part in recipe.parts
+    }
+    for recipe in recipes:
+        if found := shapes.get(recipe.name):
+            sentence = f"`{recipe.name}` is also what the shape {found[0]} of {found[1]} is called."
+            notes.add("bad-text", dotted("recipes", recipe.name), sentence, "Give the recipe another name.")
 
 
 def _recipe(name: str, table: RecipeTable, seam: Length, notes: Notes) -> Recipe | None:

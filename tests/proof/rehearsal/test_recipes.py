@@ -115,3 +115,17 @@ def test_a_leaning_shape_of_an_upright_print_is_traced_mirrored() -> None:
         steps = pattern_of(text).steps.steps
         traced = {a.shape: a.same_mirrored for a in (x.action for x in steps) if isinstance(a, TraceRings)}
         assert traced == {"pond ring": True, "pond lily": same}
+
+
+def test_a_tracing_that_should_be_mirrored_and_is_not_is_caught() -> None:
+    """A heart spread along cuts beside its middle has two different sides; one that leans has a print that leans."""
+    as_it_comes = alter(TraceRings, lambda a: replace(a, same_mirrored=True), 1)
+    spread = pattern_of(
+        Changed(PONDS).with_('cuts = "both ways"', 'cuts = "both ways"\ncurve = "sewn true"').text
+    )
+    leaning = pattern_of(upright(PONDS, "C", "one-way"))
+    for pattern, sentence in (
+        (spread, "Traced as it comes, the shape would be its own mirror image."),
+        (leaning, "Traced as it comes, the shape must be turned to lie right, and its print with it."),
+    ):
+        assert verdict(pattern, as_it_comes((supplies_of(pattern), pattern.steps.steps))) == sentence

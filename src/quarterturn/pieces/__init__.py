@@ -1,7 +1,7 @@
 """4. Setting -> Bill.
 
 In:  a `Design`, its `Blocks` and its `Setting`.
-Out: the masters to make and every piece that must exist before sewing, by fabric, exactly sized and counted.
+Out: the masters to make, the halves to rejoin, and every piece that must exist before sewing, sized and counted.
 Promise: whatever is made beyond need is stated as spare or surplus.
 """
 

@@ -13,10 +13,10 @@ from quarterturn.geometry import (
     Point,
     StraightLine,
     path_crossings,
+    rectangle,
     same_outline,
     shared_area,
 )
-from quarterturn.geometry import rectangle as upright
 from quarterturn.steps.making import Crease, Place
 from quarterturn.steps.shapes import about_its_middle
 
@@ -52,7 +52,7 @@ def folds(master: Master, line: StraightLine) -> bool:
 def ground_of(master: Master) -> Path:
     """Return the outline of a master as its ground is cut."""
     across, down = float(master.width / 2), float(master.height / 2)
-    return upright(-across, -down, across, down)
+    return rectangle(-across, -down, across, down)
 
 
 def mirroring(line: StraightLine) -> Motion:

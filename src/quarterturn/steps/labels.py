@@ -33,10 +33,15 @@ def creased(ground: str, recipe: str = "") -> str:
 def master(code: str, fused: int, stitched: int, kinds: int) -> str:
     """Return the name of a master when so many of its kinds of shape are fused on, and so many stitched."""
     if stitched == kinds:
-        return f"master {code}, stitched"
+        return all_stitched(code)
     if kinds == 1:
         return f"master {code}, fused"
     return f"master {code}, {fused} fused" + (f", {stitched} stitched" if stitched else "")
+
+
+def all_stitched(code: str) -> str:
+    """Return the name of a master with every edge stitched."""
+    return f"master {code}, stitched"
 
 
 def trimmed(code: str) -> str:

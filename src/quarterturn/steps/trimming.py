@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from quarterturn.blocks import Master, Rejoining, Unit
-from quarterturn.geometry import EPSILON, Motion, Path, Point, StraightLine, line_through
-from quarterturn.geometry import rectangle as upright
+from quarterturn.geometry import EPSILON, Motion, Path, Point, StraightLine, line_through, rectangle
 from quarterturn.steps.ground import IN_HALF, same_line
 from quarterturn.steps.making import Reference, TrimLine
 from quarterturn.steps.shapes import as_length
@@ -28,13 +27,13 @@ def trimmed_whole(master: Master) -> Path:
     """Return the outline of a master when it is trimmed by half on each side."""
     across = float((master.width - master.trim_width) / 2)
     down = float((master.height - master.trim_height) / 2)
-    return upright(-across, -down, across, down)
+    return rectangle(-across, -down, across, down)
 
 
 def trim_of_whole(master: Master) -> tuple[TrimLine, ...]:
     """Return the trims of a whole master, each measured from a crease."""
     across, down = float(master.width / 2), float(master.height / 2)
-    before = upright(-across, -down, across, down)
+    before = rectangle(-across, -down, across, down)
     return tuple(_from_creases(line, IN_HALF) for line in new_edges(before, trimmed_whole(master)))
 
 

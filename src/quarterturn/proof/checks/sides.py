@@ -29,6 +29,7 @@ from quarterturn.proof.checks.laid import (
     laid_out,
     line_of_cut,
     piece_names,
+    same_area,
 )
 from quarterturn.setting import Side
 
@@ -39,6 +40,8 @@ INSIDE = 1e-6
 """Sides are looked at this far inside, in inches, where no rounding takes them off the cloth."""
 SHORTEST = 1e-4
 """Shorter stretches, in inches, are noise."""
+SLIGHT = 0.05
+"""On shorter stretches a curve all but touches a side; whether it does depends on the last digits."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,10 +163,7 @@ def same_blocks(blocks: tuple[LaidUnit, LaidUnit]) -> bool:
         for unit in blocks
     )
     return any(
-        all(
-            rotate(one[part], 90 * turn, origin=(0, 0)).symmetric_difference(other[part]).area < 1e-3
-            for part in one
-        )
+        all(same_area(rotate(one[part], 90 * turn, origin=(0, 0)), other[part], 1e-3) for part in one)
         for turn in range(4)
     )
 
@@ -177,6 +177,12 @@ def changes(unit: LaidUnit) -> dict[Side, tuple[Change, ...]]:
         Side.BOTTOM: tuple(_changes(unit, (0, y), (unit.width, y))),
         Side.LEFT: tuple(_changes(unit, (INSIDE, 0), (INSIDE, unit.height))),
     }
+
+
+def is_slight(unit: LaidUnit, side: Side) -> bool:
+    """Tell whether a part shows on a side only on a stretch so short that another way of measuring may miss it."""
+    places = [0.0, *(change.at for change in changes(unit)[side])]
+    return any(b - a < SLIGHT for a, b in pairwise(places))
 
 
 def _changes(unit: LaidUnit, start: tuple[float, float], end: tuple[float, float]) -> Iterator[Change]:

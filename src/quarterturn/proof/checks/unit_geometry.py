@@ -10,6 +10,7 @@ from quarterturn.geometry import StraightLine
 from quarterturn.measure import Length, Units, show_count, show_length
 from quarterturn.proof.checks.drafting import called, drafts_of, shape_key, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, differ, in_millimetres, near, tell
+from quarterturn.proof.checks.laid import FAR, line_of_cut
 from quarterturn.proof.checks.sides import laid_size
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutApart, Reference, Trim
@@ -73,6 +74,7 @@ def _trims(pattern: Pattern) -> Iterator[Fault]:
     }
     all_recipes: tuple[Recipe | Rejoined, ...] = (*design.recipes, *design.rejoined)
     halves = {side / 2 for each in all_recipes for side in _trimmed(each, design)}
+    halves |= {side for each in design.rejoined for side in _from_seam(each, design)}
     for step in pattern.steps.steps:
         if not isinstance(step.action, Trim):
             continue
@@ -90,6 +92,20 @@ def _trimmed(recipe: Recipe | Rejoined, design: Design) -> tuple[Length, Length]
     if isinstance(recipe, Rejoined):
         return _cut_size(recipe, design)
     return recipe.width - recipe.trim_width, recipe.height - recipe.trim_height
+
+
+def _from_seam(rejoined: Rejoined, design: Design) -> Iterator[Length]:
+    """Return how far the sides of a rejoined block lie from the middle of its seam, which is that of the cut."""
+    import shapely
+
+    recipe = design.recipe(rejoined.of)
+    line = line_of_cut(recipe.cuts[0])
+    half_width, half_height = (float(side) / 2 for side in _trimmed(recipe, design))
+    ends = shapely.LineString([(p.real, p.imag) for p in (line.at(-FAR), line.at(FAR))])
+    middle = ends.intersection(shapely.box(-half_width, -half_height, half_width, half_height)).centroid
+    width, height = _cut_size(rejoined, design)
+    for side, off in ((width, Length(middle.x)), (height, Length(middle.y))):
+        yield from (side / 2 + off, side / 2 - off)
 
 
 def master_sizes(pattern: Pattern) -> Iterator[Fault]:

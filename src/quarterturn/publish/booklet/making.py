@@ -226,10 +226,7 @@ def _colourways(pattern: Pattern) -> Figure:
 def _make_line(pattern: Pattern, code: str) -> str:
     """Return what the last making step of a unit says: so many of it."""
     made = [
-        product
-        for step in pattern.steps.of(Chapter.UNITS)
-        for product in step.makes
-        if product.label == f"unit {code}"
+        product for step in pattern.steps.steps for product in step.makes if product.label == f"unit {code}"
     ]
     return f"Make ({made[-1].count}) unit {code}, {_letters(pattern, code)}"
 

@@ -9,7 +9,8 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, TypeAlias
 
-from quarterturn.design import Design, Making, Recipe, code_of_unit, quarter_of_unit, unit_name
+from quarterturn.design import Curve, Design, Making, Recipe, code_of_unit, quarter_of_unit, unit_name
+from quarterturn.measure import Length
 from quarterturn.proof.checks.laid import Laid, LaidPiece, laid_out, line_of_cut, piece_names
 from quarterturn.proof.checks.ledger import names_of_units
 from quarterturn.proof.checks.rings import LEAST_HOLLOW
@@ -56,7 +57,7 @@ def cut_away_of(pattern: Pattern) -> dict[str, tuple[Behind, ...]]:
 def to_open(recipe: Recipe, quarter: str, making: Making) -> Iterator[str]:
     """Return the parts of a unit that show farther inside their stitching than their underlap, and have hollow rings.
 
-    Behind these the ground can be cut away.
+    Behind these the ground can be cut away. A ring that is spread is measured where its band is narrowest.
     """
     import shapely
 
@@ -68,7 +69,8 @@ def to_open(recipe: Recipe, quarter: str, making: Making) -> Iterator[str]:
         shown = (
             shape.whole.intersection(piece).difference(above).buffer(-float(making.stitch.width + underlap))
         )
-        hollow = shape.whole.buffer(-float(making.ring_in) - LEAST_HOLLOW / 2)
+        stretch = making.seam / 2 if shape.hole and recipe.curve is Curve.SEWN_TRUE else Length(0)
+        hollow = shape.whole.buffer(-float(making.ring_in + stretch) - LEAST_HOLLOW / 2)
         if shown.area > LEAST_OPENED and not hollow.is_empty:
             yield shape.on.part
 

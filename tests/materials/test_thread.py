@@ -9,6 +9,7 @@ import pytest
 from quarterturn.design import EdgeStitch, EdgeStitchKind
 from quarterturn.materials.thread import THICKNESS, WASTE, thread_ratio
 from quarterturn.measure import MM, inches, mm
+from tests.recipe_samples import PONDS
 from tests.samples import ROUNDS, pattern_of
 
 
@@ -78,3 +79,11 @@ def test_edges_are_summed_by_the_colour_of_the_shape() -> None:
     ratio = thread_ratio(pattern.design.making.stitch)
     for line in pattern.materials.stitching:
         assert line.thread == pytest.approx(line.edge * ratio * 1.15)
+
+
+def test_each_part_is_stitched_in_its_own_colour_round_every_edge() -> None:
+    """A ring of 6" about a hole of 3" has 9π inches of edge; the heart on it is of another fabric."""
+    pattern = pattern_of(PONDS)
+    edges = {line.fabric: line.edge for line in pattern.materials.stitching}
+    heart = pattern.blocks.masters[0].shapes[1]
+    assert edges == {"B": pytest.approx(9 * math.pi), "C": pytest.approx(heart.edge)}

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from quarterturn.design import Finding, Place, Severity
+from quarterturn.design import Direction, Finding, Place, Severity
 from quarterturn.materials import Materials
 from quarterturn.measure import Length
 from quarterturn.proof.model import Pattern
@@ -34,10 +34,17 @@ def supplies_of(pattern: Pattern) -> Supplies:
     """Return what the shopping list buys: the only thing that the rehearsal is told besides the steps."""
     materials = pattern.materials
     cloth = {
-        plan.fabric: Bolt(plan.usable_width, _bought(materials, plan.fabric)) for plan in materials.cloth
+        plan.fabric: Bolt(plan.usable_width, _bought(materials, plan.fabric), _upright(pattern, plan.fabric))
+        for plan in materials.cloth
     }
     web = Bolt(materials.web.web_width, _bought(materials, "web"))
     return Supplies(cloth, web, Bolt(materials.batting_width, materials.batting_height))
+
+
+def _upright(pattern: Pattern, letter: str) -> Direction:
+    """Return how the print of a fabric runs, if it must stand upright."""
+    fabric = pattern.design.fabric(letter)
+    return fabric.direction if fabric.upright else Direction.NONE
 
 
 def _bought(materials: Materials, key: str) -> Length:

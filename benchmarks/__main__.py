@@ -12,11 +12,16 @@ from benchmarks.starting import starting_rows
 from benchmarks.timing import Row, table
 
 EXAMPLES = Path(__file__).parent.parent / "examples"
+DESIGNS = Path(__file__).parent / "designs"
+"""Those too large to be examples."""
 
 
 def main(arguments: list[str]) -> int:
     """Time the examples, or the designs named."""
-    files = [Path(name) for name in arguments] or sorted(EXAMPLES.glob("*.toml"))
+    files = [Path(name) for name in arguments] or [
+        *sorted(EXAMPLES.glob("*.toml")),
+        *sorted(DESIGNS.glob("*.toml")),
+    ]
     say("The bare command, whole process", starting_rows(files[0]))
     say("From the text to findings and plan (aim for 1,600 units: 100 ms)", edit_rows(files))
     for file in files:

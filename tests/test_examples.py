@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from quarterturn.cli.show import TEXTS
-from quarterturn.design import Severity
+from quarterturn.design import OnPointSet, Severity
 from quarterturn.pipeline import Job, run
 from quarterturn.proof import ACCEPTED, Pattern, findings_text, prove, rehearsal_text, sizes_text
 from tests.conftest import Golden
@@ -62,11 +62,20 @@ IN_SIZES = [name for name in NAMES if len(job_of(name).patterns) > 1]
 
 
 def test_an_example_shows_sizes_by_more_units_and_by_larger_ones() -> None:
-    (name,) = IN_SIZES
-    base, *others = job_of(name).patterns
+    base, *others = job_of("marbles-on-the-stair").patterns
     assert len(others) >= 5
     assert {each.blocks == base.blocks for each in others} == {True, False}
     assert any(each.setting.width > 4 * each.setting.height for each in others)
+
+
+def test_an_example_sets_rejoined_blocks_on_point_beside_panels_with_motifs_in_two_sizes() -> None:
+    patterns = job_of("gates-of-the-orchard").patterns
+    assert len(patterns) == 2
+    for pattern in patterns:
+        assert isinstance(pattern.design.setting, OnPointSet)
+        assert pattern.design.setting.sashing
+        assert pattern.bill.motifs
+        assert all(pattern.design.colourway(code).is_rejoined for code in pattern.setting.codes)
 
 
 @pytest.mark.parametrize("name", IN_SIZES)

@@ -10,7 +10,7 @@ from quarterturn.design import Design, Finding, locate, read_design, told_of_siz
 from quarterturn.materials import plan_materials
 from quarterturn.pieces import bill_of_pieces
 from quarterturn.proof import Pattern, check_pattern
-from quarterturn.setting import arrange, map_findings
+from quarterturn.setting import arrange, laid_upright, map_findings
 from quarterturn.steps import build_steps
 
 Watch = Callable[[str], None]
@@ -69,6 +69,7 @@ def make_pattern(design: Design, watch: Watch = lambda stage: None, blocks: Bloc
     """Run the stages between a design and its proof; the map must name units that the blocks have."""
     blocks = blocks or draft_blocks(design)
     watch("setting")
+    design = laid_upright(design, blocks)
     setting = arrange(design, blocks)
     watch("pieces")
     bill = bill_of_pieces(design, blocks, setting)

@@ -15,9 +15,9 @@ from quarterturn.design import (
     DrawnDiameter,
     FinishedRadius,
     PathsFlow,
-    Recipe,
     ShapeSize,
     default_making,
+    one_shape_cut_both_ways,
 )
 from quarterturn.geometry import disc, region_bounds, same_region
 from quarterturn.measure import Length, Units, inches, mm
@@ -31,7 +31,7 @@ def master(
 ) -> Master:
     """Draft a recipe from its numbers."""
     start = 2 * (finished + 2 * MAKING.seam) + trim
-    return draft_master(Recipe("round", finished, start, trim, size, curve), MAKING)
+    return draft_master(one_shape_cut_both_ways("round", finished, start, trim, size, curve), MAKING)
 
 
 def test_a_nine_and_a_half_inch_square_with_a_seven_inch_circle() -> None:
@@ -101,7 +101,7 @@ def test_paths_that_flow_meet_the_middle_of_the_side(finished: str, diameter: fl
 def test_metric_paths_that_flow() -> None:
     """8 cm units with 0.75 cm seams want a circle of 9.62 cm (own arithmetic)."""
     making = default_making(Units.METRIC)
-    recipe = Recipe("round", mm(80), mm(190), mm(0), PathsFlow(), Curve.AS_DRAWN)
+    recipe = one_shape_cut_both_ways("round", mm(80), mm(190), mm(0), PathsFlow(), Curve.AS_DRAWN)
     width = draft_master(recipe, making).shape.width * 25.4
     assert width == pytest.approx(96.2, abs=0.05)
 

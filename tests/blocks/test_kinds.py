@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from quarterturn.blocks import SHAPE, Master, Unit, draft_master
-from quarterturn.design import Curve, DrawnOutline, Recipe, default_making
+from quarterturn.design import Curve, DrawnOutline, default_making, one_shape_cut_both_ways
 from quarterturn.geometry import (
     OUTLINES,
     Region,
@@ -32,7 +32,8 @@ KINDS = {
 
 def master(name: str, curve: Curve = Curve.SEWN_TRUE, turn: int = 0, lobes: int = 8) -> Master:
     size = DrawnOutline(name, inches(4), turn, lobes)
-    return draft_master(Recipe("r", inches(4), inches(9, 1, 2), inches(0, 1, 2), size, curve), MAKING)
+    recipe = one_shape_cut_both_ways("r", inches(4), inches(9, 1, 2), inches(0, 1, 2), size, curve)
+    return draft_master(recipe, MAKING)
 
 
 def shown(unit: Unit) -> Region:

@@ -103,7 +103,23 @@ fabric = "A"
 '''
 """It reads without a finding; whether its edges fit is no matter of the reader."""
 
+_MOTIF = '  { recipe = "round", fabric = "B", at = [\'6"\', \'21"\'] },\n]\n'
+
+
+def _motif_of(recipe: str) -> tuple[str, ...]:
+    """Return the change of a motif to one of another recipe, which is added, and what the reader finds."""
+    new = f"{_MOTIF.replace('round', 'pond')}\n[recipes.pond]\n{recipe}\n"
+    return _MOTIF, new, "motif-unclear sections.plaque.motifs.1.recipe"
+
+
+_DISC = '\n[[recipes.pond.shapes]]\nname = "disc"\nwidth = \'3"\'\n'
+_POND = f'kind = "shapes cut"\nstart = \'8"\'\ncuts = "down"\n{_DISC}'
+
 SECTION_CASES: tuple[tuple[str, ...], ...] = (
+    ("a motif of two shapes", *_motif_of(f"{_POND}at = ['-2\"', '0\"']\n{_DISC}at = ['1\"', '0\"']")),
+    ("a motif with a hole", *_motif_of(f"{_POND}outline = \"ring\"\ninner = '1\"'")),
+    ("a motif of halves", *_motif_of(f"kind = \"halves rejoined\"\nof = \"half\"\n[recipes.half]\n"
+                                     f"{_POND.replace('pond', 'half')}")),
     ("an unknown section", "wreath0 B", "wreeth0 B", "unknown-section sections.field.map.0"),
     ("an unknown section between", '"wreath1"', '"wraeth1"', "unknown-section sections.field.between"),
     ("an unknown section in a line", '"plaque",', '"plague",', "unknown-section setting.parts.0"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tests.design.broken_cases import Broken, broken
+from tests.design.spoiling import Broken, broken
 
 MANY = "\n".join(f"[sizes.s{number}]" for number in range(8))
 

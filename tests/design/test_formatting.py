@@ -7,7 +7,7 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from quarterturn.design import (
@@ -21,8 +21,10 @@ from quarterturn.design import (
     FinishedRadius,
     PathsFlow,
     Pressing,
+    Recipe,
     ShapeSize,
     format_design,
+    one_shape_cut_both_ways,
     read_design,
     starter,
 )
@@ -30,7 +32,9 @@ from quarterturn.design.text import write_length
 from quarterturn.measure import Length, Units, inches, mm, parse_length
 from tests.conftest import Golden
 from tests.design.broken_cases import GOOD
+from tests.design.recipe_cases import RIPPLES
 from tests.samples import straight
+from tests.strategies.recipes import SEAM, recipes
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
 PLAIN = st.text(st.characters(codec="utf-8", categories=("L", "N", "P", "S")), min_size=1, max_size=30)
@@ -86,7 +90,7 @@ def test_choices_of_any_kind_read_back(
     units: Units, size: ShapeSize, curve: Curve, turn: int, quarter: str
 ) -> None:
     design = read(GOOD.replace('"inch"', f'"{units.value}"').replace("'0\"'", "'1/3\"'"))
-    recipe = replace(design.recipes[0], size=size, curve=curve)
+    recipe = one_shape_cut_both_ways(*_sizes_of(design.recipes[0]), size, curve)
     setting = replace(straight(design), cells=((Cell("a", turn, quarter),),))
     design = replace(
         design,
@@ -95,6 +99,41 @@ def test_choices_of_any_kind_read_back(
         borders=(*design.borders, Border("A", mm("33.3"), False)),
         making=replace(design.making, pressing=Pressing.OPEN, spare_masters=turn),
     )
+    assert read(format_design(design)) == design
+
+
+def _sizes_of(recipe: Recipe) -> tuple[str, Length, Length, Length]:
+    return recipe.name, recipe.finished_width, recipe.width, recipe.trim_width
+
+
+@given(recipes(), st.sampled_from(Units), st.booleans())
+@settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck))
+def test_recipes_of_any_shapes_and_cuts_read_back(recipe: Recipe, units: Units, underlap: bool) -> None:
+    ripples = read(RIPPLES)
+    shapes = tuple(replace(s, underlap=mm(3) if underlap else None) for s in recipe.shapes)
+    named = replace(recipe, name="ripple", shapes=shapes)
+    fabrics = tuple((part, "C") for part in named.parts)
+    design = replace(
+        ripples,
+        units=units,
+        recipes=(named, *ripples.recipes[1:]),
+        colourways=(replace(ripples.colourways[0], shapes=fabrics), *ripples.colourways[1:]),
+        making=replace(ripples.making, seam=SEAM),
+    )
+    assert read(format_design(design)) == design
+
+
+@pytest.mark.parametrize(
+    "sizes", ["trim = '1/4\"'", "finished = 7", "finished_width = 7\nfinished_height = 6"]
+)
+def test_a_rejoined_recipe_that_is_trimmed_reads_back(sizes: str) -> None:
+    design = read(RIPPLES.replace('of = "pair"', f'of = "pair"\n{sizes}').replace("g0 g1\ng3 g2", "g0 g0"))
+    assert read(format_design(design)) == design
+
+
+def test_an_upright_print_reads_back() -> None:
+    design = read(RIPPLES.replace('"one-way"', '"one-way"\nupright = true'))
+    assert design.fabric("B").upright
     assert read(format_design(design)) == design
 
 

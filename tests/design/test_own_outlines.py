@@ -210,3 +210,65 @@ def test_the_outline_in_the_page_on_the_file_format_is_sound() -> None:
     page = (ROOT / "docs" / "file-format.md").read_text("utf-8")
     (table,) = re.findall(r"```\n\[outlines\.fox\]\n(.*?)```", page, re.DOTALL)
     assert design_of(in_good(table)).outlines[0].width == inches(5, 1, 4)
+
+
+SEVERAL = (
+    HEARTS[: HEARTS.index("[recipes.heart]")]
+    + """
+[outlines.fox]
+path = "{path}"
+
+[recipes.den]
+kind = "shapes cut"
+start = '9 1/2"'
+cuts = "none"
+[[recipes.den.shapes]]
+name = "fox"
+outline = "fox"
+{size}at = ['1"', '0"']
+turn = 30
+
+[colourways.a]
+recipe = "den"
+ground = "A"
+shapes = {{ fox = "B" }}
+
+[setting]
+kind = "straight"
+map = "a0"
+
+"""
+    + HEARTS[HEARTS.index("[[borders]]") :]
+)
+
+
+@pytest.mark.parametrize(("size", "width"), [("", 4), ("width = '5\"'\n", 5)])
+def test_one_shape_of_several_may_have_an_outline_of_ones_own(size: str, width: int) -> None:
+    """Without a width it has its true one."""
+    design = design_of(SEVERAL.format(path=SHAPES["wave"], size=size))
+    (shape,) = design.recipes[0].shapes
+    assert isinstance(shape.size, DrawnOutline)
+    assert shape.size.own == design.outlines[0].path
+    drawn = path_bounds(fitted(design.outlines[0].path))
+    assert shape.size.width == pytest.approx(width if size else float(design.outlines[0].width))
+    (fused,) = draft_blocks(design).masters[0].shapes
+    assert fused.traced.area() == pytest.approx(
+        float(shape.size.width) ** 2 * fitted(design.outlines[0].path).area() / drawn.width**2
+    )
+    assert read_design(format_design(design)).design == design
+
+
+def test_a_shape_of_several_with_an_outline_at_fault_tells_nothing_more() -> None:
+    reading = read_design(SEVERAL.format(path="M0 0 L1 1", size=""))
+    assert [finding.place.key for finding in reading.findings] == ["outlines.fox.path"]
+    unknown = read_design(
+        SEVERAL.format(path=SHAPES["wave"], size="").replace('outline = "fox"', 'outline = "fx"')
+    )
+    assert [(f.code, f.place.key) for f in unknown.findings] == [
+        ("unknown-outline", "recipes.den.shapes.0.outline")
+    ]
+
+
+def test_an_outline_cannot_be_called_ring() -> None:
+    text = SEVERAL.format(path=SHAPES["wave"], size="").replace("outlines.fox", "outlines.ring")
+    assert "outline-taken" in {finding.code for finding in read_design(text).findings}

@@ -24,6 +24,7 @@ from quarterturn.design import (
 from quarterturn.measure import Units, inches, mm
 from tests.design.broken_cases import BROKEN as BROKEN_FILES
 from tests.design.broken_cases import GOOD, Broken
+from tests.design.recipe_cases import RIPPLES
 from tests.design.section_cases import SECTIONS, chain, spoilt_sections
 from tests.design.selling_cases import BROKEN_SELLING
 from tests.design.size_cases import BROKEN_SIZES
@@ -69,10 +70,14 @@ def found(reading: Reading) -> list[tuple[str, str]]:
 
 
 def changed_line(case: Broken) -> int:
-    """The line on which the change of a case begins, or the one that it names."""
+    """The line on which the change of a case begins, or the one that it names: the second of several as `#2 words`."""
     if case.line is not None:
-        return 1 + next(n for n, line in enumerate(case.text.splitlines()) if line.startswith(case.line))
-    return GOOD.count("\n", 0, GOOD.index(case.old)) + 1
+        count, _, start = (
+            case.line.rpartition("#")[2].partition(" ") if "#" in case.line else ("1", "", case.line)
+        )
+        lines = [n for n, line in enumerate(case.text.splitlines(), 1) if line.startswith(start)]
+        return lines[int(count) - 1]
+    return case.good.count("\n", 0, case.good.index(case.old)) + 1
 
 
 def is_whole(finding: Finding) -> bool:
@@ -261,6 +266,29 @@ def test_values_of_any_kind_in_a_section_never_raise(data: st.DataObject) -> Non
                 st.sampled_from(["3", "''", "[]", "{}", "true", '"a0"', '["a0", true]', "[{}]", "[[3]]"])
             )
             text[line] = f"{key} = {value}"
+    reading = read_design("\n".join(text))
+    assert (reading.design is None) == any(f.severity is Severity.STOPS for f in reading.findings)
+
+
+@given(at=st.integers(0, len(RIPPLES)), cut=st.integers(0, 60), scrap=scraps)
+@settings(max_examples=150, deadline=None)
+def test_recipes_with_a_place_scratched_out_never_raise(at: int, cut: int, scrap: str) -> None:
+    reading = read_design(RIPPLES[:at] + scrap + RIPPLES[at + cut :])
+    assert (reading.design is None) == any(f.severity is Severity.STOPS for f in reading.findings)
+
+
+@given(
+    st.integers(17, 75),
+    st.sampled_from(
+        ["3", "-1.5", "''", "[]", "{}", "nan", "true", "[[1]]", "[[[1, 2], [3]]]", "[1, nan]", "'none'"]
+    ),
+)
+@settings(max_examples=150, deadline=None)
+def test_values_of_any_kind_in_recipes_never_raise(line: int, value: str) -> None:
+    text = RIPPLES.splitlines()
+    key, equals, _ = text[line].partition(" = ")
+    if equals and '"""' not in text[line]:
+        text[line] = f"{key} = {value}"
     reading = read_design("\n".join(text))
     assert all(is_whole(finding) for finding in reading.findings)
 

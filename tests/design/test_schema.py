@@ -28,10 +28,10 @@ from quarterturn.design.file import (
     FabricTable,
     HouseTable,
     MakingTable,
-    RecipeTable,
     SettingTable,
     StitchTable,
 )
+from quarterturn.design.file_recipes import RecipeTable
 from quarterturn.measure import Units
 from tests.conftest import Golden
 
@@ -73,6 +73,7 @@ HEADERS = {
     "[outlines.fox]": "OutlineTable",
     "[recipes.lantern]": "RecipeTable",
     "[recipes.lantern.shape]": "ShapeTable",
+    "[[recipes.ripple.shapes]]": "ShapeOnTable",
     "[colourways.a]": "ColourwayTable",
     "[setting]": "SettingTable",
     "[setting.sashing]": "SashingTable",

@@ -7,7 +7,7 @@ from typing import get_args
 import pytest
 
 from quarterturn.design import Curve, DrawnDiameter, DrawnOutline, ShapeSize, read_design
-from quarterturn.design.file import ShapeTable
+from quarterturn.design.file_recipes import ShapeTable
 from quarterturn.design.outlined import outline_reach, shows_in_every_quarter
 from quarterturn.geometry import OUTLINES
 from quarterturn.measure import inches

@@ -9,7 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from quarterturn.design import Curve, DrawnDiameter, FinishedRadius, PathsFlow
+from quarterturn.design import Curve, Cut, DrawnDiameter, FinishedRadius, PathsFlow
+from quarterturn.design.cuts import pieces_of
 from quarterturn.design.notes import Notes
 from quarterturn.design.sums import Sizes, check_shape, complete, extents, least_diameter
 from quarterturn.measure import Length, Units, inches, mm
@@ -97,3 +98,19 @@ def test_a_shape_vanishes_just_below_its_least_diameter(curve: Curve) -> None:
     least = least_diameter(curve, SEAM)
     assert codes(least - Fraction(1, 10**6), curve) == ["shape-vanishes"]
     assert codes(least + Fraction(1, 10**6), curve) == []
+
+
+@pytest.mark.parametrize(
+    ("cuts", "pieces"),
+    [
+        ((), (1, 1)),
+        (((0, -4, 0, 4),), (2, 1)),
+        (((0, 1, 0, 2), (3, 0, -3, 0)), (2, 2)),
+        (((1, -4, 1, 4),), None),
+        (((-4, -4, 4, 4),), None),
+    ],
+)
+def test_lines_through_the_middle_leave_units_of_one_size_however_they_are_written(
+    cuts: tuple[tuple[int, int, int, int], ...], pieces: tuple[int, int] | None
+) -> None:
+    assert pieces_of(tuple(Cut(*map(inches, cut)) for cut in cuts)) == pieces

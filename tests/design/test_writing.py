@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from quarterturn.design import Border, Design, WriteError, read_design, write_design
 from quarterturn.measure import inches
 from tests.design.broken_cases import GOOD
+from tests.design.recipe_cases import RIPPLES
 from tests.samples import straight
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
@@ -139,3 +140,19 @@ def test_what_is_written_is_what_is_read(title: str) -> None:
     if reading.design:
         assert reading.design.title == title.replace("\N{NO-BREAK SPACE}", " ").strip()
     assert after.partition("\n")[2].partition("\n")[2] == COMMENTED.partition("\n")[2].partition("\n")[2]
+
+
+def test_a_shape_of_several_is_changed_where_it_stands_and_another_added_below() -> None:
+    after = write_design(RIPPLES, {"recipes.ripple.shapes.1.turn": 45, "recipes.ripple.cuts": "both ways"})
+    assert changed(RIPPLES, after) == ["- turn = 22.5", "+ turn = 45"]
+    more = write_design(
+        after,
+        {
+            "recipes.ripple.shapes.2.name": "heart",
+            "recipes.ripple.shapes.2.width": '1"',
+            "recipes.ripple.shapes.2.at": ['-3"', 0],
+        },
+    )
+    (recipe, _), before = design_of(more).recipes, design_of(after).recipes[0]
+    assert recipe.shapes[:2] == before.shapes
+    assert (recipe.shapes[2].part, recipe.shapes[2].x) == ("heart", inches(-3))

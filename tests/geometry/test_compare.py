@@ -17,6 +17,7 @@ from quarterturn.geometry import (
     circle,
     congruence,
     difference_area,
+    is_same_mirrored,
     merged,
     polygon,
     quarter_turns,
@@ -129,3 +130,14 @@ def test_regions_are_the_same_in_any_order_of_paths(region: Region) -> None:
     assert same_region(region, Region(tuple(reversed(region.paths))))
     assert difference_area(region, region) == 0
     assert not same_region(region, Region(region.paths[:-1]))
+
+
+def test_a_shape_that_leans_is_its_own_mirror_image_only_when_it_may_be_turned() -> None:
+    square = polygon([1 + 0j, 1j, -1 + 0j, -1j])
+    kite = polygon([2 + 0j, 1j, -1 + 0j, -1j])
+    leaning = Motion(0.8 + 0.6j).path(kite)
+    assert is_same_mirrored(square, upright=True)
+    assert is_same_mirrored(leaning)
+    assert not is_same_mirrored(leaning, upright=True)
+    assert is_same_mirrored(shift(3 + 1j).path(quarter_turns(1).path(kite)), upright=True)
+    assert not is_same_mirrored(L_SHAPE)

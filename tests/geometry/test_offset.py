@@ -21,10 +21,12 @@ from quarterturn.geometry import (
     circle,
     flatten_path,
     offset_path,
+    offset_region,
     polygon,
     rectangle,
     same_outline,
     same_region,
+    shift,
     spread_circle,
 )
 from tests.strategies.outlines import convex_polygons, outlines
@@ -158,3 +160,30 @@ def test_a_curve_without_an_exact_parallel_is_moved_in_chords() -> None:
     moved = offset_path(petal, 0.25)
     assert all(path.is_straight() for path in moved.paths)
     assert moved.area() > petal.area() + 0.25 * petal.length()
+
+
+def ring(outer: float, inner: float, beside: complex = 0j) -> Region:
+    """Return a disc with a round hole in it."""
+    return Region((circle(outer), shift(beside).path(circle(inner)).reversed()))
+
+
+@pytest.mark.parametrize("by", [0.25, -0.25])
+def test_a_ring_is_widened_or_narrowed_at_both_its_edges(by: float) -> None:
+    moved = offset_region(ring(3, 1), by)
+    assert same_region(moved, ring(3 + by, 1 - by))
+
+
+def test_a_ring_narrower_than_twice_the_distance_is_gone() -> None:
+    assert offset_region(ring(3, 2.6), -0.25).is_empty()
+
+
+def test_a_hole_that_is_closed_is_gone() -> None:
+    assert same_region(offset_region(ring(3, 0.2), 0.25), Region((circle(3.25),)))
+
+
+def test_a_ring_that_is_thin_on_one_side_is_opened_there() -> None:
+    """Narrowed by 1/4" the outline has radius 2.75, the hole 1.75, and their middles are 1.2 apart."""
+    left = as_polygon(offset_region(ring(3, 1.5, 1.2 + 0j), -0.25))
+    hole = shapely.Point(1.2, 0).buffer(1.75, quad_segs=500)
+    expected = shapely.Point(0, 0).buffer(2.75, quad_segs=500).difference(hole)
+    assert left.symmetric_difference(expected).area < 1e-3

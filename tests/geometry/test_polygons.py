@@ -26,6 +26,7 @@ from quarterturn.geometry import (
     joined,
     polygon,
     rectangle,
+    shared_area,
     shift,
     uncovered_area,
     without,
@@ -110,3 +111,15 @@ def test_lines_and_points_beside_an_area_are_left_out() -> None:
     assert joined(mixed, shapely.box(1, 0, 2, 1)).area == 2
     assert without(mixed, shapely.Point(5, 5)).geom_type in {"Polygon", "MultiPolygon"}
     assert without(shapely.box(0, 0, 1, 1), mixed).is_empty
+
+
+def test_two_discs_share_a_lens() -> None:
+    """Radius r and middles d apart: 2r²·acos(d/2r) − d/2·√(4r² − d²)."""
+    lens = 2 * math.acos(0.5) - 0.5 * math.sqrt(3)
+    assert shared_area(disc(1.0), disc(1.0, 1 + 0j)) == pytest.approx(lens, rel=1e-4)
+
+
+def test_discs_beside_one_another_or_in_a_hole_share_nothing() -> None:
+    ring = Region((circle(2.0), circle(1.0).reversed()))
+    assert shared_area(disc(1.0), disc(1.0, 2 + 0j)) == 0.0
+    assert shared_area(disc(0.9), ring) == pytest.approx(0.0, abs=1e-9)

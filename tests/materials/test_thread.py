@@ -11,6 +11,7 @@ from quarterturn.design import EdgeStitch, EdgeStitchKind
 from quarterturn.materials.stitches import WASTE, thickness_of
 from quarterturn.materials.thread import bobbins_to_wind, thread_ratio
 from quarterturn.measure import MM, inches, mm
+from tests.recipe_samples import PONDS
 from tests.samples import ROUNDS, pattern_of
 
 THICKNESS = thickness_of(2)
@@ -91,3 +92,11 @@ def test_bobbins_are_wound_for_each_colour() -> None:
     sums = pattern.materials.stitching
     assert set(bobbins_to_wind(stitch, sums).values()) == {1}
     assert bobbins_to_wind(small, sums) == {line.fabric: math.ceil(line.thread / 72) for line in sums}
+
+
+def test_each_part_is_stitched_in_its_own_colour_round_every_edge() -> None:
+    """A ring of 6" about a hole of 3" has 9π inches of edge; the heart on it is of another fabric."""
+    pattern = pattern_of(PONDS)
+    edges = {line.fabric: line.edge for line in pattern.materials.stitching}
+    heart = pattern.blocks.masters[0].shapes[1]
+    assert edges == {"B": pytest.approx(9 * math.pi), "C": pytest.approx(heart.edge)}

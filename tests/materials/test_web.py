@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from quarterturn.materials import WebPlan
 from quarterturn.materials.web import plan_web, rolled_length, web_rows
 from quarterturn.measure import Units, inches
+from tests.recipe_samples import WHOLE
 from tests.samples import ROUNDS, Changed, design_of, pattern_of
 
 
@@ -104,7 +105,7 @@ def test_rows_hold_all_tracings_and_no_row_could_hold_one_more(
     width: Fraction, height: Fraction, count: int, gap: int
 ) -> None:
     apart = inches(0, gap, 8)
-    rows = web_rows("round", width, height, count, inches(17), apart)
+    rows = web_rows("round", "round", width, height, count, inches(17), apart)
     across = rows.per_row * width + (rows.per_row - 1) * apart
     assert across <= 17 < across + apart + width
     assert (rows.rows - 1) * rows.per_row < count <= rows.rows * rows.per_row
@@ -115,3 +116,11 @@ def test_rows_hold_all_tracings_and_no_row_could_hold_one_more(
 def test_no_room_is_rounded(diameter: str) -> None:
     (rows,) = web_of(rounds(f"{{ diameter = '{diameter}\"' }}")).rows
     assert rows.width == sum(map(Fraction, diameter.split())) + inches(0, 1, 2)
+
+
+def test_every_shape_of_a_recipe_is_traced_for_every_master() -> None:
+    """Two leaves and a bloom on each of four squares; equal leaves share a template."""
+    rows = pattern_of(WHOLE).materials.web.rows
+    assert sorted(group.count for group in rows) == [4, 8]
+    assert len({group.shape for group in rows}) == 2
+    assert {group.recipe for group in rows} == {"posy"}

@@ -179,8 +179,8 @@ def test_steps_tell_the_kind_of_their_action() -> None:
 
 def test_all_results_of_the_stages_can_be_written(quilt: Stages) -> None:
     found = json.loads(job_json(quilt))
-    assert found["design"]["recipes"][0]["size"] == {"kind": "DrawnDiameter", "diameter": "7"}
-    [arc] = found["blocks"]["masters"][0]["shape"]["traced"]["segments"]
+    assert found["design"]["recipes"][0]["shapes"][0]["size"] == {"kind": "DrawnDiameter", "diameter": "7"}
+    [arc] = found["blocks"]["masters"][0]["shapes"][0]["traced"]["segments"]
     assert (arc["kind"], arc["radius"]) == ("Arc", 3.5)
     assert job_json(quilt) == job_json(moons())
 

@@ -12,7 +12,7 @@ import pytest
 
 from quarterturn.blocks import FusedShape
 from quarterturn.design import Colourway, Paper
-from quarterturn.geometry import Cubic, Line, Path, circle, offset_path
+from quarterturn.geometry import Cubic, Line, Path, circle, congruence, offset_path, path_bounds
 from quarterturn.publish import Area, Sheet, Stroke, Text, sheets_pdf, template_of, template_sheets
 from quarterturn.publish.lettering import text_width
 from quarterturn.publish.paper import BLEED, MARGIN, PAPER_MM, SMALLEST
@@ -248,7 +248,7 @@ def test_many_fabrics_leave_room_for_the_shape() -> None:
     letters = [chr(97 + k) for k in range(24)]
     cloth = quilt.design.fabrics[0]
     fabrics = tuple(replace(cloth, letter=x.upper(), name=f"a very long name {x}") for x in letters)
-    codes = tuple(Colourway(x, "moon", "A", x.upper()) for x in letters)
+    codes = tuple(Colourway(x, "moon", "A", (("shape", x.upper()),)) for x in letters)
     title = "A title that goes on and on " * 5
     design = replace(quilt.design, fabrics=fabrics, colourways=codes, title=title)
     counts = tuple(replace(quilt.bill.masters[0], code=code.code) for code in codes)
@@ -268,7 +268,9 @@ def test_a_shape_whose_sides_differ_is_mirrored_for_tracing() -> None:
     assert template.mirrored
     assert template.shape.traced.area() == pytest.approx(comma.area())
     assert template.shape.traced.segments != comma.segments
-    assert {round(p.real, 9) for p in template.shape.traced.corners()} == {0.0, -1.0}
+    assert abs(path_bounds(template.shape.traced).centre) < 1e-9
+    assert congruence(comma, template.shape.traced, mirrored=True)
+    assert not congruence(comma, template.shape.traced)
 
 
 def test_a_circle_is_not_mirrored() -> None:

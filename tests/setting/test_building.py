@@ -161,3 +161,15 @@ def test_borders_frame_the_root_and_every_section_that_has_some() -> None:
     assert isinstance(inner, Framed)
     assert (top.name, inner.name, inner.centre.node.width) == ("top", "wreath", 4)
     assert (inner.width, top.width) == (6, 8)
+
+
+def test_a_motif_of_a_recipe_that_lays_its_shape_elsewhere_lies_with_its_middle_at_its_place_too() -> None:
+    panel = top_of(
+        "[recipes.pond]\nkind = 'shapes cut'\nstart = 8\ncuts = 'none'\n"
+        "[[recipes.pond.shapes]]\nname = 'disc'\nwidth = 3\nat = [1, '-1/2 in']\n"
+        "[setting]\nkind = 'panel'\nfabric = 'A'\nwidth = 12\nheight = 8\n"
+        "motifs = [{ recipe = 'pond', fabric = 'B', at = [4, 3], turn = 30 }]"
+    )
+    assert isinstance(panel, Panel)
+    box = region_bounds(Region((panel.motifs[0].outline,)))
+    assert (box.left, box.right, box.top, box.bottom) == pytest.approx((2.5, 5.5, 1.5, 4.5))

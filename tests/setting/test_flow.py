@@ -183,7 +183,8 @@ def unit_with(*paths: Path) -> Unit:
     """A unit of 2" whose shape has these outlines."""
     side, seam = FLOWING.recipes[0].finished, FLOWING.making.seam
     layers = (Layer(GROUND, Region((rectangle(0, 0, 2, 2),))), Layer(SHAPE, Region(paths)))
-    return Unit(side, seam, layers, layers)
+    outline = rectangle(0, 0, 2, 2)
+    return Unit(side, side, seam, outline, outline, layers, layers)
 
 
 def flow_of(unit: Unit, words: str) -> Flow:

@@ -6,6 +6,7 @@ import pytest
 
 from quarterturn.design import Severity
 from quarterturn.pipeline import run
+from tests.recipe_samples import GIZZARDS, HALVES, RIPPLES
 from tests.samples import HEARTS, ROUNDS, Changed
 
 
@@ -44,3 +45,44 @@ def test_a_quarter_of_a_circle_is_not_wanted() -> None:
 def test_a_word_is_told_once() -> None:
     text = HEARTS.replace("a-tl0", "a0")
     assert [code for code, _, _ in found(text)] == ["quarter-missing"]
+
+
+def test_a_piece_with_slanting_sides_is_for_rejoining() -> None:
+    text = Changed(GIZZARDS).with_("g0 g1 g2", "g0 g1 a0").text
+    assert found(text) == [("unit-slanting", "setting.map.0", line_with(text, "g0 g1 a0"))]
+    assert "halves rejoined" in run(text).findings[0].remedy
+
+
+@pytest.mark.parametrize("rows", ["a-lh0 a-rh1", "a-lh0\na-rh3"])
+def test_units_that_are_not_square_fit_their_row_and_column(rows: str) -> None:
+    """Halves that finish 4" by 5": turned they fit no longer."""
+    text = Changed(HALVES.replace("height = '5\"'", "height = '6\"'")).with_("a-lh0 a-rh0 a-lh0", rows).text
+    (finding,) = run(text).findings
+    assert finding.code == "edges-misfit"
+    assert ("row 1" in finding.sentence) == ("\n" not in rows)
+    assert ("high" in finding.sentence) == ("\n" not in rows)
+    turned = "a-lh" if "\n" in rows else "a-rh"
+    assert f"Turn `{turned}` by a quarter" in finding.remedy
+
+
+def test_pieces_of_lines_of_ones_own_are_held_against_one_another_once_they_are_cut() -> None:
+    text = Changed(HALVES).with_('cuts = "down"', "cuts = [[[1, -2], [1, 2]]]").text
+    assert run(text).pattern is not None  # each column is as wide as its piece
+    text = Changed(text).with_("a-lh0 a-rh0 a-lh0", "a-lh0 a-rh0\na-rh0 a-lh0").text
+    assert [code for code, _, _ in found(text)] == ["edges-misfit"] * 2  # both columns
+
+
+def test_a_unit_that_is_not_its_own_mirror_image_cannot_be_laid_mirrored() -> None:
+    text = Changed(GIZZARDS).with_("map = '''", "across = 2\nsymmetry = \"mirror\"\nmap = '''").text
+    assert [code for code, _, _ in found(text)] == ["unit-mirrored"]
+
+
+def test_discs_of_several_cloths_can_be_laid_mirrored() -> None:
+    text = Changed(RIPPLES).with_("map = '''", "across = 2\nsymmetry = \"mirror\"\nmap = '''").text
+    assert run(text).pattern is not None
+
+
+def test_a_piece_that_there_is_not_is_found_with_those_that_there_are() -> None:
+    text = Changed(HALVES).with_("a-lh0 a-rh0 a-lh0", "a-lh0 a-th0 a-lh0").text
+    (finding,) = run(text).findings
+    assert (finding.code, finding.remedy) == ("quarter-unwanted", "Write a-lh or a-rh.")

@@ -69,7 +69,7 @@ def test_open_seams_have_no_side() -> None:
 
 def test_cuts_lie_on_the_creases(pattern: Pattern) -> None:
     crease = next(s.action for s in pattern.steps.steps if isinstance(s.action, Crease))
-    assert all(s.action.cuts == crease.cuts for s in pattern.steps.steps if isinstance(s.action, CutApart))
+    assert all(s.action.cuts == crease.folds for s in pattern.steps.steps if isinstance(s.action, CutApart))
 
 
 def test_an_untrimmed_master_has_no_trimming_step() -> None:

@@ -6,19 +6,25 @@ Promise: units are found by cutting the master's exact outlines, and equal ones 
 """
 
 from quarterturn.blocks.draft import draft_blocks, draft_master
-from quarterturn.blocks.edges import side_spans, turned_about_centre
+from quarterturn.blocks.edges import is_own_mirror_image, side_spans, turned_about_centre, turned_size
 from quarterturn.blocks.model import (
     GROUND,
     SHAPE,
     Blocks,
     CurveFacts,
     FusedShape,
+    Half,
     Layer,
+    Lie,
     Master,
     Part,
+    Rejoining,
     Span,
     Unit,
+    half_part,
 )
+from quarterturn.blocks.pieced import PiecedPair, pieced_pair
+from quarterturn.blocks.shown import shown_areas
 from quarterturn.blocks.text import blocks_text
 
 __all__ = [
@@ -27,14 +33,23 @@ __all__ = [
     "Blocks",
     "CurveFacts",
     "FusedShape",
+    "Half",
     "Layer",
+    "Lie",
     "Master",
     "Part",
+    "PiecedPair",
+    "Rejoining",
     "Span",
     "Unit",
     "blocks_text",
     "draft_blocks",
     "draft_master",
+    "half_part",
+    "is_own_mirror_image",
+    "pieced_pair",
+    "shown_areas",
     "side_spans",
     "turned_about_centre",
+    "turned_size",
 ]

@@ -5,26 +5,44 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from quarterturn.blocks.model import Layer, Span, Unit
-from quarterturn.geometry import EPSILON, Line, Motion, Point, quarter_turns
+from quarterturn.geometry import EPSILON, Line, Motion, Point, quarter_turns, same_region, shift
+from quarterturn.measure import Length
 
 Measure = Callable[[Point], float]
 
 
 def turned_about_centre(unit: Unit, turn: int) -> Motion:
-    """Return the motion that turns a unit within its own place."""
-    half = float(unit.side) / 2
-    return quarter_turns(turn, complex(half, half))
+    """Return the motion that turns a unit within its own place: its top left corner stays that of its box."""
+    width, height = float(unit.width), float(unit.height)
+    turned = quarter_turns(turn, complex(width, height) / 2)
+    return turned.then(shift(complex(height - width, width - height) / 2)) if turn % 2 else turned
+
+
+def turned_size(unit: Unit, turn: int) -> tuple[Length, Length]:
+    """Return the finished width and height of a unit that lies turned."""
+    return (unit.height, unit.width) if turn % 2 else (unit.width, unit.height)
+
+
+def is_own_mirror_image(unit: Unit) -> bool:
+    """Tell whether a unit is its own mirror image in the diagonal from its top left corner, and so a square.
+
+    Such a unit, mirrored in an upright or a level line, is itself in another turn.
+    """
+    flip = Motion(1j, 0j, mirrored=True)
+    return unit.width == unit.height and all(
+        same_region(flip.region(layer.region), layer.region) for layer in unit.cut_layers
+    )
 
 
 def side_spans(unit: Unit, turn: int) -> dict[str, tuple[Span, ...]]:
     """Return for each side of a turned unit the stretches on which each part shows, left to right or top to bottom."""
-    side = float(unit.side)
+    right, bottom = (float(side) for side in turned_size(unit, turn))
     motion = turned_about_centre(unit, turn)
-    layers = [Layer(layer.part, motion.region(layer.region)) for layer in unit.sewn_layers]
+    layers = [Layer(layer.part, motion.region(layer.region), layer.shape) for layer in unit.sewn_layers]
     return {
         "top": _spans(layers, lambda p: p.imag, lambda p: p.real),
-        "right": _spans(layers, lambda p: p.real - side, lambda p: p.imag),
-        "bottom": _spans(layers, lambda p: p.imag - side, lambda p: p.real),
+        "right": _spans(layers, lambda p: p.real - right, lambda p: p.imag),
+        "bottom": _spans(layers, lambda p: p.imag - bottom, lambda p: p.real),
         "left": _spans(layers, lambda p: p.real, lambda p: p.imag),
     }
 

@@ -7,9 +7,9 @@ import math
 from collections.abc import Iterator
 from functools import partial
 
-from quarterturn.blocks.model import Blocks, FusedShape, Master, Unit
-from quarterturn.geometry import EPSILON, Arc, Cubic, Line, Point, Region, Segment, StraightLine
-from quarterturn.measure import Units, aligned, show_area, show_length, show_plain
+from quarterturn.blocks.model import Blocks, FusedShape, Master, Rejoining, Unit
+from quarterturn.geometry import EPSILON, Arc, Cubic, Line, Point, Region, Segment, StraightLine, path_bounds
+from quarterturn.measure import Length, Units, aligned, show_area, show_length, show_plain
 
 
 def blocks_text(blocks: Blocks, units: Units) -> str:
@@ -17,7 +17,37 @@ def blocks_text(blocks: Blocks, units: Units) -> str:
 
     Lengths are exact to 1/10000" or 1/100 mm; outlines are in the frames of `blocks.model`.
     """
-    return "\n".join("\n".join(_master(master, units)) + "\n" for master in blocks.masters)
+    masters = (_master(master, units) for master in blocks.masters)
+    rejoined = (_rejoining(each, units) for each in blocks.rejoined)
+    return "\n".join("\n".join(lines) + "\n" for lines in (*masters, *rejoined))
+
+
+def _size(width: Length, height: Length, units: Units) -> str:
+    plain = partial(show_plain, units=units)
+    return f"{plain(width)} square" if width == height else f"{plain(width)} × {plain(height)}"
+
+
+def _trimmed(width: Length, height: Length, units: Units) -> str:
+    plain = partial(show_plain, units=units)
+    if width == height:
+        return f"{plain(width)} trimmed off"
+    return f"{plain(width)} of the width and {plain(height)} of the height trimmed off"
+
+
+def _rejoining(each: Rejoining, units: Units) -> Iterator[str]:
+    """Describe the blocks of two masters: their halves, then their outlines; parts say which master they come from."""
+    yield f"recipe {each.recipe}"
+    yield from aligned(
+        [
+            ("halves", f"of two masters of {each.of}, rejoined {_cut(each.cut, units)}"),
+            (
+                "block",
+                f"{_trimmed(each.trim_width, each.trim_height, units)}; {show_plain(each.seam, units)} seam",
+            ),
+        ]
+    )
+    for number, unit in enumerate(each.units):
+        yield from _unit(number, f"{each.per_pair(number)} from every two masters", unit, units)
 
 
 def _master(master: Master, units: Units) -> Iterator[str]:
@@ -27,21 +57,22 @@ def _master(master: Master, units: Units) -> Iterator[str]:
         [
             (
                 "master",
-                f"{plain(master.side)} square; {plain(master.trim)} trimmed off; {plain(master.seam)} seam",
+                f"{_size(master.width, master.height, units)}; "
+                f"{_trimmed(master.trim_width, master.trim_height, units)}; {plain(master.seam)} seam",
             ),
-            ("cuts", ", then ".join(_cut(cut, units) for cut in master.cuts)),
-            *_shape(master.shape, units),
+            ("cuts", ", then ".join(_cut(cut, units) for cut in master.cuts) or "none"),
+            *(row for shape in master.shapes for row in _shape(shape, units)),
             *_facts(master, units),
         ]
     )
     for number, unit in enumerate(master.units):
-        yield from _unit(number, master.per_master(number), unit, units)
+        yield from _unit(number, f"{master.per_master(number)} from each master", unit, units)
 
 
 def _shape(shape: FusedShape, units: Units) -> Iterator[tuple[str, str]]:
     size = f"{show_plain(shape.width, units)} × {show_plain(shape.height, units)}"
     yield "shape", f"{shape.name}, {size} as traced, {show_plain(shape.edge, units)} of edge"
-    yield from _outlines("traced", Region((shape.traced,)), units)
+    yield from _outlines("traced", shape.region, units)
     yield from _outlines("ring out", shape.ring_out, units)
     yield from _outlines("ring in", shape.ring_in, units)
 
@@ -54,8 +85,9 @@ def _cut(cut: StraightLine, units: Units) -> str:
 
 def _facts(master: Master, units: Units) -> Iterator[tuple[str, str]]:
     facts = master.facts
-    yield "crossing", f"{show_plain(facts.crossing, units)} from the finished corner along the seam"
-    if len(master.units) == 1:
+    if facts.crossing:
+        yield "crossing", f"{show_plain(facts.crossing, units)} from the finished corner along the seam"
+    if facts.diagonal and len(master.units) == 1:
         yield "diagonal", f"{show_plain(facts.diagonal, units)} from the finished corner to the curve"
     yield "peak", f"{facts.peak:.2f}° where the curve is rejoined"
     if facts.step > EPSILON:
@@ -65,15 +97,21 @@ def _facts(master: Master, units: Units) -> Iterator[tuple[str, str]]:
     yield "area", f"{sewn} of shape in a sewn unit; {wanted} if no seam took its share"
 
 
-def _unit(number: int, count: int, unit: Unit, units: Units) -> Iterator[str]:
-    finished, cut = show_length(unit.side, units), show_length(unit.cut_side, units)
+def _unit(number: int, count: str, unit: Unit, units: Units) -> Iterator[str]:
+    box = path_bounds(unit.cut_outline)
+    finished, cut = _shown(unit.width, unit.height, units), _shown(box.width, box.height, units)
     named = f"unit {number + 1}" if not unit.quarter else f"unit {unit.quarter}"
-    yield f"  {named}: {count} from each master, {finished} finished, {cut} cut"
+    yield f"  {named}: {count}, {finished} finished, {cut} cut"
     states = (("cut", unit.cut_layers), ("sewn", unit.sewn_layers))
     parts = ((f"{state} {layer.part}", layer.region) for state, layers in states for layer in layers)
     yield from aligned(
         [row for name, region in parts for row in _outlines(name, region, units)], indent="    "
     )
+
+
+def _shown(width: Length | float, height: Length | float, units: Units) -> str:
+    across, down = show_length(width, units), show_length(height, units)
+    return across if across == down else f"{across} × {down}"
 
 
 def _outlines(name: str, region: Region, units: Units) -> Iterator[tuple[str, str]]:

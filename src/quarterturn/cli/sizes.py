@@ -80,7 +80,7 @@ def _record(name: str, patterns: tuple[Pattern, ...], found: tuple[Suggestion, .
 
 
 def _size_record(pattern: Pattern) -> dict[str, object]:
-    from quarterturn.proof import border_depths, unit_sides
+    from quarterturn.proof import border_depths, unit_sizes
 
     design, setting = pattern.design, pattern.setting
     return {
@@ -88,7 +88,7 @@ def _size_record(pattern: Pattern) -> dict[str, object]:
         "finished_inches": _pair(setting.width, setting.height),
         **_root_record(design.setting),
         "units": dict(setting.tally),
-        "unit_inches": [float(side) for side in unit_sides(design, setting)],
+        "unit_inches": [_pair(*size) for size in unit_sizes(pattern)],
         "borders_inches": [_pair(*depths) for depths in border_depths(design, setting)],
         "masters": sum(master.count for master in pattern.bill.masters),
         "cloth_inches": {plan.fabric: float(plan.bought) for plan in pattern.materials.cloth},

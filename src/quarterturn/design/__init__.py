@@ -23,29 +23,24 @@ from quarterturn.design.formatting import format_design
 from quarterturn.design.habits import default_house
 from quarterturn.design.keys import dotted, parts_of
 from quarterturn.design.locating import line_of, locate
-from quarterturn.design.maps import QUARTERS
+from quarterturn.design.maps import HALVES, QUARTERS, TRIANGLES
 from quarterturn.design.model import (
+    FIRST,
+    HALF_MARK,
+    SECOND,
     Bed,
     ClothKind,
     Colourway,
-    Curve,
     Design,
     Direction,
-    DrawnDiameter,
-    DrawnOutline,
     EdgeStitch,
     EdgeStitchKind,
     Fabric,
-    FinishedRadius,
     House,
     Making,
-    OwnOutline,
     Package,
     Paper,
-    PathsFlow,
     Pressing,
-    Recipe,
-    ShapeSize,
     UnknownSizeError,
     code_of_unit,
     quarter_of_unit,
@@ -55,13 +50,32 @@ from quarterturn.design.nesting import (
     TOP,
     NamedCell,
     border_key,
+    cells_of,
     codes_in,
     named_cells,
     places_of,
     section_key,
 )
 from quarterturn.design.outlined import wanted_outline
+from quarterturn.design.placing import RING, cut_lines, meant_paths, traced_path
 from quarterturn.design.reading import Reading, read_design
+from quarterturn.design.recipes import (
+    GROUND,
+    SHAPE,
+    Curve,
+    Cut,
+    DrawnDiameter,
+    DrawnOutline,
+    FinishedRadius,
+    OwnOutline,
+    PathsFlow,
+    Recipe,
+    RecipeKind,
+    Rejoined,
+    ShapeOn,
+    ShapeSize,
+    one_shape_cut_both_ways,
+)
 from quarterturn.design.repeats import laid, mirrored, turned, upended
 from quarterturn.design.schema import schema
 from quarterturn.design.section_tables import map_word
@@ -103,6 +117,7 @@ from quarterturn.design.selling import (
 from quarterturn.design.sizes import ORIGINAL, told_of_size
 from quarterturn.design.starting import PLACEHOLDERS, starter
 from quarterturn.design.text import write_length
+from quarterturn.design.upright import allowed_turns, upright_letters
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
@@ -110,11 +125,19 @@ __all__ = [
     "BORDER_STEP",
     "CODES",
     "DROP",
+    "FIRST",
+    "GROUND",
+    "HALF_MARK",
+    "HALVES",
     "ORIGINAL",
     "PLACEHOLDERS",
     "QUARTERS",
+    "RING",
     "ROOT",
+    "SECOND",
+    "SHAPE",
     "TOP",
+    "TRIANGLES",
     "WITHIN",
     "AnyBorder",
     "Bed",
@@ -126,6 +149,7 @@ __all__ = [
     "Coping",
     "Corner",
     "Curve",
+    "Cut",
     "Design",
     "Direction",
     "DrawnDiameter",
@@ -162,12 +186,15 @@ __all__ = [
     "Pressing",
     "Reading",
     "Recipe",
+    "RecipeKind",
+    "Rejoined",
     "Sashing",
     "Section",
     "SectionCell",
     "SectionSet",
     "Selling",
     "Severity",
+    "ShapeOn",
     "ShapeSize",
     "StraightSet",
     "Strip",
@@ -175,9 +202,12 @@ __all__ = [
     "TriangleFit",
     "UnknownSizeError",
     "WriteError",
+    "allowed_turns",
     "border_key",
+    "cells_of",
     "code_of_unit",
     "codes_in",
+    "cut_lines",
     "default_house",
     "default_kits",
     "default_making",
@@ -191,9 +221,11 @@ __all__ = [
     "line_of",
     "locate",
     "map_word",
+    "meant_paths",
     "mirrored",
     "named_cells",
     "nearest_fit",
+    "one_shape_cut_both_ways",
     "package_sides",
     "parts_of",
     "places_of",
@@ -204,9 +236,11 @@ __all__ = [
     "starter",
     "strip_width",
     "told_of_size",
+    "traced_path",
     "turned",
     "unit_name",
     "upended",
+    "upright_letters",
     "wanted_outline",
     "write_design",
     "write_length",

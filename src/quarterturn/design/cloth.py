@@ -1,4 +1,4 @@
-"""Read what the quilt is made of: fabrics, recipes, and the recipes in cloth."""
+"""Read the fabrics."""
 
 from __future__ import annotations
 
@@ -8,24 +8,14 @@ from typing import TYPE_CHECKING, TypeVar
 
 from quarterturn.design import limits
 from quarterturn.design.keys import dotted
-from quarterturn.design.model import (
-    ClothKind,
-    Colourway,
-    Curve,
-    Direction,
-    Fabric,
-    OwnOutline,
-    Recipe,
-)
+from quarterturn.design.model import ClothKind, Direction, Fabric
 from quarterturn.design.notes import Notes
 from quarterturn.design.percent import read_percent
-from quarterturn.design.shapes import read_shape
-from quarterturn.design.sums import check_shape, complete
-from quarterturn.design.words import check_code, check_letter, read_colour, read_name, read_text, refer
+from quarterturn.design.words import check_letter, read_colour, read_name, read_text
 from quarterturn.measure import Length
 
 if TYPE_CHECKING:
-    from quarterturn.design.file import ColourwayTable, FabricTable, RecipeTable
+    from quarterturn.design.file import FabricTable
 
 T = TypeVar("T")
 
@@ -64,7 +54,16 @@ def _fabric(letter: str, table: FabricTable, usable_width: Length, notes: Notes)
         price=_price(table.price, f"{key}.price", notes),
         shrink_along=read_percent(table.shrink_along, f"{key}.shrink_along", limits.MOST_SHRINKAGE, notes),
         shrink_across=read_percent(table.shrink_across, f"{key}.shrink_across", limits.MOST_SHRINKAGE, notes),
+        upright=_upright(table, key, notes),
     )
+
+
+def _upright(table: FabricTable, key: str, notes: Notes) -> bool:
+    if table.upright and table.direction in (None, "none"):
+        sentence = "The print is to stand upright, and it has no direction."
+        remedy = 'Write direction = "two-way" or direction = "one-way", or leave upright out.'
+        notes.add("upright-unclear", f"{key}.upright", sentence, remedy)
+    return bool(table.upright)
 
 
 def _price(price: int | float | None, key: str, notes: Notes) -> Fraction | None:
@@ -90,57 +89,3 @@ def _check_names(fabrics: tuple[Fabric, ...], notes: Notes) -> None:
                 f"Fabrics {other} and {fabric.letter} are both called {fabric.name}.",
                 "Give each its own name, so that nobody cuts the wrong one.",
             )
-
-
-def read_recipes(
-    tables: Mapping[str, RecipeTable] | None,
-    outlines: Mapping[str, OwnOutline | None],
-    seam: Length,
-    notes: Notes,
-) -> tuple[Recipe, ...]:
-    """Read the recipes that are whole; what the others lack is noted."""
-    kept = check_count(tables, "recipes", limits.MOST_RECIPES, notes)
-    recipes = (_recipe(name, table, outlines, seam, notes) for name, table in kept)
-    return tuple(recipe for recipe in recipes if recipe)
-
-
-def _recipe(
-    name: str, table: RecipeTable, outlines: Mapping[str, OwnOutline | None], seam: Length, notes: Notes
-) -> Recipe | None:
-    key = dotted("recipes", name)
-    read_name(name, key, "Name it by a word, such as [recipes.lantern].", notes)
-    if table.kind is None:
-        notes.missing(f"{key}.kind", 'Write kind = "circle cut both ways" or kind = "shape cut both ways".')
-    size = read_shape(table.shape, table.kind, f"{key}.shape", outlines, notes)
-    finished = notes.length(table.finished, f"{key}.finished", limits.FINISHED)
-    start = notes.length(table.start, f"{key}.start", limits.START)
-    trim = notes.length(table.trim, f"{key}.trim", limits.TRIM)
-    if any(notes.is_spoiled(f"{key}.{each}") for each in ("finished", "start", "trim")):
-        return None
-    sizes = complete(key, finished, start, trim, seam, notes)
-    if sizes is None or size is None:
-        return None
-    curve = Curve(table.curve or "as drawn")
-    check_shape(key, size, curve, sizes.finished, seam, notes)
-    return Recipe(name, sizes.finished, sizes.start, sizes.trim, size, curve)
-
-
-def read_colourways(
-    tables: Mapping[str, ColourwayTable] | None, letters: list[str], recipes: list[str], notes: Notes
-) -> tuple[Colourway, ...]:
-    """Read the colourways, in the order of the file."""
-    kept = check_count(tables, "colourways", limits.MOST_COLOURWAYS, notes)
-    return tuple(_colourway(code, table, letters, recipes, notes) for code, table in kept)
-
-
-def _colourway(
-    code: str, table: ColourwayTable, letters: list[str], recipes: list[str], notes: Notes
-) -> Colourway:
-    key = dotted("colourways", code)
-    check_code(code, key, notes)
-    return Colourway(
-        code=code,
-        recipe=refer(table.recipe, f"{key}.recipe", "recipe", recipes, notes),
-        ground=refer(table.ground, f"{key}.ground", "fabric", letters, notes),
-        shape=refer(table.shape, f"{key}.shape", "fabric", letters, notes),
-    )

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING, Any
 
 from quarterturn.design import limits
 from quarterturn.design.borders import read_borders
-from quarterturn.design.cloth import check_count, read_colourways, read_fabrics, read_recipes
+from quarterturn.design.cloth import check_count, read_fabrics
+from quarterturn.design.colourways import known, read_colourways
 from quarterturn.design.edging import read_binding_width, read_packages
 from quarterturn.design.habits import read_house, read_making
 from quarterturn.design.keys import dotted
@@ -17,9 +18,11 @@ from quarterturn.design.model import Design
 from quarterturn.design.nesting import check_nesting
 from quarterturn.design.notes import Notes
 from quarterturn.design.own_outlines import read_outlines
+from quarterturn.design.recipe_reading import read_recipes
 from quarterturn.design.sections import Section
 from quarterturn.design.selling_reading import has_prices, read_selling
-from quarterturn.design.settings import NOTHING_LAID, Known, read_setting
+from quarterturn.design.settings import NOTHING_LAID, Known, no_motifs, read_setting
+from quarterturn.design.upright import with_pieces_apart
 from quarterturn.design.words import LONGEST_TEXT, check_section_name, read_name, read_text, refer
 from quarterturn.measure import Length
 
@@ -42,13 +45,17 @@ def convert(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Desig
 
     `written` is the data with its faults: a fabric that has a fault of its own is not unknown for that.
     """
-    for key, remedy in _NEEDED.items():
-        if not getattr(file, key):
-            notes.missing(key, remedy)
+    _note_missing(file, notes)
     design = _read_parts(file, written, notes)
     if not notes.stops():
         check_nesting(design, notes)
-    return None if notes.stops() else design
+    return None if notes.stops() else with_pieces_apart(design)
+
+
+def _note_missing(file: DesignFile, notes: Notes) -> None:
+    for key, remedy in _NEEDED.items():
+        if not getattr(file, key):
+            notes.missing(key, remedy)
 
 
 def _read_parts(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> Design:
@@ -62,12 +69,13 @@ def _read_parts(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> D
     making = read_making(file.making, notes)
     fabrics = read_fabrics(file.fabrics, making.usable_width, notes)
     outlines = read_outlines(file.outlines, _keys(written.get("outlines")), notes)
-    recipes = read_recipes(file.recipes, outlines, making.seam, notes)
-    colourways = read_colourways(file.colourways, letters, names, notes)
-    known = Known(Words(codes, letters, _keys(written.get("sections"))), names)
-    sections = _read_sections(file.sections, known, notes)
-    setting = read_setting(file.setting, "setting", known, notes) if file.setting else NOTHING_LAID
-    borders = read_borders(file.borders, "borders", known.words, notes)
+    recipes, rejoined = read_recipes(file.recipes, outlines, making.seam, notes)
+    colourways = read_colourways(file.colourways, known((letters, names, codes), recipes, rejoined), notes)
+    words = Words(codes, letters, _keys(written.get("sections")))
+    of_settings = Known(words, names, no_motifs(recipes, rejoined))
+    sections = _read_sections(file.sections, of_settings, notes)
+    setting = read_setting(file.setting, "setting", of_settings, notes) if file.setting else NOTHING_LAID
+    borders = read_borders(file.borders, "borders", words, notes)
     binding, binding_width, backing = _read_finish(file, letters, notes)
     selling = read_selling(file, notes)
     return Design(
@@ -91,6 +99,7 @@ def _read_parts(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> D
         backing_fabric=backing,
         making=making,
         house=read_house(file.house, has_prices(selling, fabrics), notes),
+        rejoined=rejoined,
         packages=read_packages(file.batting, notes),
         selling=selling,
     )

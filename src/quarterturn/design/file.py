@@ -9,24 +9,16 @@ from __future__ import annotations
 import datetime
 from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Discriminator, Field, Tag
+from pydantic import BaseModel, Discriminator, Field, Tag
 
+from quarterturn.design.file_recipes import ColourwayTable, Measure, OutlineTable, RecipeTable, table
 from quarterturn.design.selling_tables import ClassTable, KitsTable, MoneyTable, NotionTable
-
-
-def _table(needs: tuple[str, ...] = ()) -> ConfigDict:
-    extra: dict[str, Any] = {"required": list(needs)} if needs else {}
-    return ConfigDict(extra="forbid", strict=True, json_schema_extra=extra)
-
-
-Measure = str | int | Annotated[float, Field(allow_inf_nan=False)]
-"""A length: text with its unit, or a bare number in inches (in millimetres where units is metric)."""
 
 
 class FabricTable(BaseModel):
     """A fabric. The key is the letter that the booklet prints, one or two capitals."""
 
-    model_config = _table(("name", "colour"))
+    model_config = table(("name", "colour"))
     name: str | None = Field(None, description="What you call it, such as oyster.")
     role: str | None = Field(None, description="What it does in the quilt, such as background.")
     colour: str | None = Field(None, description="Its colour on the screen and in print, as #rrggbb.")
@@ -35,6 +27,9 @@ class FabricTable(BaseModel):
         None, description="How its print runs: none (any way up), two-way (stripes) or one-way."
     )
     kind: Literal["cotton", "flannel", "wool"] | None = Field(None, description="What it is made of.")
+    upright: bool | None = Field(
+        None, description="true: its print, which has a direction, must stand upright in the quilt."
+    )
     price: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
         None, description="Price of a yard (inch patterns) or of a metre, in the currency of [house]."
     )
@@ -46,73 +41,10 @@ class FabricTable(BaseModel):
     )
 
 
-class ShapeTable(BaseModel):
-    """What the shape is and how large: one of diameter, radius and flow for a circle, width for any other."""
-
-    model_config = _table()
-    outline: (
-        Literal["circle", "heart", "soft heart", "leaf", "petal", "drop", "rounded square", "scallop"]
-        | str
-        | None
-    ) = Field(None, description="Its outline, one of these or one of [outlines]; a circle if it is left out.")
-    width: Measure | None = Field(
-        None, description="What the outline measures across as you trace it, before it is turned."
-    )
-    turn: int | None = Field(None, description="Quarter turns clockwise, 0 to 3.")
-    lobes: int | None = Field(None, description="How many lobes a scallop has.")
-    diameter: Measure | None = Field(None, description="What the shape measures across as you trace it.")
-    radius: Measure | None = Field(
-        None, description="How far from the finished corner the curve meets the sewn seam."
-    )
-    flow: Literal[True] | None = Field(
-        None, description="true: the curve meets the middle of the unit's side and runs on into a neighbour."
-    )
-
-
-class OutlineTable(BaseModel):
-    """An outline of your own. The key is the name by which shapes call it."""
-
-    model_config = _table(("path",))
-    path: str | None = Field(
-        None,
-        description="The outline as path data (SVG): one closed line, y down, in inches, or in millimetres where "
-        "units is metric.",
-    )
-    width: Measure | None = Field(
-        None, description="What it truly measures across; if not given, what the numbers of its path say."
-    )
-
-
-class RecipeTable(BaseModel):
-    """How one master square becomes units. Give one or two of finished, start and trim; the rest follows."""
-
-    model_config = _table(("kind", "shape"))
-    kind: Literal["circle cut both ways", "shape cut both ways"] | None = Field(
-        None, description="What is fused, and how it is cut."
-    )
-    finished: Measure | None = Field(None, description="Side of the unit inside its seams.")
-    start: Measure | None = Field(None, description="Side of the master square as you cut it.")
-    trim: Measure | None = Field(None, description="What is trimmed off the master in all.")
-    shape: ShapeTable | None = Field(None, description="The size of the shape.")
-    curve: Literal["as drawn", "sewn true"] | None = Field(
-        None,
-        description="as drawn: trace it as it is; sewn true: trace it spread, so that it is true when sewn.",
-    )
-
-
-class ColourwayTable(BaseModel):
-    """A recipe in cloth. The key is the code that the map writes, one or two small letters."""
-
-    model_config = _table(("recipe", "ground", "shape"))
-    recipe: str | None = Field(None, description="The recipe that it follows.")
-    ground: str | None = Field(None, description="The letter of the fabric below.")
-    shape: str | None = Field(None, description="The letter of the fabric that is fused on.")
-
-
 class SashingTable(BaseModel):
     """Strips between the places of a map."""
 
-    model_config = _table(("fabric", "width"))
+    model_config = table(("fabric", "width"))
     fabric: str | None = Field(None, description="The letter of the fabric of its strips.")
     width: Measure | None = Field(None, description="Its finished width.")
     cornerstone: str | None = Field(
@@ -124,7 +56,7 @@ class SashingTable(BaseModel):
 class PartTable(BaseModel):
     """A plain strip in a line of sections."""
 
-    model_config = _table(("fabric", "width"))
+    model_config = table(("fabric", "width"))
     fabric: str | None = Field(None, description="The letter of its fabric.")
     width: Measure | None = Field(None, description="Its finished width.")
 
@@ -132,7 +64,7 @@ class PartTable(BaseModel):
 class MotifTable(BaseModel):
     """A shape fused on a panel."""
 
-    model_config = _table(("recipe", "fabric", "at"))
+    model_config = table(("recipe", "fabric", "at"))
     recipe: str | None = Field(None, description="The recipe whose shape it is.")
     fabric: str | None = Field(None, description="The letter of its fabric.")
     at: list[Measure] | None = Field(
@@ -152,7 +84,7 @@ Part = Annotated[Annotated[str, Tag("word")] | Annotated[PartTable, Tag("strip")
 class BorderTable(BaseModel):
     """A border: plain, pieced of sections, or coping strips."""
 
-    model_config = _table()
+    model_config = table()
     kind: Literal["plain", "pieced", "coping"] | None = Field(None, description="plain if it is left out.")
     fabric: str | None = Field(None, description="The letter of its fabric (plain and coping).")
     width: Measure | None = Field(None, description="Its finished width (plain).")
@@ -172,7 +104,7 @@ class BorderTable(BaseModel):
 class SettingTable(BaseModel):
     """How the quilt, or a section of it, is laid."""
 
-    model_config = _table(("kind",))
+    model_config = table(("kind",))
     kind: Literal["straight", "on point", "columns", "rows", "panel"] | None = Field(
         None, description="straight: rows and columns; on point; columns or rows of sections; or a panel."
     )
@@ -220,7 +152,7 @@ class SectionTable(SettingTable):
 class BindingTable(BaseModel):
     """The binding, folded double."""
 
-    model_config = _table(("fabric",))
+    model_config = table(("fabric",))
     fabric: str | None = Field(None, description="The letter of its fabric.")
     width: Measure | None = Field(None, description="Width of the strip as cut.")
     finished: Measure | None = Field(
@@ -231,14 +163,14 @@ class BindingTable(BaseModel):
 class BackingTable(BaseModel):
     """The back of the quilt."""
 
-    model_config = _table(("fabric",))
+    model_config = table(("fabric",))
     fabric: str | None = Field(None, description="The letter of its fabric.")
 
 
 class BattingTable(BaseModel):
     """The batting."""
 
-    model_config = _table()
+    model_config = table()
     packages: dict[str, list[Measure]] | None = Field(
         None, description="The two sides of each package that is sold, by name."
     )
@@ -247,7 +179,7 @@ class BattingTable(BaseModel):
 class StitchTable(BaseModel):
     """The stitch that holds the edge of a fused shape: starting values for the machine."""
 
-    model_config = _table()
+    model_config = table()
     kind: Literal["zigzag", "satin", "blanket", "straight"] | None = Field(None, description="Which stitch.")
     width: Measure | None = Field(None, description="Its width.")
     length: Measure | None = Field(None, description="Its length.")
@@ -264,7 +196,7 @@ class StitchTable(BaseModel):
 class MakingTable(BaseModel):
     """How the quilt is made: every allowance, each with a default."""
 
-    model_config = _table()
+    model_config = table()
     seam: Measure | None = Field(None, description="Seam allowance.")
     usable_width: Measure | None = Field(None, description="Usable width of fabrics that state none.")
     ring_out: Measure | None = Field(None, description="Web left outside the drawn line.")
@@ -289,7 +221,7 @@ class MakingTable(BaseModel):
 class HouseTable(BaseModel):
     """House style: how the pattern speaks and looks."""
 
-    model_config = _table()
+    model_config = table()
     paper: Literal["letter", "a4"] | None = Field(
         None, description="The sheet that the booklet is printed on."
     )
@@ -303,7 +235,7 @@ class HouseTable(BaseModel):
 class SizeTable(BaseModel):
     """The design in another size: what differs, and the bed that it is meant for. The key is the size's name."""
 
-    model_config = _table()
+    model_config = table()
     changes: dict[str, Any] | None = Field(
         None, description="Dotted keys of this file, each with the value that it has in this size."
     )
@@ -328,7 +260,7 @@ class SizeTable(BaseModel):
 class DesignFile(BaseModel):
     """A quilt design."""
 
-    model_config = _table(
+    model_config = table(
         ("format", "title", "units", "fabrics", "recipes", "colourways", "setting", "binding", "backing")
     )
     format: int | None = Field(None, description="The format of this file: 1.")

@@ -8,25 +8,13 @@ import textwrap
 from quarterturn.design.differing import size_name, size_tables
 from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
-from quarterturn.design.model import (
-    Colourway,
-    Design,
-    DrawnDiameter,
-    DrawnOutline,
-    EdgeStitch,
-    Fabric,
-    FinishedRadius,
-    House,
-    Making,
-    OwnOutline,
-    Package,
-    Recipe,
-    ShapeSize,
-)
+from quarterturn.design.model import Design, EdgeStitch, Fabric, House, Making, Package
 from quarterturn.design.needle import write_needle
+from quarterturn.design.recipe_writing import colourway_tables, recipe_tables
+from quarterturn.design.recipes import OwnOutline
 from quarterturn.design.section_tables import Pair, border_table, lines, section_tables, setting_table
 from quarterturn.design.selling_writing import selling_tables, write_number
-from quarterturn.design.text import quote_length, quote_lines, quote_long, quote_text, write_length
+from quarterturn.design.text import quote_length, quote_lines, quote_long, quote_text
 from quarterturn.measure import Length, Units
 
 
@@ -37,8 +25,8 @@ def format_design(design: Design) -> str:
         _head(design),
         *(_fabric(fabric, units) for fabric in design.fabrics),
         *(_outline(outline, units) for outline in design.outlines),
-        *(_recipe(recipe, units) for recipe in design.recipes),
-        *(_colourway(colourway) for colourway in design.colourways),
+        *(_table(header, *pairs) for header, pairs in recipe_tables(design)),
+        *(_table(header, *pairs) for header, pairs in colourway_tables(design)),
         *(table for section in design.sections for table in section_tables(section, units)),
         setting_table(design.setting, "setting", units),
         *(border_table(border, "borders", units) for border in design.borders),
@@ -93,6 +81,7 @@ def _fabric(fabric: Fabric, units: Units) -> str:
         ("colour", quote_text(fabric.colour)),
         ("width", _long(fabric.width, units)),
         ("direction", quote_text(fabric.direction.value)),
+        *([("upright", "true")] if fabric.upright else []),
         ("kind", quote_text(fabric.kind.value)),
     ]
     if fabric.price is not None:
@@ -128,40 +117,6 @@ def path_lines(data: str) -> str:
         else:
             lines += textwrap.wrap(command, _PATH_WIDTH, break_long_words=False, break_on_hyphens=False)
     return "\n".join(line for line in lines if line)
-
-
-def _recipe(recipe: Recipe, units: Units) -> str:
-    trims = f" # trims {write_length(recipe.trim, units)}" if recipe.trim else " # nothing to trim"
-    return _table(
-        f"[{dotted('recipes', recipe.name)}]",
-        ("kind", quote_text(_kind(recipe.size))),
-        ("finished", _long(recipe.finished, units)),
-        ("start", _long(recipe.start, units) + trims),
-        ("shape", f"{{ {_size(recipe.size, units)} }}"),
-        ("curve", quote_text(recipe.curve.value)),
-    )
-
-
-def _kind(size: ShapeSize) -> str:
-    return "shape cut both ways" if isinstance(size, DrawnOutline) else "circle cut both ways"
-
-
-def _size(size: ShapeSize, units: Units) -> str:
-    if isinstance(size, DrawnOutline):
-        pairs = [("outline", quote_text(size.outline)), ("width", _long(size.width, units))]
-        pairs += [("turn", str(size.turn)), *([("lobes", str(size.lobes))] if size.lobes else [])]
-        return ", ".join(lines(pairs))
-    if isinstance(size, DrawnDiameter):
-        return f"diameter = {_long(size.diameter, units)}"
-    if isinstance(size, FinishedRadius):
-        return f"radius = {_long(size.radius, units)}"
-    return "flow = true"
-
-
-def _colourway(colourway: Colourway) -> str:
-    parts = ("recipe", "ground", "shape")
-    pairs = ((part, quote_text(getattr(colourway, part))) for part in parts)
-    return _table(f"[{dotted('colourways', colourway.code)}]", *pairs)
 
 
 def _batting(packages: tuple[Package, ...], units: Units) -> list[str]:

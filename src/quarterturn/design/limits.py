@@ -28,6 +28,9 @@ DEEPEST_DRAWING = 100
 MOST_RECIPES = 40
 MOST_COLOURWAYS = 200
 MOST_BORDERS = 20
+MOST_CUTS = 5
+MOST_SHAPES = 40
+MOST_DEGREES = 360
 MOST_ROWS = 200
 """Rows, and columns, with all repeats laid out."""
 MOST_PLACES = MOST_ROWS**2
@@ -61,6 +64,9 @@ START = Range(inches(1), inches(124), "the side of a master")
 TRIM = Range(_NOTHING, inches(12), "a trim allowance")
 DIAMETER = Range(inches(0, 1, 8), inches(124), "the diameter of a shape")
 RADIUS = Range(inches(0, 1, 16), inches(62), "the radius of a shape")
+OFF_MIDDLE = Range(inches(-62), inches(62), "a distance from the middle of a master")
+INNER = Range(inches(0, 1, 8), inches(124), "the hole of a ring")
+UNDERLAP = Range(_NOTHING, inches(4), "what stays below a shape")
 BORDER = Range(inches(0, 1, 4), inches(60), "the finished width of a border")
 BINDING_FINISHED = Range(inches(0, 1, 8), inches(1), "the finished width of a binding")
 PACKAGE = Range(inches(4), inches(200), "a side of a package of batting")
@@ -102,7 +108,7 @@ MOST_SIZES = 8
 """With the file's own; so many columns fit on a page."""
 LEAST_LOBES, MOST_LOBES = 3, 24
 MOST_SPARES = 1000
-MOST_DEGREES = 359
+LAST_DEGREE = 359
 HIGHEST_PRICE = 100_000
 HIGHEST_SHARE = 1000
 """Percent."""

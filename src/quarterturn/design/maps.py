@@ -16,8 +16,14 @@ from quarterturn.measure import show_count
 _CELL = re.compile(r"([a-z]{1,2})(?:-([a-z]+))?([0-9]*)")
 _CLOTH = re.compile(r"[A-Z]{1,2}")
 _SECTION = re.compile(r"([a-z]{3,20})([0-9]*)")
+_NUMBERED = re.compile(r"p[a-z]")
+"""Pieces of cuts that leave neither halves nor quarters: pa, pb …"""
 QUARTERS = ("tl", "tr", "br", "bl")
 """The quarters of a master, clockwise from the top left."""
+HALVES = ("lh", "rh", "th", "bh")
+"""The halves of a master that is cut once: left and right, or top and bottom."""
+TRIANGLES = ("tt", "rt", "bt", "lt")
+"""The pieces round two slanting cuts, clockwise from the top."""
 _TURNS = ("", "0", "1", "2", "3")
 
 
@@ -102,6 +108,10 @@ def _check_mirrored(setting: StraightSet, key: str, notes: Notes) -> None:
             return
 
 
+def _is_piece(name: str | None) -> bool:
+    return name in (None, *QUARTERS, *HALVES, *TRIANGLES) or bool(name and _NUMBERED.fullmatch(name))
+
+
 def cell_of(word: str, words: Words) -> MapCell | None:
     """Return what a word names; None where it names nothing."""
     if _CLOTH.fullmatch(word):
@@ -110,7 +120,7 @@ def cell_of(word: str, words: Words) -> MapCell | None:
         known = found[1] in words.sections and found[2] in _TURNS
         return SectionCell(found[1], int(found[2] or 0)) if known else None
     found = _CELL.fullmatch(word)
-    if not found or found[1] not in words.codes or found[2] not in (None, *QUARTERS):
+    if not found or found[1] not in words.codes or not _is_piece(found[2]):
         return None
     if found[3] in _TURNS:
         return Cell(found[1], int(found[3] or 0), found[2] or "")
@@ -172,9 +182,12 @@ def _fault(word: str, words: Words) -> tuple[str, str, str]:
         return "bad-cell", f"{shown} is not a unit of the map.", remedy
     if found[1] not in words.codes:
         return "unknown-code", f"There is no colourway `{found[1]}`.", did_you_mean(found[1], words.codes)
-    if found[2] not in (None, *QUARTERS):
-        remedy = "A quarter is `tl` (top left), `tr`, `br` or `bl`, such as a-tl0."
-        return "unknown-quarter", f"{shown} asks for a quarter `{found[2][:8]}`.", remedy
+    if not _is_piece(found[2]):
+        remedy = (
+            "A quarter is `tl` (top left), `tr`, `br` or `bl`, such as a-tl0; a half is `lh` (left), `rh`, "
+            "`th` (top) or `bh`."
+        )
+        return "unknown-quarter", f"{shown} asks for a piece `{found[2][:8]}`.", remedy
     return "unknown-turn", f"{shown} asks for a turn of {found[3][:8]}.", _TURN
 
 

@@ -5,12 +5,15 @@ from __future__ import annotations
 import enum
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import TypeAlias
 
+from quarterturn.design.recipes import GROUND, OwnOutline, Recipe, Rejoined
 from quarterturn.design.sections import AnyBorder, Section, SectionSet
 from quarterturn.design.selling import NOTHING_SOLD, Selling
-from quarterturn.geometry import Path
 from quarterturn.measure import YARD, Length, Units
+
+FIRST, SECOND = "first", "second"
+HALF_MARK = "/"
+"""Stands in the name of a part of a rejoined unit between the half and the part of its master."""
 
 
 class Direction(enum.Enum):
@@ -45,92 +48,45 @@ class Fabric:
     shrink_along: Fraction = Fraction(0)
     """The share of its length that the wash takes before it is cut; 0 where it is not washed."""
     shrink_across: Fraction = Fraction(0)
-
-
-@dataclass(frozen=True, slots=True)
-class OwnOutline:
-    """An outline of the designer's own: its path data, which holds for the file's units, y down.
-
-    `width` is what it truly measures across; `path` is the outline as `geometry.fitted` has it.
-    """
-
-    name: str
-    data: str
-    width: Length
-    path: Path
-
-
-class Curve(enum.Enum):
-    """Whether the shape is traced as it is, or slashed and spread so that it is true after the seams."""
-
-    AS_DRAWN = "as drawn"
-    SEWN_TRUE = "sewn true"
-
-
-@dataclass(frozen=True, slots=True)
-class DrawnDiameter:
-    """The shape as traced measures this across (with its flats, where it is spread)."""
-
-    diameter: Length
-
-
-@dataclass(frozen=True, slots=True)
-class FinishedRadius:
-    """The curve meets the sewn seam this far from the finished corner."""
-
-    radius: Length
-
-
-@dataclass(frozen=True, slots=True)
-class PathsFlow:
-    """The curve meets the sewn seam at the middle of the unit's side, so that it runs on into a turned neighbour."""
-
-
-@dataclass(frozen=True, slots=True)
-class DrawnOutline:
-    """An outline of `geometry.OUTLINES` other than a circle, or one of the designer's own, turned clockwise.
-
-    `width` is measured before it is turned by so many quarters, as traced (with its flats, where it is spread).
-    `lobes` counts those of a scallop; 0 for others. `own` is the designer's own outline, as `geometry.fitted` has it.
-    """
-
-    outline: str
-    width: Length
-    turn: int
-    lobes: int
-    own: Path | None = None
-
-
-ShapeSize: TypeAlias = DrawnDiameter | FinishedRadius | PathsFlow | DrawnOutline
-
-
-@dataclass(frozen=True, slots=True)
-class Recipe:
-    """A shape on a square, cut both ways. start = 2·(finished + 2·seam) + trim holds exactly."""
-
-    name: str
-    finished: Length
-    """Side of the unit inside its seams."""
-    start: Length
-    """Side of the master square as cut."""
-    trim: Length
-    """What is trimmed off the master in all; half of it from each unit's two outer edges' side."""
-    size: ShapeSize
-    curve: Curve
+    upright: bool = False
+    """Whether its print, which has a direction, must stand upright in the quilt."""
 
 
 @dataclass(frozen=True, slots=True)
 class Colourway:
-    """A recipe in cloth: the letters of the fabrics for ground and shape. `code` is what the map writes."""
+    """A recipe in cloth. `code` is what the map writes.
+
+    Of a recipe that rejoins halves it names the colourways of the two masters, `first` and `second`, and no fabric.
+    """
 
     code: str
     recipe: str
     ground: str
-    shape: str
+    """The letter of the fabric of the ground; empty where halves are rejoined."""
+    shapes: tuple[tuple[str, str], ...]
+    """Part and letter of its fabric, in the recipe's order; none where halves are rejoined."""
+    first: str = ""
+    second: str = ""
 
     def cloth(self, part: str) -> str:
-        """Return the letter of the fabric of a part of the recipe: ground or shape."""
-        return self.ground if part == "ground" else self.shape
+        """Return the letter of the fabric of a part of the recipe: the ground, or what a shape is called."""
+        return self.ground if part == GROUND else dict(self.shapes)[part]
+
+    @property
+    def letters(self) -> tuple[str, ...]:
+        """Return the letters of its fabrics, the ground first, each once."""
+        return tuple(dict.fromkeys((self.ground, *(letter for _, letter in self.shapes))))
+
+    @property
+    def is_rejoined(self) -> bool:
+        """Tell whether its units are halves of two masters, rejoined."""
+        return bool(self.first)
+
+    @property
+    def shape(self) -> str:
+        """Return the letter of the fabric of the only part besides the ground."""
+        ((_, letter),) = self.shapes
+        return letter
 
 
 def code_of_unit(name: str) -> str:
@@ -287,6 +243,8 @@ class Design:
     backing_fabric: str
     making: Making
     house: House
+    rejoined: tuple[Rejoined, ...] = ()
+    """The recipes that rejoin halves of masters of another recipe."""
     outlines: tuple[OwnOutline, ...] = ()
     size: str = "original"
     """What this size of the quilt is called."""
@@ -311,13 +269,29 @@ class Design:
         return next(f for f in self.fabrics if f.letter == letter)
 
     def recipe(self, name: str) -> Recipe:
-        """Return the recipe with a name that the design has."""
+        """Return the recipe of a master with a name that the design has."""
         return next(r for r in self.recipes if r.name == name)
+
+    def rejoined_recipe(self, name: str) -> Rejoined:
+        """Return the recipe that rejoins halves, with a name that the design has."""
+        return next(r for r in self.rejoined if r.name == name)
 
     def colourway(self, code: str) -> Colourway:
         """Return the colourway with a code that the design has."""
         return next(c for c in self.colourways if c.code == code)
 
+    def masters_of(self, code: str) -> tuple[str, ...]:
+        """Return the colourways of the masters that units of a colourway come from: itself, or first and second."""
+        colourway = self.colourway(code)
+        return (colourway.first, colourway.second) if colourway.is_rejoined else (code,)
+
     def cloth(self, name: str, part: str) -> str:
-        """Return the letter of the fabric that a part of a unit (`a`, or `a-tl`) is made of."""
-        return self.colourway(code_of_unit(name)).cloth(part)
+        """Return the letter of the fabric that a part of a unit (`a`, or `a-tl`) is made of.
+
+        Parts of a rejoined unit say which master they come from: ``first/ground``, ``second/heart``.
+        """
+        colourway = self.colourway(code_of_unit(name))
+        half, slash, inner = part.partition(HALF_MARK)
+        if not slash:
+            return colourway.cloth(part)
+        return self.colourway(colourway.first if half == FIRST else colourway.second).cloth(inner)

@@ -93,18 +93,25 @@ class Notes:
 
     def _out_of_range(self, text: str, value: Length, within: Range) -> tuple[str, str]:
         low, high = (self.show(end) for end in (within.low, within.high))
-        fault = "is negative" if value < 0 else "is nothing" if value == 0 else None
+        fault = "is negative" if value < 0 <= within.low else "is nothing" if value == 0 else None
         if fault is None:
             fault = "is too small" if value < within.low else "is too large"
         return f"{quoted(text)} {fault} for {within.what}.", f"Give a length from {low} to {high}."
 
     def show(self, value: Length) -> str:
         """Print a length as the file would have it, exact as far as rulers go."""
-        if self.units is Units.INCH and (value * 16).denominator != 1:
-            return f'{float(value):.4f}"'
-        if self.units is Units.METRIC and (value / MM * 10).denominator != 1:
-            return f"{float(value / MM):.2f} mm"
-        return show_length(value, self.units, sixteenths=True)
+        return exact_length(value, self.units)
+
+
+def exact_length(value: Length, units: Units) -> str:
+    """Print a length as the file would have it, exact as far as rulers go."""
+    if value < 0:
+        return f"-{exact_length(-value, units)}"
+    if units is Units.INCH and (value * 16).denominator != 1:
+        return f'{float(value):.4f}"'
+    if units is Units.METRIC and (value / MM * 10).denominator != 1:
+        return f"{float(value / MM):.2f} mm"
+    return show_length(value, units, sixteenths=True)
 
 
 _MANY_MORE = Finding(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from quarterturn.design.model import Curve, DrawnOutline
+from quarterturn.design.recipes import Curve, DrawnOutline
 from quarterturn.geometry import (
     FLATTENING,
     Path,

@@ -8,15 +8,16 @@ from typing import TYPE_CHECKING
 from quarterturn.design import limits
 from quarterturn.design.cloth import check_count
 from quarterturn.design.keys import dotted
-from quarterturn.design.model import OwnOutline
 from quarterturn.design.notes import Notes, quoted
+from quarterturn.design.placing import RING
+from quarterturn.design.recipes import OwnOutline
 from quarterturn.design.soundness import UnsoundError, fitted_and_width, sound_path
 from quarterturn.design.words import read_name
 from quarterturn.geometry import OUTLINES, Path, PathDataError, read_path_data
 from quarterturn.measure import MM, Length, Units
 
 if TYPE_CHECKING:
-    from quarterturn.design.file import OutlineTable
+    from quarterturn.design.file_recipes import OutlineTable
 
 _FINENESS = 10**6
 """A width that follows from a path is kept to a millionth of an inch or millimetre."""
@@ -37,7 +38,7 @@ def read_outlines(
 def _outline(name: str, table: OutlineTable, notes: Notes) -> OwnOutline | None:
     key = dotted("outlines", name)
     read_name(name, key, "Name it by a word, such as [outlines.fox].", notes)
-    if name in OUTLINES:
+    if name in (*OUTLINES, RING):
         sentence = f"The program has an outline {quoted(name)} of its own."
         notes.add("outline-taken", key, sentence, "Give yours another name, also where shapes call it.")
     width = notes.length(table.width, f"{key}.width", limits.DIAMETER)

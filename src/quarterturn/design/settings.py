@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -9,6 +10,7 @@ from quarterturn.design import limits
 from quarterturn.design.habits import read_count
 from quarterturn.design.maps import Words, check_symmetry, read_map, read_word
 from quarterturn.design.notes import Notes, listed
+from quarterturn.design.recipes import DrawnOutline, Recipe, Rejoined
 from quarterturn.design.sections import (
     ClothCell,
     LineSet,
@@ -49,6 +51,19 @@ class Known:
 
     words: Words
     recipes: list[str]
+    no_motifs: Mapping[str, str]
+    """What makes a recipe unfit for a motif, by its name."""
+
+
+def no_motifs(recipes: Sequence[Recipe], rejoined: Sequence[Rejoined]) -> Mapping[str, str]:
+    """Return the recipes that have not just one shape without a hole, which is what a motif is, and what they have."""
+    found = {recipe.name: "rejoins halves" for recipe in rejoined}
+    for recipe in recipes:
+        if len(recipe.shapes) > 1:
+            found[recipe.name] = f"has {len(recipe.shapes)} shapes"
+        elif any(isinstance(shape.size, DrawnOutline) and shape.size.inner for shape in recipe.shapes):
+            found[recipe.name] = "has a ring"
+    return found
 
 
 NOTHING_LAID = StraightSet((), 1, 1)
@@ -229,10 +244,14 @@ def _motif(table: MotifTable, key: str, known: Known, notes: Notes) -> PanelMoti
         sentence = f"`at` has {len(place)} lengths, and a place has two: from the left and from the top."
         notes.add("wrong-type", f"{key}.at", sentence, "Write at = ['3\"', '4\"'].")
     across, down = (*place, None, None)[:2]
+    recipe = refer(table.recipe, f"{key}.recipe", "recipe", known.recipes, notes)
+    if recipe in known.no_motifs:
+        sentence = f"The recipe {recipe} {known.no_motifs[recipe]}, and a motif is one shape without a hole."
+        notes.add("motif-unclear", f"{key}.recipe", sentence, "Name a recipe of one shape.")
     return PanelMotif(
-        recipe=refer(table.recipe, f"{key}.recipe", "recipe", known.recipes, notes),
+        recipe=recipe,
         fabric=refer(table.fabric, f"{key}.fabric", "fabric", list(known.words.letters), notes),
         x=across or Length(0),
         y=down or Length(0),
-        degrees=read_count(table.turn, f"{key}.turn", 0, limits.MOST_DEGREES, notes),
+        degrees=read_count(table.turn, f"{key}.turn", 0, limits.LAST_DEGREE, notes),
     )

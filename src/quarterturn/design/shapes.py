@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 
 from quarterturn.design import limits
 from quarterturn.design.habits import read_count
-from quarterturn.design.model import (
+from quarterturn.design.notes import Notes, did_you_mean, quoted
+from quarterturn.design.recipes import (
     DrawnDiameter,
     DrawnOutline,
     FinishedRadius,
@@ -15,11 +16,10 @@ from quarterturn.design.model import (
     PathsFlow,
     ShapeSize,
 )
-from quarterturn.design.notes import Notes, did_you_mean, quoted
 from quarterturn.geometry import OUTLINES
 
 if TYPE_CHECKING:
-    from quarterturn.design.file import ShapeTable
+    from quarterturn.design.file_recipes import ShapeTable
 
 CIRCLE = "circle"
 SCALLOP = "scallop"
@@ -94,7 +94,9 @@ def _outlined(
     lobes = read_count(table.lobes, f"{key}.lobes", USUAL_LOBES, limits.MOST_LOBES, notes, limits.LEAST_LOBES)
     if width is None or _is_spoiled(key, ("width", "turn", "lobes"), notes):
         return None
-    return DrawnOutline(outline, width, turn, lobes if outline == SCALLOP else 0, own.path if own else None)
+    return DrawnOutline(
+        outline, width, turn, lobes if outline == SCALLOP else 0, own=own.path if own else None
+    )
 
 
 def _turn(turn: int | None, key: str, notes: Notes) -> int:

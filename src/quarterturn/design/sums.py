@@ -6,9 +6,16 @@ import math
 from dataclasses import dataclass
 
 from quarterturn.design.defaults import LARGE_MASTER, LARGE_TRIM, SMALL_TRIM, default_trim
-from quarterturn.design.model import Curve, DrawnDiameter, DrawnOutline, FinishedRadius, PathsFlow, ShapeSize
 from quarterturn.design.notes import Notes
 from quarterturn.design.outlined import outline_reach, runs_through_corner, shows_in_every_quarter
+from quarterturn.design.recipes import (
+    Curve,
+    DrawnDiameter,
+    DrawnOutline,
+    FinishedRadius,
+    PathsFlow,
+    ShapeSize,
+)
 from quarterturn.measure import Length
 
 

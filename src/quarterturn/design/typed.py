@@ -107,7 +107,7 @@ def _note(path: Path, faults: Sequence[ErrorDetails], data: Mapping[str, Any], n
     if wanted == "a list of tables":
         wanted = _list_of(path)
     sentence = f"{quoted(str(name))} must be {wanted}, and here {here}."
-    notes.add("wrong-type", key, sentence, _how_to_write(str(name), wanted, value))
+    notes.add("wrong-type", key, sentence, _how_to_write(path, wanted, value))
 
 
 def _expected(fault: ErrorDetails, path: Path) -> str:
@@ -124,14 +124,17 @@ def _list_of(path: Path) -> str:
     return "a list of tables" if "$ref" in items else "a list of lengths"
 
 
-def _how_to_write(name: str, wanted: str, value: Any) -> str:
+def _how_to_write(path: Path, wanted: str, value: Any) -> str:
+    name = f"{path[-2]}.{path[-1]}" if isinstance(path[-1], int) else str(path[-1])
+    if name == "shapes" and path[0] == "colourways":
+        return 'Write shapes = { petal = "B" }, a fabric for each part.'
     if name == "shape" and isinstance(value, str | int | float):
         return "Write shape = { diameter = '7\"' }, or { radius = … }, or { flow = true }."
     holder = name.rpartition(".")[0]
     if holder and wanted == "text in quotes":
         return 'Put it in quotes, such as "a0".'
     if holder:
-        return f"Begin each with a line [[{holder}]], its keys below."
+        return f"Begin each with a line [[{dotted(*path[:-1])}]], its keys below."
     name = _short(name)
     plain = isinstance(value, int | float) and not isinstance(value, bool)
     if wanted == "text in quotes" and plain:
@@ -144,9 +147,13 @@ def _how_to_write(name: str, wanted: str, value: Any) -> str:
         "true or false": f"Write {name} = true or {name} = false, without quotes.",
         "a list of lengths": f"Write {name} = ['60\"', '72\"'].",
         "a list of words": f'Write {name} = ["a0", "a1"].',
-        "a list of tables": f"Begin each with a line [[{name}]].",
+        "a list of tables": f"Begin each with a line [[{_header(path)}]].",
         "a table of keys": f"Begin it with a line [{name}], its keys below.",
     }.get(wanted, f"Give {wanted}.")
+
+
+def _header(path: Path) -> str:
+    return ".".join(_short(part) for part in path)
 
 
 def _kind(value: Any) -> str:

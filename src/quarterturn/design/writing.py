@@ -42,8 +42,9 @@ def write_design(text: str, changes: Mapping[str, object]) -> str:
 
 def _change(document: Any, parts: tuple[str, ...], value: object, added: list[Any]) -> None:
     holder = document
-    for part in parts[:-1]:
-        holder = _inside(holder, part, None if value is None else added)
+    for depth, part in enumerate(parts[:-1]):
+        listed = _is_list(parts[: depth + 1])
+        holder = _inside(holder, part, None if value is None else added, listed=listed)
         if holder is None:
             return
     name: Any = parts[-1]
@@ -66,7 +67,17 @@ def _take_away(holder: Any, name: Any) -> None:
         del holder[name]
 
 
-def _inside(holder: Any, part: str, added: list[Any] | None) -> Any:
+_LISTS_INSIDE = {("recipes", "shapes"), ("sections", "borders"), ("sections", "motifs")}
+
+
+def _is_list(parts: tuple[str, ...]) -> bool:
+    """Tell whether what has this key is a list of tables: borders, motifs, or the shapes of a recipe."""
+    if parts in (("borders",), ("notions",), ("setting", "motifs")):
+        return True
+    return len(parts) == 3 and (parts[0], parts[2]) in _LISTS_INSIDE
+
+
+def _inside(holder: Any, part: str, added: list[Any] | None, *, listed: bool) -> Any:
     """Return the table or list in a table or list; where there is none, a new one if they can be added, or None."""
     import tomlkit
 
@@ -82,7 +93,7 @@ def _inside(holder: Any, part: str, added: list[Any] | None) -> Any:
         if part not in holder:
             if added is None:
                 return None
-            holder[part] = tomlkit.aot() if part in ("borders", "motifs", "notions") else tomlkit.table()
+            holder[part] = tomlkit.aot() if listed else tomlkit.table()
         inner = holder[part]
     if not isinstance(inner, dict | list):
         raise WriteError(f"{part!r} is a value and has no keys")

@@ -9,11 +9,11 @@ that is: its area by Green's theorem is above zero. With y down this looks clock
 """
 
 from quarterturn.geometry.affine import Affine, Drawn, Oval
-from quarterturn.geometry.compare import congruence, merged, same_outline, same_region
+from quarterturn.geometry.compare import congruence, is_same_mirrored, merged, same_outline, same_region
 from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through, path_crossings
 from quarterturn.geometry.flatten import flatten_path, flatten_segment
 from quarterturn.geometry.motion import STAY, Motion, mirror_across_vertical, quarter_turns, shift, turn_about
-from quarterturn.geometry.offset import offset_path
+from quarterturn.geometry.offset import offset_path, offset_region
 from quarterturn.geometry.outlines import OUTLINES, fitted, outline_path, scaled
 from quarterturn.geometry.pathdata import (
     PathDataError,
@@ -31,17 +31,19 @@ from quarterturn.geometry.polygons import (
     is_inside,
     joined,
     roomiest_point,
+    shared_area,
     uncovered_area,
     united,
     without,
 )
-from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment
+from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment, cross, dot
 from quarterturn.geometry.shapes import circle, disc, polygon, rectangle, spread_circle
-from quarterturn.geometry.spread import spread
+from quarterturn.geometry.spread import MOST_DIRECTIONS, SeamLine, directions_of, seam_lines, spread
 
 __all__ = [
     "EPSILON",
     "FLATTENING",
+    "MOST_DIRECTIONS",
     "OUTLINES",
     "STAY",
     "Affine",
@@ -56,26 +58,32 @@ __all__ = [
     "PathDataError",
     "Point",
     "Region",
+    "SeamLine",
     "Segment",
     "StraightLine",
     "Subpath",
     "as_polygon",
     "circle",
     "congruence",
+    "cross",
     "cut",
     "difference_area",
+    "directions_of",
     "disc",
+    "dot",
     "fitted",
     "flatten_path",
     "flatten_segment",
     "from_polygons",
     "is_inside",
+    "is_same_mirrored",
     "joined",
     "keep_left",
     "line_through",
     "merged",
     "mirror_across_vertical",
     "offset_path",
+    "offset_region",
     "outline_path",
     "path_bounds",
     "path_crossings",
@@ -89,6 +97,8 @@ __all__ = [
     "same_outline",
     "same_region",
     "scaled",
+    "seam_lines",
+    "shared_area",
     "shift",
     "spread",
     "spread_circle",

@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 
 from quarterturn.geometry.motion import Motion
-from quarterturn.geometry.paths import Path, Region
+from quarterturn.geometry.paths import Path, Region, path_bounds
 from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment, cross, dot
 
 SAME = 1e-7
@@ -58,6 +58,14 @@ def same_outline(a: Path, b: Path, tolerance: float = SAME) -> bool:
     """Tell whether two paths run through the same points in the same sense, wherever they start."""
     a, b = merged(a), merged(b)
     return any(_matches(a.segments, _started_at(b, k), tolerance) for k in range(len(b.segments)))
+
+
+def is_same_mirrored(path: Path, *, upright: bool = False) -> bool:
+    """Tell whether a path is its own mirror image, turned as it may be; `upright`: left for right, not turned."""
+    if not upright:
+        return bool(congruence(path, path, mirrored=True))
+    middle = path_bounds(path).centre.real
+    return same_outline(Motion(-1 + 0j, complex(2 * middle, 0), mirrored=True).path(path), path)
 
 
 def congruence(a: Path, b: Path, *, mirrored: bool = False, tolerance: float = SAME) -> tuple[Motion, ...]:

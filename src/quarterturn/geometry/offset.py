@@ -11,7 +11,7 @@ from quarterturn.geometry.compare import merged
 from quarterturn.geometry.cut import keep_left, line_through
 from quarterturn.geometry.flatten import flatten_path
 from quarterturn.geometry.paths import Path, Region
-from quarterturn.geometry.polygons import FLATTENING, as_polygon, from_polygons, without
+from quarterturn.geometry.polygons import FLATTENING, as_polygon, from_polygons, uncovered_area, without
 from quarterturn.geometry.segments import EPSILON, Arc, Cubic, Line, Point, Segment, cross
 
 if TYPE_CHECKING:
@@ -36,6 +36,23 @@ def offset_path(path: Path, by: float) -> Region:
     if exact and (convex or _is_outline(exact, path, by)):
         return Region((exact,))
     return from_polygons(_buffered(path, by))
+
+
+def offset_region(region: Region, by: float) -> Region:
+    """Return a region of one outline, with or without holes, widened by `by` all round, or narrowed below zero.
+
+    Its outline moves outwards and its holes inwards. Exact as `offset_path` is; where a hole then reaches the
+    outline, what is left is flattened. May be empty.
+    """
+    (outline,) = (p for p in region.paths if p.area() > 0)
+    whole = offset_path(outline, by)
+    holes = [path for p in region.paths if p.area() < 0 for path in offset_path(p.reversed(), -by).paths]
+    inside = Region(tuple(holes))
+    if not holes or whole.is_empty():
+        return whole
+    if uncovered_area(inside, [whole]) < FLATTENING:
+        return Region((*whole.paths, *(path.reversed() for path in holes)))
+    return from_polygons(without(as_polygon(whole), as_polygon(inside)))
 
 
 def _inset_convex(path: Path, by: float) -> Region:

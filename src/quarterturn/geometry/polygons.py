@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from quarterturn.geometry.compare import same_region
 from quarterturn.geometry.flatten import flatten_path
-from quarterturn.geometry.paths import Path, Region
+from quarterturn.geometry.paths import Path, Region, region_bounds
 from quarterturn.geometry.segments import Point
 from quarterturn.geometry.shapes import polygon
 
@@ -97,6 +97,16 @@ def uncovered_area(region: Region, covers: Sequence[Region]) -> float:
     for cover in covers:
         rest = without(rest, as_polygon(cover))
     return float(rest.area)
+
+
+def shared_area(a: Region, b: Region) -> float:
+    """Return the area on which two regions both lie."""
+    one, other = region_bounds(a), region_bounds(b)
+    beside = one.right <= other.left or other.right <= one.left
+    if beside or one.bottom <= other.top or other.bottom <= one.top:
+        return 0.0
+    whole = as_polygon(a)
+    return float(whole.area - without(whole, as_polygon(b)).area)
 
 
 def roomiest_point(region: Region) -> tuple[Point, float]:

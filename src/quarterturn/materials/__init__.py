@@ -18,7 +18,7 @@ from quarterturn.materials.model import (
     WebPlan,
     WebRows,
 )
-from quarterturn.materials.plan import plan_materials
+from quarterturn.materials.plan import plan_curves, plan_materials
 from quarterturn.materials.text import gap_percent, materials_text
 
 __all__ = [
@@ -35,5 +35,6 @@ __all__ = [
     "WebRows",
     "gap_percent",
     "materials_text",
+    "plan_curves",
     "plan_materials",
 ]

@@ -110,7 +110,8 @@ class WebRows:
     """Equal tracings in rows: `per_row` side by side at a pitch, `count` in all, in rows `row_height` apart."""
 
     shape: str
-    """Recipe whose shape is traced."""
+    """What the template of the shape is called."""
+    recipe: str
     width: Length
     """Room for one tracing across the web, its ring included: the traced width and two ring margins, not rounded."""
     height: Length
@@ -130,7 +131,7 @@ class WebPlan:
     used_length: Length
     bought: Length
     unplaced: tuple[str, ...]
-    """Recipes whose shape is wider than the web."""
+    """Templates whose shape is wider than the web."""
 
 
 @dataclass(frozen=True, slots=True)

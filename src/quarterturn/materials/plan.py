@@ -6,12 +6,21 @@ from quarterturn.blocks import Blocks
 from quarterturn.design import Design, package_sides
 from quarterturn.materials.backing import PACKAGES, package_for
 from quarterturn.materials.cloth import plan_cloth
-from quarterturn.materials.model import Materials
+from quarterturn.materials.model import ClothPlan, Materials
 from quarterturn.materials.shopping import shopping_list
 from quarterturn.materials.thread import stitching_sums
 from quarterturn.materials.web import plan_web
-from quarterturn.pieces import Bill, to_cut
+from quarterturn.pieces import Bill, CurveBill, to_cut
 from quarterturn.setting import Setting
+
+
+def plan_curves(design: Design, bill: CurveBill) -> tuple[ClothPlan, ...]:
+    """Return the plans of all fabrics of a quilt whose curves are sewn instead of fused."""
+    return tuple(
+        plan_cloth(fabric, pieces, design.making, design.units)
+        for fabric in design.fabrics
+        if (pieces := bill.of_fabric(fabric.letter))
+    )
 
 
 def plan_materials(design: Design, blocks: Blocks, setting: Setting, bill: Bill) -> Materials:

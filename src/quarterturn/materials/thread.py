@@ -15,10 +15,11 @@ from quarterturn.pieces import MasterCount, MotifCount
 def stitching_sums(
     design: Design, blocks: Blocks, masters: Iterable[MasterCount], motifs: Iterable[MotifCount] = ()
 ) -> tuple[StitchSum, ...]:
-    """Return for each colour of thread, which is that of the shape, the edge to stitch and the thread for it."""
+    """Return for each colour of thread, which is that of a shape, the edge to stitch and the thread for it."""
     edges: dict[str, float] = defaultdict(float)
     for master in masters:
-        edges[design.colourway(master.code).shape] += master.count * blocks.master(master.recipe).shape.edge
+        for shape in blocks.master(master.recipe).shapes:
+            edges[design.cloth(master.code, shape.part)] += master.count * shape.edge
     for motif in motifs:
         edges[motif.fabric] += motif.count * blocks.master(motif.recipe).shape.edge
     ratio = thread_ratio(design.making.stitch) * (1 + WASTE)

@@ -30,16 +30,22 @@ def plan_web(
         counts[master.recipe] += master.count
     for motif in motifs:
         counts[motif.recipe] += motif.count
-    shapes = {master.recipe: master.shape for master in blocks.masters if counts[master.recipe]}
-    rooms = {recipe: room_of(shape, making.ring_out) for recipe, shape in shapes.items()}
-    fitting = {recipe: room for recipe, room in rooms.items() if room[0] <= making.web_width}
+    traced = [
+        (master.recipe, shape, each * counts[master.recipe])
+        for master in blocks.masters
+        if counts[master.recipe]
+        for shape, each in master.templates
+    ]
+    rooms = {shape.name: room_of(shape, making.ring_out) for _, shape, _ in traced}
+    fitting = [one for one in traced if rooms[one[1].name][0] <= making.web_width]
     gap = max(Length(0), making.tracing_gap - 2 * making.ring_out)
     rows = tuple(
-        web_rows(recipe, *room, counts[recipe], making.web_width, gap)
-        for recipe, room in sorted(fitting.items(), key=lambda one: -one[1][1])
+        web_rows(recipe, shape.name, *rooms[shape.name], count, making.web_width, gap)
+        for recipe, shape, count in sorted(fitting, key=lambda one: -rooms[one[1].name][1])
     )
     used = rolled_length(rows)
-    unplaced = tuple(recipe for recipe in rooms if recipe not in fitting)
+    placed = {group.shape for group in rows}
+    unplaced = tuple(shape.name for _, shape, _ in traced if shape.name not in placed)
     bought = buy_up(used + making.slack, units) if used else used
     return WebPlan(making.web_width, rows, used, bought, unplaced)
 
@@ -55,11 +61,11 @@ def _as_length(value: float) -> Length:
 
 
 def web_rows(
-    recipe: str, width: Length, height: Length, count: int, web_width: Length, gap: Length
+    recipe: str, shape: str, width: Length, height: Length, count: int, web_width: Length, gap: Length
 ) -> WebRows:
     """Lay equal rooms in rows: n rooms across take n·width + (n − 1)·gap. A room must fit the web."""
     per_row = int((web_width + gap) // (width + gap))
-    return WebRows(recipe, width, height, gap, per_row, -(-count // per_row), count)
+    return WebRows(shape, recipe, width, height, gap, per_row, -(-count // per_row), count)
 
 
 def rolled_length(rows: Iterable[WebRows]) -> Length:

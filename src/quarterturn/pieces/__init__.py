@@ -1,11 +1,11 @@
 """4. Setting -> Bill.
 
 In:  a `Design`, its `Blocks` and its `Setting`.
-Out: the masters to make and every piece that must exist before sewing, by fabric, exactly sized and counted.
+Out: the masters to make, the halves to rejoin, and every piece that must exist before sewing, sized and counted.
 Promise: whatever is made beyond need is stated as spare or surplus.
 """
 
-from quarterturn.pieces.bill import bill_of_pieces, blank_side
+from quarterturn.pieces.bill import bill_of_pieces, blank_size
 from quarterturn.pieces.cloths import (
     QUARTERS,
     ClothPiece,
@@ -21,7 +21,19 @@ from quarterturn.pieces.cloths import (
     triangle_counts,
 )
 from quarterturn.pieces.counting import held_by, times_made
-from quarterturn.pieces.model import Bill, Grain, MasterCount, MotifCount, Piece, Purpose, UnitCount
+from quarterturn.pieces.model import (
+    Bill,
+    Blank,
+    Grain,
+    Join,
+    MasterCount,
+    MotifCount,
+    Piece,
+    Purpose,
+    RejoinCount,
+    UnitCount,
+)
+from quarterturn.pieces.pieced import CurveBill, CurveCount, curve_bill, pieced_masters
 from quarterturn.pieces.slanting import (
     SashRow,
     SlantRow,
@@ -41,12 +53,17 @@ from quarterturn.pieces.text import bill_text
 __all__ = [
     "QUARTERS",
     "Bill",
+    "Blank",
     "ClothPiece",
+    "CurveBill",
+    "CurveCount",
     "Grain",
+    "Join",
     "MasterCount",
     "MotifCount",
     "Piece",
     "Purpose",
+    "RejoinCount",
     "SashRow",
     "SlantRow",
     "Slope",
@@ -54,16 +71,18 @@ __all__ = [
     "UnitCount",
     "bill_of_pieces",
     "bill_text",
-    "blank_side",
+    "blank_size",
     "cloth_piece",
     "corner_square",
     "cornerstone",
+    "curve_bill",
     "held_by",
     "is_measurable",
     "left_of",
     "level_sash",
     "mitre_extra",
     "panel_piece",
+    "pieced_masters",
     "pitch",
     "right_of",
     "row_sash",

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-import math
 from collections import Counter, defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import TypeAlias
 
-from quarterturn.blocks import Blocks, Master
-from quarterturn.design import Design, Direction, unit_name
-from quarterturn.measure import Length, cut_up
+from quarterturn.blocks import Blocks, FusedShape, Master
+from quarterturn.design import GROUND, Design, Direction, Recipe, RecipeKind
+from quarterturn.measure import Length, Units, cut_step, cut_up
 from quarterturn.pieces.cloths import UPRIGHT_STRIP, cloth_wants, to_cut
-from quarterturn.pieces.counting import times_made
-from quarterturn.pieces.model import Bill, Grain, MasterCount, MotifCount, Piece, Purpose, UnitCount
+from quarterturn.pieces.counting import codes_of_masters, count_masters, count_rejoined, times_made
+from quarterturn.pieces.model import Bill, Blank, Grain, MasterCount, MotifCount, Piece, Purpose
 from quarterturn.setting import Panel, Setting
+
+HAIR = 1e-7
+"""The noise of a curve's measure, in inches."""
 
 _Key: TypeAlias = tuple[str, Purpose, str, Length, Length, Grain]
 
@@ -39,64 +41,87 @@ class _Want:
 
 def bill_of_pieces(design: Design, blocks: Blocks, setting: Setting) -> Bill:
     """Return masters and pieces of a quilt top, its binding and its backing."""
+    rejoined = count_rejoined(design, blocks, setting)
+    masters = [
+        count_masters(design, blocks, setting, rejoined, code) for code in codes_of_masters(design, setting)
+    ]
     wants = [
         *_cloth_wants(design, setting),
-        *_master_wants(design, blocks, setting),
+        *(want for each in masters for want in _master_wants(design, blocks, each)),
         *_motif_wants(design, blocks, setting),
         _binding_want(design, setting),
         _backing_want(design, setting),
     ]
     pieces, labels = _labelled(design, wants)
-    masters = tuple(
-        replace(_master_count(design, blocks, setting, code), ground=ground, shape=shape)
-        for code, (ground, shape) in _labels_of_masters(design, blocks, setting, labels).items()
+    labelled = tuple(_with_labels(design, blocks, each, labels) for each in masters)
+    return Bill(labelled, pieces, tuple(_motif_counts(design, blocks, setting, labels)), rejoined)
+
+
+def blank_size(shape: FusedShape, recipe: Recipe, design: Design) -> tuple[Length, Length]:
+    """Return width and height of the cloth for one shape: the whole ring lies on it, cut sizes rounded up.
+
+    Short forms of a recipe take a square. `shape` is the first of its name, as its template shows it.
+    """
+    over = 2 * design.making.ring_out
+    width, height = (_holding(across + over, design.units) for across in (shape.width, shape.height))
+    if recipe.kind is not RecipeKind.SHAPES:
+        width = height = max(width, height)
+    return width, height
+
+
+def _holding(ring: float, units: Units) -> Length:
+    """Round up so that not even the little which `cut_up` ignores of a ring hangs over its cloth."""
+    side = cut_up(ring, units)
+    return side if ring - side < HAIR else side + cut_step(units)
+
+
+def _master_wants(design: Design, blocks: Blocks, masters: MasterCount) -> Iterator[_Want]:
+    master, user = blocks.master(masters.recipe), f"colourway {masters.code}"
+    ground = design.cloth(masters.code, GROUND)
+    name = _named("ground square", master.width, master.height)
+    yield _Want(ground, Purpose.GROUND, name, master.width, master.height, masters.count, masters.spare, user)
+    for blank in masters.blanks:
+        yield _blank_want(design, master, masters, blank)
+
+
+def _blank_want(design: Design, master: Master, masters: MasterCount, blank: Blank) -> _Want:
+    width, height = blank_size(_template(master, blank.shape), design.recipe(masters.recipe), design)
+    return _Want(
+        design.cloth(masters.code, blank.part),
+        Purpose.SHAPE,
+        _named("square for a shape", width, height),
+        width,
+        height,
+        masters.count * blank.each,
+        masters.spare * blank.each,
+        f"colourway {masters.code}",
     )
-    return Bill(masters, pieces, tuple(_motif_counts(design, blocks, setting, labels)))
 
 
-def blank_side(master: Master, design: Design) -> Length:
-    """Return the side of the square of cloth for one shape: the whole ring lies on it, cut size rounded up."""
-    return cut_up(max(master.shape.width, master.shape.height) + 2 * design.making.ring_out, design.units)
+def _named(square: str, width: Length, height: Length) -> str:
+    return square if width == height else square.replace("square", "rectangle")
 
 
-def _master_count(design: Design, blocks: Blocks, setting: Setting, code: str) -> MasterCount:
-    """Count the masters for the kind that needs most; the other kinds leave a surplus (trade check 17)."""
-    recipe, spare = design.colourway(code).recipe, design.making.spare_masters
-    master = blocks.master(recipe)
-    kinds = [
-        (name, setting.tally.get(name, 0), master.per_master(number))
-        for number, unit in enumerate(master.units)
-        for name in (unit_name(code, unit.quarter),)
-    ]
-    needed = max(math.ceil(units / each) for _, units, each in kinds)
-    count = needed + spare
-    counts = (UnitCount(name, units, each, count * each - units) for name, units, each in kinds)
-    return MasterCount(code, recipe, "", "", tuple(counts), needed, spare, count)
+def _template(master: Master, name: str) -> FusedShape:
+    return next(shape for shape, _ in master.templates if shape.name == name)
 
 
-def _master_wants(design: Design, blocks: Blocks, setting: Setting) -> Iterable[_Want]:
-    for code in setting.codes:
-        ground, shape = _wants_of_colourway(design, blocks, setting, code)
-        yield ground
-        yield shape
-
-
-def _wants_of_colourway(design: Design, blocks: Blocks, setting: Setting, code: str) -> tuple[_Want, _Want]:
-    colourway, masters = design.colourway(code), _master_count(design, blocks, setting, code)
-    master, user = blocks.master(colourway.recipe), f"colourway {code}"
-    side, blank = master.side, blank_side(master, design)
-    count, spare = masters.count, masters.spare
-    return (
-        _Want(colourway.ground, Purpose.GROUND, "ground square", side, side, count, spare, user),
-        _Want(colourway.shape, Purpose.SHAPE, "square for a shape", blank, blank, count, spare, user),
-    )
+def _with_labels(
+    design: Design, blocks: Blocks, masters: MasterCount, labels: dict[_Key, str]
+) -> MasterCount:
+    ground, *blanks = (labels[want.key()] for want in _master_wants(design, blocks, masters))
+    labelled = tuple(replace(blank, label=label) for blank, label in zip(masters.blanks, blanks, strict=True))
+    return replace(masters, ground=ground, blanks=labelled)
 
 
 def _cloth_wants(design: Design, setting: Setting) -> Iterable[_Want]:
+    """Yield the plain pieces; of a print that must stand upright those that stand are cut along the cloth."""
     for want in cloth_wants(setting.top, design.making.seam, design.units):
         piece = want.piece
+        lengthwise = piece.stands and design.fabric(piece.fabric).upright
+        grain = Grain.LENGTHWISE if lengthwise else Grain.ANY
         size = (piece.length, piece.width)
-        yield _Want(piece.fabric, piece.purpose, piece.name, *size, want.count, 0, want.user)
+        yield _Want(piece.fabric, piece.purpose, piece.name, *size, want.count, 0, want.user, grain)
 
 
 def motifs_made(setting: Setting) -> Counter[tuple[str, str, str]]:
@@ -111,8 +136,9 @@ def motifs_made(setting: Setting) -> Counter[tuple[str, str, str]]:
 
 def _motif_want(design: Design, blocks: Blocks, motif: tuple[str, str, str], count: int) -> _Want:
     recipe, fabric, panel = motif
-    blank = blank_side(blocks.master(recipe), design)
-    return _Want(fabric, Purpose.SHAPE, "square for a shape", blank, blank, count, 0, f"motifs of {panel}")
+    width, height = blank_size(blocks.master(recipe).shape, design.recipe(recipe), design)
+    name = _named("square for a shape", width, height)
+    return _Want(fabric, Purpose.SHAPE, name, width, height, count, 0, f"motifs of {panel}")
 
 
 def _motif_wants(design: Design, blocks: Blocks, setting: Setting) -> Iterable[_Want]:
@@ -183,13 +209,3 @@ def _piece(label: str, group: list[_Want], direction: Direction) -> Piece:
         grain=grain,
         used_for=", ".join(dict.fromkeys(w.user for w in group)),
     )
-
-
-def _labels_of_masters(
-    design: Design, blocks: Blocks, setting: Setting, labels: dict[_Key, str]
-) -> dict[str, tuple[str, str]]:
-    found = {}
-    for code in setting.codes:
-        ground, shape = _wants_of_colourway(design, blocks, setting, code)
-        found[code] = (labels[ground.key()], labels[shape.key()])
-    return found

@@ -45,6 +45,8 @@ class ClothPiece:
     name: str
     length: Length
     width: Length
+    stands: bool = False
+    """Whether the longer side runs down as it lies in its section."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +104,8 @@ def cloth_piece(
     """Return the piece that a plain cloth of the tree is cut as, a seam larger all round, `extra` longer."""
     sides = sorted((cloth.width, cloth.height))
     width, length = (to_cut(side + 2 * seam, units) for side in (sides[0], sides[1] + extra))
-    return ClothPiece(cloth.fabric, PURPOSES[cloth.use], name or _name(cloth), length, width)
+    stands = cloth.width < cloth.height
+    return ClothPiece(cloth.fabric, PURPOSES[cloth.use], name or _name(cloth), length, width, stands)
 
 
 def _name(cloth: PlainCloth) -> str:

@@ -1,12 +1,16 @@
-"""How often every part of the top is made."""
+"""How often every part of the top is made, and the masters and halves that its units need."""
 
 from __future__ import annotations
 
+import math
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
+from quarterturn.blocks import Blocks
+from quarterturn.design import Colourway, Design, unit_name
+from quarterturn.pieces.model import Blank, Join, MasterCount, RejoinCount, UnitCount
 from quarterturn.pieces.slanting import sashing_of
-from quarterturn.setting import Framed, Grid, Node, OnPoint
+from quarterturn.setting import Framed, Grid, Node, OnPoint, Setting
 
 
 def times_made(top: Node) -> dict[Node, int]:
@@ -54,3 +58,58 @@ def _inside_out(top: Node) -> Iterator[Node]:
         yield node
 
     yield from visit(top)
+
+
+def count_rejoined(design: Design, blocks: Blocks, setting: Setting) -> tuple[RejoinCount, ...]:
+    """Count the blocks that are rejoined from halves, by colourway in the order in which the map names them."""
+    ways = (design.colourway(code) for code in setting.codes)
+    return tuple(_rejoined(blocks, setting, way) for way in ways if way.is_rejoined)
+
+
+def _rejoined(blocks: Blocks, setting: Setting, way: Colourway) -> RejoinCount:
+    rejoining, masters = blocks.rejoining(way.recipe), (way.first, way.second)
+    kinds = blocks.master(rejoining.of).units
+    joins = []
+    for unit in rejoining.units:
+        name = unit_name(way.code, unit.quarter)
+        first, second = (
+            unit_name(code, kinds[half.unit].quarter) for code, half in zip(masters, unit.halves, strict=True)
+        )
+        if needed := setting.tally.get(name, 0):
+            joins.append(Join(name, (first, second), needed))
+    return RejoinCount(way.code, way.recipe, masters, tuple(joins))
+
+
+def codes_of_masters(design: Design, setting: Setting) -> tuple[str, ...]:
+    """Return the colourways of which masters are made, in the order in which the map first needs them."""
+    return tuple(dict.fromkeys(code for used in setting.codes for code in design.masters_of(used)))
+
+
+def count_masters(
+    design: Design, blocks: Blocks, setting: Setting, rejoined: Sequence[RejoinCount], code: str
+) -> MasterCount:
+    """Count the masters for the kind that needs most; the other kinds leave a surplus (trade check 17).
+
+    Pieces still have no labels.
+    """
+    recipe, spare = design.colourway(code).recipe, design.making.spare_masters
+    master = blocks.master(recipe)
+    halves: Counter[str] = Counter()
+    for join in (join for each in rejoined for join in each.joins):
+        halves.update({name: join.count * join.halves.count(name) for name in set(join.halves)})
+    names = [unit_name(code, unit.quarter) for unit in master.units]
+    needs = [setting.tally.get(name, 0) + halves[name] for name in names]
+    each = [master.per_master(kind) for kind in range(len(names))]
+    needed = max(math.ceil(need / per) for need, per in zip(needs, each, strict=True))
+    count = needed + spare
+    units = tuple(
+        UnitCount(name, need, per, count * per - need, halves[name])
+        for name, need, per in zip(names, needs, each, strict=True)
+    )
+    return MasterCount(code, recipe, "", _blanks(blocks, recipe), units, needed, spare, count)
+
+
+def _blanks(blocks: Blocks, recipe: str) -> tuple[Blank, ...]:
+    """Return the shapes that a master takes, equal ones of one part together, without labels."""
+    counts = Counter((shape.name, shape.part) for shape in blocks.master(recipe).shapes)
+    return tuple(Blank(shape, part, "", each) for (shape, part), each in counts.items())

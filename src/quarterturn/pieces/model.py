@@ -67,14 +67,35 @@ class UnitCount:
 
     name: str
     needed: int
+    """Those that the map takes, and the halves that are rejoined."""
     per_master: int
+    """How many one master gives, or of rejoined units two masters."""
     surplus: int
     """Left over when all is sewn."""
+    rejoined: int = 0
+    """How many of those needed are halves to be rejoined to others."""
 
     @property
     def made(self) -> int:
         """Return how many all the masters give."""
         return self.needed + self.surplus
+
+    @property
+    def placed(self) -> int:
+        """Return how many the map takes."""
+        return self.needed - self.rejoined
+
+
+@dataclass(frozen=True, slots=True)
+class Blank:
+    """The cloth for one of the shapes of a master: by what its template is called and which part it is."""
+
+    shape: str
+    part: str
+    label: str
+    """Of the piece that the shape is cut from."""
+    each: int
+    """How many a master takes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,8 +106,8 @@ class MasterCount:
     recipe: str
     ground: str
     """Label of the ground piece."""
-    shape: str
-    """Label of the cloth blank for the shape."""
+    blanks: tuple[Blank, ...]
+    """In the order of fusing."""
     units: tuple[UnitCount, ...]
     """What becomes of them, in the order of the master's kinds."""
     needed: int
@@ -94,6 +115,12 @@ class MasterCount:
     spare: int
     count: int
     """Needed and spare together."""
+
+    @property
+    def shape(self) -> str:
+        """Return the label of the cloth blank for the only shape."""
+        (blank,) = self.blanks
+        return blank.label
 
     @property
     def units_needed(self) -> int:
@@ -123,21 +150,53 @@ class MotifCount:
 
 
 @dataclass(frozen=True, slots=True)
+class Join:
+    """Equal blocks to rejoin: of which kind of unit, from which halves by their names as units, and how many."""
+
+    unit: str
+    halves: tuple[str, str]
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class RejoinCount:
+    """Blocks to rejoin of one colourway, from halves of the masters of two others."""
+
+    code: str
+    recipe: str
+    masters: tuple[str, str]
+    """The colourways of the two masters."""
+    joins: tuple[Join, ...]
+    """First that of the first master's first half, then that of its second; what is not needed is left out."""
+
+    def needed(self, unit: str) -> int:
+        """Return how many blocks of one kind of unit are rejoined."""
+        return sum(join.count for join in self.joins if join.unit == unit)
+
+
+@dataclass(frozen=True, slots=True)
 class Bill:
     """Masters and pieces. Pieces stand by fabric in the design's order, then by purpose, then large to small."""
 
     masters: tuple[MasterCount, ...]
     pieces: tuple[Piece, ...]
     motifs: tuple[MotifCount, ...] = ()
+    rejoined: tuple[RejoinCount, ...] = ()
 
     def piece(self, label: str) -> Piece:
         """Return the piece with a label that the bill has."""
         return next(p for p in self.pieces if p.label == label)
 
-    def find(self, fabric: str, purpose: Purpose, name: str, length: Length, width: Length) -> Piece:
-        """Return the piece of a fabric with this name and size that the bill has."""
+    def find(
+        self, fabric: str, purpose: Purpose, name: str, length: Length, width: Length, stands: bool = False
+    ) -> Piece:
+        """Return the piece of a fabric with this name and size that the bill has.
+
+        Of two that differ by their grain alone the lengthwise one is that which stands.
+        """
         wanted = (purpose, name, length, width)
-        return next(p for p in self.of_fabric(fabric) if (p.purpose, p.name, p.length, p.width) == wanted)
+        found = [p for p in self.of_fabric(fabric) if (p.purpose, p.name, p.length, p.width) == wanted]
+        return next((p for p in found if (p.grain is Grain.LENGTHWISE) == stands), found[0])
 
     def of_fabric(self, letter: str) -> tuple[Piece, ...]:
         """Return the pieces cut from one fabric."""

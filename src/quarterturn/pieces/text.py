@@ -27,14 +27,26 @@ def bill_text(bill: Bill, units: Units) -> str:
     rows = (row for master in bill.masters for row in _master(master))
     masters = aligned([_MASTER_HEAD, *rows], right=range(4, len(_MASTER_HEAD)))
     pieces = aligned([_PIECE_HEAD, *(_piece(piece, units) for piece in bill.pieces)], right=(2, 3, 4, 5))
-    return "\n".join(("masters", *masters, "pieces", *pieces, ""))
+    return "\n".join(("masters", *masters, *_rejoined(bill), "pieces", *pieces, ""))
+
+
+def _rejoined(bill: Bill) -> Iterator[str]:
+    if bill.rejoined:
+        rows = [
+            (join.unit, each.recipe, " + ".join(join.halves), str(join.count))
+            for each in bill.rejoined
+            for join in each.joins
+        ]
+        yield "rejoined"
+        yield from aligned([("unit", "recipe", "halves", "blocks"), *rows], right=(3,))
 
 
 def _master(master: MasterCount) -> Iterator[tuple[str, ...]]:
     """Return the row of a colourway, and a row for each kind of unit where there are several."""
     made = (master.count, master.needed, master.spare)
     units = (master.units_needed, master.per_master, master.surplus_units)
-    yield master.code, master.recipe, master.ground, master.shape, *map(str, (*made, *units))
+    shapes = ", ".join(blank.label for blank in master.blanks)
+    yield master.code, master.recipe, master.ground, shapes, *map(str, (*made, *units))
     if len(master.units) > 1:
         for unit in master.units:
             counts = map(str, (unit.needed, unit.per_master, unit.surplus))

@@ -6,6 +6,7 @@ Promise: a check calculates anew and never asks the stage it checks; the rehears
 """
 
 from quarterturn.proof.check import CHECKS, check_pattern
+from quarterturn.proof.checks.layers import SeamLayers, cut_away_of, seam_layers
 from quarterturn.proof.model import Check, Pattern
 from quarterturn.proof.proving import ACCEPTED, Proof, prove, supplies_of
 from quarterturn.proof.sizing import (
@@ -16,7 +17,7 @@ from quarterturn.proof.sizing import (
     suggestion_table,
     suggestions,
     suggestions_text,
-    unit_sides,
+    unit_sizes,
 )
 from quarterturn.proof.text import finding_lines, findings_text, rehearsal_sentences, rehearsal_text, summary
 
@@ -26,20 +27,23 @@ __all__ = [
     "Check",
     "Pattern",
     "Proof",
+    "SeamLayers",
     "Suggestion",
     "border_depths",
     "changes_of",
     "check_pattern",
+    "cut_away_of",
     "finding_lines",
     "findings_text",
     "prove",
     "rehearsal_sentences",
     "rehearsal_text",
+    "seam_layers",
     "sizes_text",
     "suggestion_table",
     "suggestions",
     "suggestions_text",
     "summary",
     "supplies_of",
-    "unit_sides",
+    "unit_sizes",
 ]

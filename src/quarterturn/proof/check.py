@@ -10,6 +10,7 @@ from quarterturn.proof.checks.borders import BORDERS
 from quarterturn.proof.checks.cloth import CLOTH
 from quarterturn.proof.checks.colours import COLOURS
 from quarterturn.proof.checks.counts import COUNTS
+from quarterturn.proof.checks.curve_pieces import CURVE_PIECES
 from quarterturn.proof.checks.cutting import CUTTING
 from quarterturn.proof.checks.flow import FLOW
 from quarterturn.proof.checks.imprint import IMPRINT
@@ -17,6 +18,7 @@ from quarterturn.proof.checks.joins import JOINS
 from quarterturn.proof.checks.metric import METRIC
 from quarterturn.proof.checks.motifs import MOTIFS
 from quarterturn.proof.checks.narrow import NARROW
+from quarterturn.proof.checks.overlaps import OVERLAPS
 from quarterturn.proof.checks.plain import PLAIN_CLOTH
 from quarterturn.proof.checks.rings import RINGS
 from quarterturn.proof.checks.sewing import SEWING
@@ -28,6 +30,8 @@ from quarterturn.proof.model import Check, Pattern
 CHECKS: tuple[Check, ...] = (
     *UNIT_GEOMETRY,
     *RINGS,
+    *OVERLAPS,
+    *CURVE_PIECES,
     *JOINS,
     *FLOW,
     *COUNTS,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from quarterturn.design import Finding, Place, Severity
+from quarterturn.design import Direction, Finding, Place, Severity
 from quarterturn.materials import Materials
 from quarterturn.measure import Length
 from quarterturn.proof.model import Pattern
@@ -35,7 +35,11 @@ def supplies_of(pattern: Pattern) -> Supplies:
     """Return what the shopping list buys: the only thing that the rehearsal is told besides the steps."""
     materials = pattern.materials
     cloth = {
-        plan.fabric: Bolt(plan.usable_width, _bought(materials, plan.fabric) * _left(pattern, plan.fabric))
+        plan.fabric: Bolt(
+            plan.usable_width,
+            _bought(materials, plan.fabric) * _left(pattern, plan.fabric),
+            _upright(pattern, plan.fabric),
+        )
         for plan in materials.cloth
     }
     web = Bolt(materials.web.web_width, _bought(materials, "web"))
@@ -45,6 +49,12 @@ def supplies_of(pattern: Pattern) -> Supplies:
 def _left(pattern: Pattern, letter: str) -> Fraction:
     """Return the share of a fabric's length that is left when it has been washed, if it is."""
     return 1 - pattern.design.fabric(letter).shrink_along
+
+
+def _upright(pattern: Pattern, letter: str) -> Direction:
+    """Return how the print of a fabric runs, if it must stand upright."""
+    fabric = pattern.design.fabric(letter)
+    return fabric.direction if fabric.upright else Direction.NONE
 
 
 def _bought(materials: Materials, key: str) -> Length:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import partial
 
 from quarterturn.blocks import Blocks
 from quarterturn.design import (
@@ -60,14 +59,13 @@ def sizes_text(patterns: Sequence[Pattern]) -> str:
 
 def _size_row(pattern: Pattern) -> tuple[str, ...]:
     design, setting = pattern.design, pattern.setting
-    plain = partial(show_length, units=design.units)
     bought = sum((plan.bought for plan in pattern.materials.cloth), Length(0))
     return (
         design.size,
         _rectangle(design, setting.width, setting.height),
         _laid(design),
         _units(design, setting),
-        " and ".join(map(plain, unit_sides(design, setting))) or "none",
+        " and ".join(_unit(design, *size) for size in unit_sizes(pattern)) or "none",
         " + ".join(_border(design, *depths) for depths in border_depths(design, setting)) or "none",
         str(sum(master.count for master in pattern.bill.masters)),
         show_cloth(bought, design.units),
@@ -97,10 +95,14 @@ def _units(design: Design, setting: Setting) -> str:
     return str(len(setting.units))
 
 
-def unit_sides(design: Design, setting: Setting) -> tuple[Length, ...]:
-    """Return the finished sides of the units that are used, each once, in the order of the colourways."""
-    recipes = (design.recipe(design.colourway(code).recipe) for code in setting.codes)
-    return tuple(dict.fromkeys(recipe.finished for recipe in recipes))
+def unit_sizes(pattern: Pattern) -> tuple[tuple[Length, Length], ...]:
+    """Return finished width and height of the units that are used, each size once, in the order of the colourways."""
+    units = (pattern.blocks.unit(pattern.design, name) for name in pattern.setting.tally)
+    return tuple(dict.fromkeys((unit.width, unit.height) for unit in units))
+
+
+def _unit(design: Design, width: Length, height: Length) -> str:
+    return show_length(width, design.units) if width == height else _rectangle(design, width, height)
 
 
 def border_depths(design: Design, setting: Setting) -> tuple[tuple[Length, Length], ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Container, Iterator, Sequence
 
 from quarterturn.blocks import GROUND, SHAPE, Blocks
 from quarterturn.design import Design, laid
@@ -56,7 +56,7 @@ def _sheets(
         for index, found in enumerate(selection.best[first : first + rows * COLUMNS]):
             down, across = divmod(index, COLUMNS)
             corner = complex(MARGIN + across * (side + _GAP), top + down * step)
-            marks += _picture(selection, found, corner, cell)
+            marks += _picture(selection, found, corner, cell, symbols)
             marks += _words(first + index + 1, found, corner + complex(0, side))
         yield Sheet(
             width=width,
@@ -91,13 +91,18 @@ def _head(design: Design, selection: Selection, width: float) -> Iterator[Mark]:
         yield Text(complex(MARGIN, MARGIN + TITLE + number * _LEADING + 1), line, PLAIN)
 
 
-def _picture(selection: Selection, found: Found, corner: Point, cell: float) -> Iterator[Use]:
+def _picture(
+    selection: Selection, found: Found, corner: Point, cell: float, symbols: Container[str]
+) -> Iterator[Use]:
     rows = laid(found.cells, selection.symmetry, COPIES, COPIES)
-    for part in (GROUND, SHAPE):
+    level = 0
+    while any(_symbol(unit.code, level) in symbols for row in rows for unit in row):
         for r, row in enumerate(rows):
             for c, unit in enumerate(row):
                 middle = corner + complex(c + 0.5, r + 0.5) * cell
-                yield Use(f"{unit.code}-{part}", Motion(1j**unit.turn, middle))
+                if (symbol := _symbol(unit.code, level)) in symbols:
+                    yield Use(symbol, Motion(1j**unit.turn, middle))
+        level += 1
 
 
 def _words(number: int, found: Found, below: Point) -> Iterator[Text]:
@@ -110,15 +115,18 @@ def _words(number: int, found: Found, below: Point) -> Iterator[Text]:
 def _symbols(
     design: Design, blocks: Blocks, codes: Sequence[str], cell: float
 ) -> dict[str, tuple[Mark, ...]]:
-    """Return each part of each unit, about its middle at turn 0."""
+    """Return each layer of each unit, about its middle at turn 0."""
     symbols: dict[str, tuple[Mark, ...]] = {}
     for code in codes:
-        way = design.colourway(code)
-        unit = blocks.master(way.recipe).units[0]
+        unit = blocks.unit(design, code)
         scale = Scale(cell / float(unit.side), complex(-cell, -cell) / 2)
-        for part, letter in ((GROUND, way.ground), (SHAPE, way.shape)):
-            colour = design.fabric(letter).colour
-            ink = Ink(colour, colour, _CLOSING[part])
-            layers = (layer for layer in unit.sewn_layers if layer.part == part)
-            symbols[f"{code}-{part}"] = tuple(Area(scale.region(layer.region), ink) for layer in layers)
+        for level, layer in enumerate(unit.sewn_layers):
+            colour = design.fabric(design.cloth(code, layer.part)).colour
+            ink = Ink(colour, colour, _CLOSING[SHAPE if level else GROUND])
+            symbols[_symbol(code, level)] = (Area(scale.region(layer.region), ink),)
     return symbols
+
+
+def _symbol(code: str, level: int) -> str:
+    """Return what a layer of a unit is called, counted from the ground."""
+    return f"{code}-{level}" if level else f"{code}-{GROUND}"

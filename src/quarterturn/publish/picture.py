@@ -11,7 +11,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
 from quarterturn.blocks import GROUND, SHAPE, Blocks, Unit
-from quarterturn.design import AnyBorder, Colourway, Design, PiecedBorder, code_of_unit
+from quarterturn.design import HALF_MARK, AnyBorder, Design, PiecedBorder, code_of_unit
 from quarterturn.geometry import Motion, Region, rectangle
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Use
 from quarterturn.setting import (
@@ -81,8 +81,8 @@ def top_sheet(design: Design, blocks: Blocks, setting: Setting, width: float, lo
     colours = {fabric.letter: fabric.colour for fabric in design.fabrics}
     top = (float(setting.width), float(setting.height))
     marks: list[Mark] = [_binding(scale, top, edge, look.ink(colours[design.binding_fabric]))]
-    halves = {name: float(blocks.unit(design, name).side) / 2 for name in names}
-    marks += [_laid(unit, halves[unit.name], scale, part) for part in look.passes for unit in setting.units]
+    middles = {name: _middle(blocks.unit(design, name)) for name in names}
+    marks += [_laid(unit, middles[unit.name], scale, part) for part in look.passes for unit in setting.units]
     marks += [Area(scale.region(cloth.region), _ink(look, cloth, colours)) for cloth in setting.cloths]
     return Sheet(
         width=width,
@@ -91,9 +91,8 @@ def top_sheet(design: Design, blocks: Blocks, setting: Setting, width: float, lo
         title=design.title,
         alt=describe_top(design, setting),
         symbols={
-            name + part: _unit_marks(blocks.unit(design, name), colourway, colours, factor, look, part)
+            name + part: _unit_marks(design, name, blocks.unit(design, name), factor, look, part)
             for name in names
-            for colourway in (design.colourway(code_of_unit(name)),)
             for part in look.passes
         },
     )
@@ -119,9 +118,8 @@ def describe_top(design: Design, setting: Setting) -> str:
     for name, count in setting.tally.items():
         counts[code_of_unit(name)] += count
     kinds = ", ".join(
-        f"{count} with {_name(design, colourway.shape)} on {_name(design, colourway.ground)}"
+        f"{count} with {' and '.join(_cloths(design, master) for master in design.masters_of(code))}"
         for code, count in counts.items()
-        for colourway in (design.colourway(code),)
     )
     borders = _described_borders(design)
     return (
@@ -152,21 +150,26 @@ def _border_name(design: Design, border: AnyBorder) -> str:
     return "pieced strips" if isinstance(border, PiecedBorder) else _name(design, border.fabric)
 
 
+def _cloths(design: Design, code: str) -> str:
+    """Return the fabrics of a master: those of its shapes on that of its ground."""
+    way = design.colourway(code)
+    shapes = dict.fromkeys(_name(design, letter) for _, letter in way.shapes)
+    return f"{', '.join(shapes)} on {_name(design, way.ground)}"
+
+
 def _name(design: Design, letter: str) -> str:
     return design.fabric(letter).name
 
 
 def _unit_marks(
-    unit: Unit, colourway: Colourway, colours: Mapping[str, str], factor: float, look: Look, part: str
+    design: Design, name: str, unit: Unit, factor: float, look: Look, part: str
 ) -> tuple[Mark, ...]:
-    """Return a sewn unit, or one part of it, at turn 0 about its middle."""
-    half = float(unit.side) / 2
-    scale = Scale(factor, complex(-half, -half) * factor)
-    cloth = {GROUND: colours[colourway.ground], SHAPE: colours[colourway.shape]}
+    """Return a sewn unit, or its grounds or shapes alone, at turn 0 about its middle."""
+    scale = Scale(factor, -_middle(unit) * factor)
     return tuple(
-        Area(scale.region(layer.region), look.ink(cloth[layer.part]))
+        Area(scale.region(layer.region), look.ink(design.fabric(design.cloth(name, layer.part)).colour))
         for layer in unit.sewn_layers
-        if part in ("", layer.part)
+        if not part or (part == GROUND) == (layer.part.rpartition(HALF_MARK)[2] == GROUND)
     )
 
 
@@ -176,9 +179,12 @@ def _ink(look: Look, cloth: PlacedCloth, colours: Mapping[str, str]) -> Ink:
     return ink if look.coloured or cloth.what != "motif" else replace(ink, fill="#ffffff")
 
 
-def _laid(unit: PlacedUnit, half: float, scale: Scale, part: str) -> Use:
-    middle = unit.motion(complex(half, half))
-    return Use(unit.name + part, Motion(unit.motion.factor, scale.point(middle)))
+def _middle(unit: Unit) -> complex:
+    return complex(float(unit.width), float(unit.height)) / 2
+
+
+def _laid(unit: PlacedUnit, middle: complex, scale: Scale, part: str) -> Use:
+    return Use(unit.name + part, Motion(unit.motion.factor, scale.point(unit.motion(middle))))
 
 
 def _binding(scale: Scale, top: tuple[float, float], edge: float, ink: Ink) -> Area:

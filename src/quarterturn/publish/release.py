@@ -10,7 +10,7 @@ import re
 from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 
-from quarterturn.blocks import Blocks
+from quarterturn.blocks import Blocks, FusedShape, Master
 from quarterturn.design import Finding, Severity
 from quarterturn.proof import Pattern, Proof, findings_text, rehearsal_sentences, rehearsal_text
 
@@ -103,16 +103,22 @@ def _templates(order: Order) -> Mapping[str, bytes]:
     design, blocks, bill = order.pattern.design, order.pattern.blocks, order.pattern.bill
     pages = template_sheets(design, blocks, bill, design.house.paper)
     files = {"templates.pdf": sheets_pdf(pages, f"{design.title} – templates")}
-    for stem, master in zip(shape_stems(blocks), blocks.masters, strict=True):
-        sheet = cutter_sheet(template_of(master.shape, master.cuts))
+    for stem, (master, shape) in zip(shape_stems(blocks), traced_shapes(blocks), strict=True):
+        upright = design.recipe(master.recipe).origin is not None
+        sheet = cutter_sheet(template_of(shape, master.cuts, upright=upright))
         files[f"{stem}.svg"] = sheet_svg(sheet).encode()
         files[f"{stem}.dxf"] = sheet_dxf(sheet).encode()
     return files
 
 
+def traced_shapes(blocks: Blocks) -> list[tuple[Master, FusedShape]]:
+    """Return every shape to trace, with its master."""
+    return [(master, shape) for master in blocks.masters for shape, _ in master.templates]
+
+
 def shape_stems(blocks: Blocks) -> list[str]:
-    """Return for each master a name of its files: letters, figures and hyphens, each name once."""
-    return [stem("shape", number, master.recipe) for number, master in enumerate(blocks.masters, 1)]
+    """Return for each shape to trace a name of its files: letters, figures and hyphens, each name once."""
+    return [stem("shape", number, shape.name) for number, (_, shape) in enumerate(traced_shapes(blocks), 1)]
 
 
 def stem(kind: str, number: int, name: str) -> str:

@@ -11,6 +11,9 @@ from functools import lru_cache
 
 from quarterturn.blocks import FusedShape
 from quarterturn.geometry import (
+    EPSILON,
+    STAY,
+    Bounds,
     Line,
     Motion,
     Path,
@@ -18,9 +21,10 @@ from quarterturn.geometry import (
     Region,
     Segment,
     StraightLine,
-    congruence,
+    is_same_mirrored,
     mirror_across_vertical,
     path_bounds,
+    path_crossings,
     region_bounds,
     shift,
 )
@@ -45,9 +49,19 @@ ROOMY = 15.0
 """A hollow of at least this radius has room for the lettering; else it stands outside the shape."""
 DETOURS = tuple(float(sign * off) for off in range(0, 43, 3) for sign in (1, -1))
 """How far off a diagonal, in degrees, the names of the web lines may stand."""
+CROSS_ROOM = 8.0
+"""Millimetres from the centre cross that the names of the web lines keep where they can."""
 DIAGONALS = (-45.0, -135.0, 135.0, 45.0)
 
 TRUE_SIZE = Scale(MM_PER_INCH)
+
+
+@dataclass(frozen=True, slots=True)
+class NumberedCut:
+    """A cut as it lies on a template, with its number in the master."""
+
+    number: int
+    line: StraightLine
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,24 +69,48 @@ class Template:
     """A shape as it is to be traced: already mirrored, where its two sides differ."""
 
     shape: FusedShape
-    cuts: tuple[StraightLine, ...]
+    cuts: tuple[NumberedCut, ...]
     mirrored: bool
     """True where the drawing is the mirror image of the sewn shape."""
 
 
-def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...]) -> Template:
-    """Return a shape ready for tracing on the paper side: the mirror image, unless both sides are the same."""
-    if congruence(shape.traced, shape.traced, mirrored=True):
-        return Template(shape, cuts, mirrored=False)
-    mirror = mirror_across_vertical()
-    turned = tuple(StraightLine(mirror(c.through), mirror(c.direction)) for c in cuts)
-    return Template(_moved(shape, mirror), turned, mirrored=True)
+def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...], *, upright: bool = False) -> Template:
+    """Return a shape ready for tracing on the paper side: the mirror image, unless both sides are the same.
+
+    One that is cut from `upright` prints may not be turned to be its mirror image. The middle of its upright box is
+    at 0; cuts that miss it are left out, and keep their numbers.
+    """
+    mirrored = not is_same_mirrored(shape.traced, upright=upright)
+    centre = path_bounds(shape.traced).centre
+    motion = shift(-centre) if abs(centre) > EPSILON else STAY
+    if mirrored:
+        motion = motion.then(mirror_across_vertical())
+    moved = _moved(shape, motion)
+    crossing = tuple(
+        NumberedCut(number, _laid(cut, motion))
+        for number, cut in enumerate(cuts, 1)
+        if _crosses(moved, _laid(cut, motion))
+    )
+    return Template(moved, crossing, mirrored)
+
+
+def _laid(cut: StraightLine, motion: Motion) -> StraightLine:
+    """Return a cut as it lies on the template; lines that are only shifted keep their direction."""
+    through = motion(cut.through)
+    return StraightLine(through, motion(cut.through + cut.direction) - through)
+
+
+def _crosses(shape: FusedShape, cut: StraightLine) -> bool:
+    return bool(path_crossings(shape.traced, cut)) or any(
+        abs(cut.side(p)) < EPSILON for p in shape.traced.corners()
+    )
 
 
 def _moved(shape: FusedShape, motion: Motion) -> FusedShape:
     return replace(
         shape,
         traced=motion.path(shape.traced),
+        hole=motion.path(shape.hole) if shape.hole else None,
         ring_out=motion.region(shape.ring_out),
         ring_in=motion.region(shape.ring_in),
     )
@@ -90,23 +128,33 @@ def template_marks(template: Template, size: str, *, everywhere: bool = False) -
         marks.append(Area(TRUE_SIZE.region(shape.ring_in), HOLLOW))
     marks += [Stroke((line,), CUT) for line in cut_lines(template)]
     marks += _cross()
-    marks.append(Area(Region((TRUE_SIZE.path(shape.traced),)), TRACED))
+    marks.append(Area(TRUE_SIZE.region(shape.region), TRACED))
     inner = inner_radius(shape)
     lettering = tuple(_lettering_inside(template, inner, size)) if inner >= ROOMY else ()
-    if lettering and are_inside(lettering, TRUE_SIZE.region(shape.ring_in)):
+    if lettering and are_inside(lettering, TRUE_SIZE.region(blank_inside(shape))):
         marks += _ring_lettering(shape, DIAGONALS if everywhere else DIAGONALS[:1])
         marks += lettering
     else:
-        marks += _cut_names_outside(shape) if template.cuts else ()
-        marks += _lettering_outside(shape, size)
+        marks += _lettering_outside(template, size)
     return tuple(marks)
 
 
+def blank_inside(shape: FusedShape) -> Region:
+    """Return where no line runs inside a shape: the hollow of its web, or the hole of a ring within its web."""
+    if not shape.hole:
+        return shape.ring_in
+    if len(shape.ring_out.paths) < 2:
+        return Region(())
+    inside = min(shape.ring_out.paths, key=lambda path: path_bounds(path).width)
+    return Region((inside if inside.area() > 0 else inside.reversed(),))
+
+
 def inner_radius(shape: FusedShape) -> float:
-    """Return half the smaller extent of the hollow in millimetres; 0 where there is none."""
-    if shape.ring_in.is_empty():
+    """Return half the smaller extent of the blank inside in millimetres; 0 where there is none."""
+    inside = blank_inside(shape)
+    if inside.is_empty():
         return 0.0
-    bounds = region_bounds(shape.ring_in)
+    bounds = region_bounds(inside)
     return min(bounds.width, bounds.height) / 2 * MM_PER_INCH
 
 
@@ -114,12 +162,23 @@ def cut_lines(template: Template) -> Iterator[Line]:
     """Return the cuts as lines that run a little beyond the web."""
     box = region_bounds(TRUE_SIZE.region(template.shape.ring_out)).grown(BEYOND)
     for cut in template.cuts:
-        through, way = TRUE_SIZE.point(cut.through), cut.direction
-        reach = min(
-            (side / 2 / abs(part) for side, part in ((box.width, way.real), (box.height, way.imag)) if part),
-            default=0.0,
-        )
-        yield Line(through - way * reach, through + way * reach)
+        if line := _within(StraightLine(TRUE_SIZE.point(cut.line.through), cut.line.direction), box):
+            yield line
+
+
+def _within(line: StraightLine, box: Bounds) -> Line | None:
+    """Return what of an endless line lies in an upright box."""
+    near, far = -math.inf, math.inf
+    for at, way, low, high in (
+        (line.through.real, line.direction.real, box.left, box.right),
+        (line.through.imag, line.direction.imag, box.top, box.bottom),
+    ):
+        if abs(way) > EPSILON:
+            first, last = sorted(((low - at) / way, (high - at) / way))
+            near, far = max(near, first), min(far, last)
+        elif not low <= at <= high:
+            return None
+    return Line(line.at(near), line.at(far)) if near < far else None
 
 
 def _cross() -> Iterator[Mark]:
@@ -129,32 +188,59 @@ def _cross() -> Iterator[Mark]:
 
 def _lettering_inside(template: Template, inner: float, size: str) -> Iterator[Mark]:
     """Return name, size, grain and the names of the cuts, each in its own part of the hollow."""
-    if template.cuts:
-        yield from _cut_names(template.shape, inner)
-    room = inner * 0.62 - 3
-    middle = inner * 0.36
-    yield from _fitted(complex(-middle, -middle), template.shape.name, room, bold=True)
-    yield from _fitted(complex(middle, middle + 2), size, room, bold=False)
-    yield from grain_arrow(complex(-middle, middle + 1), min(24.0, inner * 0.5))
+    shape = template.shape
+    for cut in template.cuts:
+        yield from _cut_name(cut, inner, blank_inside(shape))
+    room, middle = inner * 0.62 - 3, inner * 0.36
+    places = (complex(-middle, -middle), complex(middle, middle + 2), complex(-middle, middle + 1))
+    if any(min(abs(c.line.direction.real), abs(c.line.direction.imag)) > EPSILON for c in template.cuts):
+        places = (-1.4j * middle, 1.4j * middle + 2j, -1.5 * middle + 0j)
+    fitted = tuple(_fitted(places[0], shape.name, room, bold=True))
+    if fitted:
+        yield from (*fitted, *_fitted(places[1], size, room, bold=False))
+    else:
+        yield _named_below(shape, size)
+    yield from grain_arrow(places[2], min(24.0, inner * 0.5))
 
 
-def _cut_names(shape: FusedShape, inner: float) -> Iterator[Mark]:
-    for number, (turn, along) in enumerate(((-90.0, -1j), (0.0, 1 + 0j)), 1):
-        side = -1 + 0j if number == 1 else -1j
-        reach = min(inner, _distance(shape.ring_in.paths[0], turn))
-        yield Text(along * (reach - 2.5) + 1.4 * side, f"cut {number}", NOTE, "end", turn)
+def _cut_name(cut: NumberedCut, inner: float, inside: Region) -> Iterator[Text]:
+    """Return the name of a cut along its line, near where it leaves the hollow: at the top, or at the right."""
+    foot = TRUE_SIZE.point(cut.line.at(cut.line.along(0j)))
+    if abs(foot) > inner * 0.8:
+        return
+    along = _upwards(cut.line.direction)
+    turn, reach = math.degrees(cmath.phase(along)), math.sqrt(inner**2 - abs(foot) ** 2)
+    if abs(foot) < EPSILON:
+        reach = min(reach, _distance(inside.paths[0], turn))
+    yield Text(foot + along * (reach - 2.5) + along * -1.4j, f"cut {cut.number}", NOTE, "end", turn)
 
 
-def _cut_names_outside(shape: FusedShape) -> Iterator[Mark]:
+def _upwards(way: Point) -> Point:
+    """Return a direction, or the opposite one, so that it leads to the right, or straight up."""
+    upright = abs(way.real) < EPSILON
+    return way if (way.imag < 0 if upright else way.real > 0) else -way
+
+
+def _lettering_outside(template: Template, size: str) -> Iterator[Mark]:
+    shape = template.shape
     box = region_bounds(TRUE_SIZE.region(shape.ring_out)).grown(BEYOND)
-    yield Text(complex(0, box.top - 1.5), "cut 1", NOTE, "middle")
-    yield Text(complex(box.right + 1.5, 1), "cut 2", NOTE)
-
-
-def _lettering_outside(shape: FusedShape, size: str) -> Iterator[Mark]:
-    box = region_bounds(TRUE_SIZE.region(shape.ring_out)).grown(BEYOND)
-    yield Text(complex(0, box.bottom + 6), f"{shape.name}, {size}", NOTE + 0.4, "middle", bold=True)
+    for cut in template.cuts:
+        line = _within(StraightLine(TRUE_SIZE.point(cut.line.through), cut.line.direction), box)
+        if line:
+            along = _upwards(cut.line.direction)
+            end = max((line.start, line.end), key=lambda p: (p * along.conjugate()).real)
+            steep = abs(along.imag) > abs(along.real) + EPSILON
+            beyond = -1.5j if along.imag < 0 else 1.5j + NOTE * 1j
+            at = end + (beyond if steep else 1.5 + 1j)
+            yield Text(at, f"cut {cut.number}", NOTE, "middle" if steep else "start")
+    yield _named_below(shape, size)
     yield from grain_arrow(complex(box.left - 10, 0), 18.0)
+
+
+def _named_below(shape: FusedShape, size: str) -> Text:
+    """Return name and size below the web, where they find no room inside."""
+    low = region_bounds(TRUE_SIZE.region(shape.ring_out)).grown(BEYOND).bottom
+    return Text(complex(0, low + 6), f"{shape.name}, {size}", NOTE + 0.4, "middle", bold=True)
 
 
 def _fitted(at: Point, text: str, room: float, *, bold: bool) -> Iterator[Text]:
@@ -166,11 +252,13 @@ def _fitted(at: Point, text: str, room: float, *, bold: bool) -> Iterator[Text]:
 
 def _ring_lettering(shape: FusedShape, diagonals: tuple[float, ...]) -> Iterator[Mark]:
     """Return the names of the web lines on diagonals, or as near to each as none of the lines runs through them."""
-    outline = Region((shape.traced,))
-    lines = lines_of(TRUE_SIZE.region(region) for region in (shape.ring_out, outline, shape.ring_in))
+    lines = lines_of(TRUE_SIZE.region(region) for region in (shape.ring_out, shape.region, shape.ring_in))
     for angle in diagonals:
-        ways = (tuple(_ring_names(shape, angle + off)) for off in DETOURS)
-        yield from next((names for names in ways if all(is_clear(name, lines) for name in names)), ())
+        ways = [tuple(_ring_names(shape, angle + off)) for off in DETOURS]
+        ways += [tuple(_ring_names(shape, angle + 90 + off)) for off in DETOURS]
+        apart = (names for names in ways if all(abs(name.at) > CROSS_ROOM for name in names))
+        clear = (names for names in (*apart, *ways) if all(is_clear(name, lines) for name in names))
+        yield from next(clear, ())
 
 
 def _ring_names(shape: FusedShape, angle: float) -> Iterator[Text]:
@@ -178,6 +266,8 @@ def _ring_names(shape: FusedShape, angle: float) -> Iterator[Text]:
     traced, outside = _distance(shape.traced, angle), _distance(shape.ring_out.paths[0], angle)
     if outside - traced >= SMALLEST * 1.7:
         yield _along_curve("web: cut here", angle, (traced + outside) / 2, _slant(shape.traced, angle))
+    if shape.ring_in.is_empty():
+        return
     inside = _distance(shape.ring_in.paths[0], angle)
     yield _along_curve("hollow out", angle, inside - 3.2, _slant(shape.ring_in.paths[0], angle))
 
@@ -248,7 +338,7 @@ def traced_extent(template: Template) -> tuple[float, float]:
 def line_points(template: Template) -> list[Point]:
     """Return points along all curves of a template, 2 mm apart or less."""
     shape = template.shape
-    paths = (shape.traced, *shape.ring_out.paths, *shape.ring_in.paths)
+    paths = (*shape.region.paths, *shape.ring_out.paths, *shape.ring_in.paths)
     found: list[Point] = []
     for segment in (TRUE_SIZE.segment(s) for path in paths for s in path.segments):
         steps = math.ceil(segment.length() / 2)
@@ -262,7 +352,7 @@ def cutter_sheet(template: Template) -> Sheet:
     shape = template.shape
     scale = Scale(MM_PER_INCH, complex(width, height) / 2)
     marks: list[Mark] = [Area(scale.region(ring), WEB) for ring in (shape.ring_out, shape.ring_in)]
-    marks.append(Area(scale.region(Region((shape.traced,))), TRACED))
+    marks.append(Area(scale.region(shape.region), TRACED))
     marks += [moved(mark, shift(scale.origin)) for mark in _cross()]
     alt = f"The lines of the shape {shape.name} at true size: traced line, web ring and centre cross."
     return Sheet(width, height, tuple(marks), shape.name, alt)

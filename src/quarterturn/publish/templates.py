@@ -5,29 +5,16 @@ Fused shapes have no seam allowance added. Every page carries test marks, and sa
 
 from __future__ import annotations
 
-import itertools
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
-from quarterturn.blocks import SHAPE, Blocks, Master, Unit
-from quarterturn.design import Curve, Design, DrawnOutline, Paper
-from quarterturn.geometry import Bounds, Line, Path, Point, Segment, rectangle
+from quarterturn.blocks import Blocks, FusedShape, Master
+from quarterturn.design import Curve, Design, DrawnOutline, Paper, RecipeKind
+from quarterturn.geometry import path_bounds
 from quarterturn.measure import show_length
 from quarterturn.pieces import Bill
-from quarterturn.publish.paper import (
-    BLEED,
-    INK,
-    NOTE,
-    PAPER_MM,
-    PLAIN,
-    Entry,
-    Head,
-    body,
-    corner,
-    outline,
-    page,
-    wrapped,
-)
+from quarterturn.publish.curve_pages import curve_pages
+from quarterturn.publish.paper import Entry, Head, wrapped
 from quarterturn.publish.shape_marks import (
     CUT,
     HOLLOW,
@@ -41,25 +28,13 @@ from quarterturn.publish.shape_marks import (
     template_of,
     traced_extent,
 )
-from quarterturn.publish.sheet import MM_PER_INCH, Area, Ink, Mark, Scale, Sheet, Stroke, Text
-from quarterturn.publish.tiles import Tile, join_marks, key_marks, placed, seen_through, tiling
+from quarterturn.publish.sheet import Sheet
+from quarterturn.publish.true_size import Draft, Drawn, drawn_pages, numbered, pattern_name
+from quarterturn.publish.unit_pages import unit_pages, units_of
+from quarterturn.publish.wording.places import place_from_middle
 
 MOST_COUNT_ROWS = 3
 """More fabrics than fit these rows are left to the booklet's list of shapes."""
-
-LINE = 0.5
-"""Room for the width of the outermost line."""
-
-SEAM_LINE = Ink(None, INK, 0.25, (2.0, 1.2))
-
-
-@dataclass(frozen=True, slots=True)
-class Draft:
-    """A page before it knows its number: head, marks, and what it shows, in words."""
-
-    head: Head
-    marks: tuple[Mark, ...]
-    alt: str
 
 
 def template_sheets(design: Design, blocks: Blocks, bill: Bill, paper: Paper) -> tuple[Sheet, ...]:
@@ -70,94 +45,87 @@ def template_sheets(design: Design, blocks: Blocks, bill: Bill, paper: Paper) ->
     for master in (each for each in blocks.masters if each.recipe in traced):
         whole = master if master.recipe in cut else replace(master, cuts=())
         drafts += _shape_pages(design, bill, whole, paper, len(drafts) + 1)
-    for master in (each for each in blocks.masters if each.recipe in cut):
-        drafts += _unit_pages(design, master, paper)
-    return tuple(_numbered(paper, draft, k, len(drafts)) for k, draft in enumerate(drafts, 1))
-
-
-def _numbered(paper: Paper, draft: Draft, number: int, count: int) -> Sheet:
-    head = Head(draft.head.title, draft.head.rows, draft.head.legend, number, count)
-    return page(paper, head, draft.marks, draft.alt)
+    drafts += curve_pages(design, blocks, bill, paper, len(drafts) + 1)
+    for name, units in units_of(design, blocks, bill):
+        drafts += unit_pages(design, name, units, paper)
+    return tuple(numbered(paper, draft, k, len(drafts)) for k, draft in enumerate(drafts, 1))
 
 
 def _shape_pages(design: Design, bill: Bill, master: Master, paper: Paper, first: int) -> Iterator[Draft]:
-    template = template_of(master.shape, master.cuts)
-    head = Head(
-        title=f"{_pattern_name(design)} – template {master.recipe}",
-        rows=(*_about(design, master), *_counts(design, bill, master, paper), *_manner(template, paper)),
-        legend=_legend(template),
-    )
-    if _fits(template, body(paper, head), PAPER_MM[paper][0]):
-        marks = template_marks(template, _size(design, master))
-        whole = Tile(0, 0, Bounds(0, 0, 0, 0))
-        yield Draft(head, placed(whole, body(paper, head), marks), _alt(master, "whole"))
-    else:
-        yield from _tiled_pages(design, master, template, paper, head, first)
+    """Return the pages of each shape to trace: of those that are equal but for their place there is one."""
+    pages = 0
+    for shape, _ in master.templates:
+        upright = design.recipe(master.recipe).origin is not None
+        template = template_of(shape, master.cuts, upright=upright)
+        rows = (
+            *_about(design, master, shape),
+            *(_placed(design, master, shape, paper) if _is_made(bill, master) else ()),
+            *_counts(design, bill, master, shape, paper),
+            *_manner(template, paper),
+        )
+        head = Head(f"{pattern_name(design)} – template {shape.name}", rows, _legend(template))
+        for draft in drawn_pages(_drawn(design, template), head, paper, first + pages):
+            pages += 1
+            yield draft
 
 
-def _fits(template: Template, room: Bounds, paper_width: float) -> bool:
-    """Tell whether a template fits a page: the traced line inside the margins, the web line inside the bleed."""
-    (width, height), (traced, _) = extent(template), traced_extent(template)
-    return traced <= room.width and width <= paper_width - 2 * BLEED and height <= room.height
-
-
-def _tiled_pages(
-    design: Design, master: Master, template: Template, paper: Paper, head: Head, first: int
-) -> Iterator[Draft]:
-    rows = (*head.rows, *wrapped(paper, _how_to_join()))
-    head = Head(head.title, rows, head.legend)
-    room = body(paper, head)
-    width, height = extent(template)
-    tiles = tiling((width + LINE, height + LINE), (room.width, room.height))
-    marks = template_marks(template, _size(design, master), everywhere=True)
-    drawn = line_points(template)
-    for number, tile in enumerate(tiles.tiles, 1):
-        shown = (*join_marks(tiles, tile, drawn), *seen_through(tile.window, marks))
-        key = tuple(key_marks(tiles, tile, TRUE_SIZE.path(template.shape.traced), corner(paper), first))
-        part = f"part {number} of {len(tiles.tiles)}, row {tile.row + 1}, column {tile.column + 1}"
-        titled = Head(f"{head.title}, part {number} of {len(tiles.tiles)}", rows, head.legend)
-        yield Draft(titled, (*placed(tile, room, shown), *key), _alt(master, part))
-
-
-def _how_to_join() -> str:
-    return (
-        "Joining: cut one page along the grey line through its diamonds, lay it on the same line of the"
-        " next page so that diamonds with equal numbers meet, and tape."
+def _drawn(design: Design, template: Template) -> Drawn:
+    size = _size(design, template.shape)
+    return Drawn(
+        extent=extent(template),
+        inner_width=traced_extent(template)[0],
+        marks=template_marks(template, size),
+        marks_when_tiled=template_marks(template, size, everywhere=True),
+        points=line_points(template),
+        outline=TRUE_SIZE.path(template.shape.traced),
+        alt=lambda part: _alt(template, part),
     )
 
 
-def _pattern_name(design: Design) -> str:
-    return f"{design.title} (no. {design.number})" if design.number else design.title
-
-
-def _size(design: Design, master: Master) -> str:
-    shape = master.shape
+def _size(design: Design, shape: FusedShape) -> str:
     across, high = (show_length(side, design.units, sixteenths=True) for side in (shape.width, shape.height))
     return f"{across} across" if across == high else f"{across} × {high}"
 
 
-def _about(design: Design, master: Master) -> tuple[str, ...]:
-    size = _size(design, master)
+def _about(design: Design, master: Master, shape: FusedShape) -> tuple[str, ...]:
+    size = _size(design, shape)
     recipe = design.recipe(master.recipe)
-    outline = _outline_word(design, master).capitalize()
+    outline = _outline_word(design, master, shape).capitalize()
     if recipe.curve is Curve.SEWN_TRUE:
         seam = show_length(2 * master.seam, design.units)
         return (f"{outline} sewn true, {size}: spread by {seam} for the seams. True size.",)
     return (f"{outline} as drawn, {size}. True size.",)
 
 
-def _outline_word(design: Design, master: Master) -> str:
-    size = design.recipe(master.recipe).size
+def _outline_word(design: Design, master: Master, shape: FusedShape) -> str:
+    size = design.recipe(master.recipe).shapes[master.shapes.index(shape)].size
     return size.outline if isinstance(size, DrawnOutline) else "circle"
 
 
-def _counts(design: Design, bill: Bill, master: Master, paper: Paper) -> list[str]:
+def _placed(design: Design, master: Master, shape: FusedShape, paper: Paper) -> list[str]:
+    """Say where the cross of a shape goes on its master, which a short form need not say."""
+    if design.recipe(master.recipe).kind is not RecipeKind.SHAPES:
+        return []
+    crosses = [path_bounds(each.traced).centre for each in master.shapes if each.name == shape.name]
+    places = list(dict.fromkeys(place_from_middle(design, cross) for cross in crosses))
+    if places == ["on the middle"]:
+        return ["Its cross goes on the middle of the master."]
+    row = f"From the middle of the master its cross goes {'; '.join(places)}."
+    return wrapped(paper, row)[:MOST_COUNT_ROWS]
+
+
+def _is_made(bill: Bill, master: Master) -> bool:
+    return any(count.recipe == master.recipe for count in bill.masters)
+
+
+def _counts(design: Design, bill: Bill, master: Master, shape: FusedShape, paper: Paper) -> list[str]:
     """Say how many shapes to fuse of which fabric."""
     parts = []
     for count in bill.masters:
         if count.recipe == master.recipe:
-            fabric = design.fabric(design.colourway(count.code).shape)
-            parts.append(f"{count.count} of fabric {fabric.letter} ({fabric.name}) for {count.code}")
+            fabric = design.fabric(design.cloth(count.code, shape.part))
+            many = count.count * sum(each.name == shape.name for each in master.shapes)
+            parts.append(f"{many} of fabric {fabric.letter} ({fabric.name}) for {count.code}")
     for motif in bill.motifs:
         if motif.recipe == master.recipe:
             fabric = design.fabric(motif.fabric)
@@ -177,81 +145,15 @@ def _legend(template: Template) -> tuple[Entry, ...]:
     entries = [Entry(TRACED, "trace; cut the cloth here"), Entry(WEB, "web: cut here")]
     if not template.shape.ring_in.is_empty():
         entries.append(Entry(HOLLOW, "web: hollow out inside"))
-    if template.cuts:
-        entries.append(Entry(CUT, "cut 1, cut 2 (after stitching)"))
-    return tuple(entries)
+    if not template.cuts:
+        return tuple(entries)
+    numbers = ", ".join(f"cut {cut.number}" for cut in template.cuts)
+    return (*entries, Entry(CUT, f"{numbers} (after stitching)"))
 
 
-def _alt(master: Master, part: str) -> str:
-    cuts = " two cut lines," if master.cuts else ""
+def _alt(template: Template, part: str) -> str:
+    cuts = " cut lines," if template.cuts else ""
     return (
-        f"True-size template of the shape {master.recipe} ({part}): traced line, web ring, centre cross,"
+        f"True-size template of the shape {template.shape.name} ({part}): traced line, web ring, centre cross,"
         f"{cuts} grain arrow, test squares and rulers."
     )
-
-
-def _unit_pages(design: Design, master: Master, paper: Paper) -> Iterator[Draft]:
-    """Return a page for each kind of unit that fits: as trimmed, with its seam line and what its curve does."""
-    for number, unit in enumerate(master.units):
-        name = _unit_name(master, number)
-        side = show_length(unit.cut_side, design.units)
-        head = Head(
-            title=f"{_pattern_name(design)} – unit check {master.recipe}",
-            rows=(
-                f"{name[0].upper()}{name[1:]}, trimmed to {side}. True size.",
-                "Lay a trimmed unit on this page: its edges lie on the solid square,",
-                "and its curve on the curve. Do not trace or cut from this page.",
-            ),
-            legend=(
-                Entry(TRACED, "edge as trimmed"),
-                Entry(SEAM_LINE, "seam line"),
-                Entry(HOLLOW, "edge of the shape"),
-            ),
-        )
-        room = body(paper, head)
-        if float(unit.cut_side) * MM_PER_INCH <= min(room.width, room.height) - 8:
-            marks = tuple(_unit_marks(design, master, number, room.centre))
-            yield Draft(head, marks, f"True-size drawing of the {name}, trimmed to {side}.")
-
-
-def _unit_name(master: Master, number: int) -> str:
-    """Return what a kind of unit is called: by its recipe, and by its quarter where the master has several kinds."""
-    quarter = master.units[number].quarter
-    return f"unit of {master.recipe}" + (f", quarter {quarter}" if quarter else "")
-
-
-def _unit_marks(design: Design, master: Master, number: int, middle: Point) -> Iterator[Mark]:
-    unit = master.units[number]
-    side, seam = float(unit.side), float(unit.seam)
-    scale = Scale(MM_PER_INCH, middle - complex(side, side) / 2 * MM_PER_INCH)
-    shapes = (p for layer in unit.cut_layers if layer.part == SHAPE for p in layer.region.paths)
-    for path in shapes:
-        yield from (Stroke(run, HOLLOW) for run in _inner_edges(path, unit, scale))
-    yield outline(scale.path(rectangle(0, 0, side, side)), SEAM_LINE)
-    yield Area(scale.region(unit.cut_layers[0].region), TRACED)
-    low, high = scale.point(complex(-seam, -seam)), scale.point(complex(side + seam, side + seam))
-    name = f"{_unit_name(master, number)}, trimmed to {show_length(unit.cut_side, design.units)}"
-    yield Text(complex(middle.real, high.imag + 5), name, PLAIN, "middle", bold=True)
-    yield _middle_named(unit.quarter or "br", _outline_word(design, master), low, high)
-
-
-def _middle_named(quarter: str, outline: str, low: Point, high: Point) -> Text:
-    """Return the note at the corner of a unit that was the middle of its master."""
-    at_left, at_top = quarter.endswith("r"), quarter.startswith("b")
-    at = complex(low.real if at_left else high.real, low.imag - 2 if at_top else high.imag + 10)
-    return Text(at, f"middle of the traced {outline} at this corner", NOTE, "start" if at_left else "end")
-
-
-def _inner_edges(path: Path, unit: Unit, scale: Scale) -> Iterator[tuple[Segment, ...]]:
-    """Return the stretches of a shape's outline that do not lie along the edges of its unit."""
-    low, high = -float(unit.seam), float(unit.side + unit.seam)
-
-    def is_inner(segment: Segment) -> bool:
-        ends = (segment.start, segment.end)
-        upright = any(max(abs(p.real - edge) for p in ends) < 1e-6 for edge in (low, high))
-        level = any(max(abs(p.imag - edge) for p in ends) < 1e-6 for edge in (low, high))
-        return not (isinstance(segment, Line) and (upright or level))
-
-    for inner, run in itertools.groupby(path.segments, key=is_inner):
-        if inner:
-            yield tuple(scale.segment(s) for s in run)

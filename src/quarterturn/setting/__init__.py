@@ -51,6 +51,7 @@ from quarterturn.setting.tree import (
     Panel,
     PlainCloth,
 )
+from quarterturn.setting.upright import Saving, laid_upright, masters_for, other_ways
 
 __all__ = [
     "EIGHTH",
@@ -74,6 +75,7 @@ __all__ = [
     "PlacedCloth",
     "PlacedUnit",
     "PlainCloth",
+    "Saving",
     "Setting",
     "Side",
     "Stop",
@@ -87,9 +89,12 @@ __all__ = [
     "frames_of",
     "growth",
     "is_sashing",
+    "laid_upright",
     "map_findings",
+    "masters_for",
     "mitred_strip",
     "nearest_to",
+    "other_ways",
     "outermost_of",
     "picture",
     "place_all",

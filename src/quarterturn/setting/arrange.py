@@ -46,5 +46,5 @@ def _neighbours(design: Design, blocks: Blocks, units: Sequence[PlacedUnit]) -> 
 
 def _tally(design: Design, blocks: Blocks, units: Sequence[PlacedUnit]) -> dict[str, int]:
     counts = Counter(unit.name for unit in units)
-    names = [unit_name(c.code, u.quarter) for c in design.colourways for u in blocks.master(c.recipe).units]
+    names = [unit_name(c.code, u.quarter) for c in design.colourways for u in blocks.units(c.recipe)]
     return {name: counts[name] for name in names if counts[name]}

@@ -21,7 +21,7 @@ from quarterturn.design import (
     section_key,
 )
 from quarterturn.design.limits import LARGEST_QUILT
-from quarterturn.geometry import EPSILON, Motion, Region, quarter_turns, region_bounds
+from quarterturn.geometry import EPSILON, Motion, Region, quarter_turns, region_bounds, shift
 from quarterturn.measure import Length
 from quarterturn.setting.framing import framed
 from quarterturn.setting.grids import line_grid, straight_grid
@@ -104,7 +104,9 @@ class Builder:
         return Panel(name, setting.fabric, setting.width, setting.height, motifs)
 
     def _motif(self, motif: PanelMotif) -> Motif:
-        traced = self.blocks.master(motif.recipe).shape.traced
+        (shape,) = self.design.recipe(motif.recipe).shapes
+        centred = shift(-complex(float(shape.x), float(shape.y)))
+        traced = centred.path(self.blocks.master(motif.recipe).shape.traced)
         place = turned_by(motif.degrees).then(Motion(move=complex(float(motif.x), float(motif.y))))
         return Motif(motif.recipe, motif.fabric, place.path(traced))
 

@@ -6,13 +6,14 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 
-from quarterturn.blocks import SHAPE, Blocks, Unit
+from quarterturn.blocks import Blocks, Layer, Unit
 from quarterturn.design import Design
-from quarterturn.geometry import EPSILON, Arc, Line, Path, Point, Segment
+from quarterturn.geometry import EPSILON, Arc, Line, Path, Point, Segment, StraightLine
 from quarterturn.setting.joins import Turned, pair_up, side_length
 from quarterturn.setting.model import Side
 from quarterturn.setting.neighbours import Size
 from quarterturn.setting.placing import turned_in_place
+from quarterturn.setting.visible import Run, inner_seam, seen_edges
 
 Link = tuple[int, int, float]
 """Two ends that are paired at a seam, each by its number in its unit, and their distance."""
@@ -35,15 +36,22 @@ class CurvePiece:
 
 
 def curve_pieces(unit: Unit) -> tuple[CurvePiece, ...]:
-    """Return the pieces of a unit at turn 0, in the order of its outlines."""
-    shapes = [layer.region for layer in unit.sewn_layers if layer.part == SHAPE]
-    return tuple(_piece(unit, run) for shape in shapes for path in shape.paths for run in _runs(unit, path))
+    """Return the pieces of a unit at turn 0 that can be seen, in the order of its layers and their outlines."""
+    seam = inner_seam(unit)
+
+    def runs(layer: Layer) -> Iterator[Run]:
+        return (run for path in layer.region.paths for run in _runs(unit, path, seam))
+
+    return tuple(
+        CurvePiece(edge.ends, edge.length, bool(edge.run) and _is_quarter_circle(unit, edge.run))
+        for edge in seen_edges(unit, runs)
+    )
 
 
-def _runs(unit: Unit, path: Path) -> Iterator[tuple[Segment, ...]]:
-    """Return the runs of segments between those that lie along the unit's sides."""
+def _runs(unit: Unit, path: Path, seam: StraightLine | None) -> Iterator[Run]:
+    """Return the runs of segments between those that lie along the unit's sides, or along a seam inside it."""
     segments = path.segments
-    along = [_lies_along(segment, unit) for segment in segments]
+    along = [_lies_along(segment, unit, seam) for segment in segments]
     if not any(along):
         yield segments
         return
@@ -57,23 +65,20 @@ def _runs(unit: Unit, path: Path) -> Iterator[tuple[Segment, ...]]:
             run = []
 
 
-def _lies_along(segment: Segment, unit: Unit) -> bool:
+def _lies_along(segment: Segment, unit: Unit, seam: StraightLine | None) -> bool:
     a, b = segment.start, segment.end
-    return isinstance(segment, Line) and any(
+    if not isinstance(segment, Line):
+        return False
+    if seam and max(abs(seam.side(a)), abs(seam.side(b))) < NEAR:
+        return True
+    return any(
         max(abs(p - line), abs(q - line)) < NEAR
         for p, q, far in ((a.real, b.real, unit.width), (a.imag, b.imag, unit.height))
         for line in (0.0, float(far))
     )
 
 
-def _piece(unit: Unit, run: tuple[Segment, ...]) -> CurvePiece:
-    start, end = run[0].start, run[-1].end
-    closed = abs(start - end) < NEAR
-    length = sum(segment.length() for segment in run)
-    return CurvePiece(() if closed else (start, end), length, _is_quarter_circle(unit, run))
-
-
-def _is_quarter_circle(unit: Unit, run: tuple[Segment, ...]) -> bool:
+def _is_quarter_circle(unit: Unit, run: Run) -> bool:
     """Tell whether a run is an arc about a corner; the seams of a circle as drawn take s both ways off its centre."""
     (arc, *others), size = run, (float(unit.width), float(unit.height))
     if others or not isinstance(arc, Arc) or len({*_sides(arc.start, size), *_sides(arc.end, size)}) != 2:
@@ -95,10 +100,14 @@ def _sides(point: Point, size: Size) -> list[Side]:
 
 @dataclass(frozen=True, slots=True)
 class End:
-    """An end of a piece: the side on which it lies (none in a corner), and how far from that side's top or left."""
+    """An end of a piece: the side on which it lies (none in a corner), and how far from that side's top or left.
+
+    `inside` tells of an end that lies on no side, where the edge goes under another shape.
+    """
 
     side: Side | None
     at: float
+    inside: bool = False
 
 
 class Curves:
@@ -144,7 +153,7 @@ class Curves:
 def _end(point: Point, size: Size) -> End:
     sides = _sides(point, size)
     if len(sides) != 1:
-        return End(None, 0.0)
+        return End(None, 0.0, inside=not sides)
     return End(sides[0], point.real if sides[0] in (Side.TOP, Side.BOTTOM) else point.imag)
 
 

@@ -27,6 +27,8 @@ from quarterturn.design import (
 )
 from quarterturn.measure import Length
 from quarterturn.setting.building import build_top
+from quarterturn.setting.tree import Node
+from quarterturn.setting.upright import laid_upright
 
 
 def why_once(design: Design) -> str:
@@ -64,10 +66,14 @@ def growth(design: Design, blocks: Blocks) -> tuple[Growth, Growth]:
     Where nothing repeats it does not grow, whatever the number of repeats.
     """
     if repeats_of(design) is None:
-        top, _ = build_top(design, blocks)
+        top = _top(design, blocks)
         return Growth(top.width, Length(0)), Growth(top.height, Length(0))
-    (once, _), (twice, _) = (build_top(with_repeats(design, each, each), blocks) for each in (1, 2))
+    once, twice = (_top(with_repeats(design, each, each), blocks) for each in (1, 2))
     return _growth(once.width, twice.width), _growth(once.height, twice.height)
+
+
+def _top(design: Design, blocks: Blocks) -> Node:
+    return build_top(laid_upright(design, blocks), blocks)[0]
 
 
 def _growth(once: Length, twice: Length) -> Growth:

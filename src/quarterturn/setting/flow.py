@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from quarterturn.blocks import Blocks
 from quarterturn.design import Design
-from quarterturn.setting.curves import CurvePiece, Curves, Link
+from quarterturn.setting.curves import CurvePiece, Curves, End, Link
 from quarterturn.setting.joins import Turned, meeting_at
 from quarterturn.setting.model import Flow, Meeting, PlacedUnit, Side, Stop, Trail, WidestStep
 from quarterturn.setting.neighbours import Neighbours
@@ -165,16 +165,19 @@ class Network:
         return Trail(units, length, stops, circle)
 
     def side_of(self, end: int) -> Side | None:
-        """Return the side of its unit on which an end lies; None in a corner."""
+        """Return the side of its unit on which an end lies; None in a corner, or inside the unit."""
+        return self._end(end).side
+
+    def _end(self, end: int) -> End:
         unit = self.home[end >> 1]
-        return self.curves.ends(self.units[unit])[end - self.first[unit]].side
+        return self.curves.ends(self.units[unit])[end - self.first[unit]]
 
     def _stop(self, end: int) -> Stop:
         if end in self.stepping:
             return Stop.STEP
         side = self.side_of(end)
         if side is None:
-            return Stop.CORNER
+            return Stop.UNDER if self._end(end).inside else Stop.CORNER
         return Stop.EDGE if self.neighbour(self.home[end >> 1], side) == NONE else Stop.SEAM
 
     def steps(self) -> tuple[int, WidestStep | None]:

@@ -103,6 +103,8 @@ class Stop(enum.Enum):
     """At a seam, where the neighbour's curve begins a little apart."""
     CORNER = "corner"
     """In the corner of a unit, where as many as four curves may meet, so that none goes on as another."""
+    UNDER = "under"
+    """Inside a unit, where it goes under another shape or ends at a seam between two halves."""
 
 
 @dataclass(frozen=True, slots=True)

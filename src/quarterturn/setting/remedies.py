@@ -21,8 +21,7 @@ def remedy_for(builder: Builder, cell: MapCell, measure: str, size: Length, want
     """Return what brings the smaller of two things to the width or height of the larger."""
     show, strip = builder.notes.show, (wanted - size) / 2
     if isinstance(cell, Cell):
-        recipe = builder.design.colourway(cell.code).recipe
-        ways = [f"let the units of recipe {recipe} finish at {show(wanted)}"]
+        ways = _other_units(builder, cell, measure, wanted)
         if strip >= NARROWEST:
             ways.append(f"put the unit into a section with coping strips of {show(strip)}")
     else:
@@ -34,6 +33,18 @@ def remedy_for(builder: Builder, cell: MapCell, measure: str, size: Length, want
         ]
     sentence = ", or ".join(ways)
     return f"{sentence[0].upper()}{sentence[1:]}."
+
+
+def _other_units(builder: Builder, cell: Cell, measure: str, wanted: Length) -> list[str]:
+    """Return how units would fit: turned, or finished otherwise."""
+    show, child = builder.notes.show, builder.sized(cell)
+    assert child is not None, "a unit has a size"
+    if child.width == child.height:
+        recipe = builder.design.colourway(cell.code).recipe
+        return [f"let the units of recipe {recipe} finish at {show(wanted)}"]
+    turned = [f"turn `{cell.name}` by a quarter"] if getattr(child, TURNED[measure]) == wanted else []
+    upright = measure if cell.turn % 2 == 0 else TURNED[measure]
+    return [*turned, f"let `{cell.name}` finish {show(wanted)} {'wide' if upright == 'width' else 'high'}"]
 
 
 def _coping(builder: Builder, cell: SectionCell, measure: str, size: Length, wanted: Length) -> str:

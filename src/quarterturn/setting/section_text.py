@@ -93,14 +93,20 @@ def _kind(node: Node, units: Units) -> str:
     if isinstance(node, Grid):
         rows = [[child for child in row if not is_sashing(child)] for row in node.rows]
         held = [row for row in rows if row]
-        inner = {child.node for row in held for child in row}
-        sizes = {(each.width, each.height) for each in inner}
-        if all(isinstance(each, OneUnit) for each in inner) and len(sizes) == 1:
-            (width, height), what = next(iter(sizes)), "unit"
-            each = show_length(width, units) if width == height else show_rectangle(width, height, units)
-            return f"{show_count(len(held), 'row')} of {show_count(len(held[0]), what)}, each {each} finished"
-        return f"{show_count(len(held), 'row')} of {show_count(len(held[0]), 'place')}"
+        if not all(isinstance(child.node, OneUnit) for row in held for child in row):
+            return f"{show_count(len(held), 'row')} of {show_count(len(held[0]), 'place')}"
+        return f"{show_count(len(held), 'row')} of {show_count(len(held[0]), 'unit')}, {_each(held, units)}"
     return "a panel" if isinstance(node, Panel) else ""
+
+
+def _each(rows: list[list[Child]], units: Units) -> str:
+    """Return what the units of a grid finish as, or where they differ what its columns and rows do."""
+    widths, heights = [child.width for child in rows[0]], [row[0].height for row in rows]
+    if len({*widths}) == len({*heights}) == 1:
+        square, each = widths[0] == heights[0], show_length(widths[0], units)
+        return f"each {each if square else show_rectangle(widths[0], heights[0], units)} finished"
+    across, down = (", ".join(show_length(side, units) for side in sides) for sides in (widths, heights))
+    return f"columns {across} wide, rows {down} high"
 
 
 def _map(node: Node) -> Iterator[str]:

@@ -4,15 +4,19 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
+from typing import TypeVar
 
 from quarterturn.design import Design, Pressing
-from quarterturn.setting import Framed, Grid, PlainCloth, Side
+from quarterturn.measure import Length
+from quarterturn.setting import Child, Framed, Grid, PlainCloth, Side
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
 from quarterturn.steps.grids import sewn
 from quarterturn.steps.model import Chapter, LayOut
 from quarterturn.steps.naming import Names
 from quarterturn.steps.things import Pile, Placed
+
+_Part = TypeVar("_Part")
 
 Line = tuple[tuple[Placed, ...], Side | None]
 """What is sewn side by side, and the side to which its seams are pressed."""
@@ -29,17 +33,22 @@ def unit_rows_steps(names: Names, grid: Grid) -> Iterator[Draft]:
     press = [_row_press(design, index) for index in range(len(rows))]
     yield draft(Chapter.ASSEMBLY, LayOut(tuple(rows), later=later_piles(names, rows)))
 
-    pairs = _number(
-        [(pair, way) for row, way in zip(rows, press, strict=True) for pair in _pairs(row)], "pair"
-    )
-    for (parts, way), (label, count) in pairs.items():
-        yield _sewn(names, grid, parts, way, label, count)
+    laid = list(zip(rows, press, grid.rows, strict=True))
+    pair_sizes = {
+        (pair, way): _size(children)
+        for row, way, unit_row in laid
+        for pair, children in zip(_pairs(row), _pairs(unit_row), strict=True)
+    }
+    pairs = _number([(pair, way) for row, way, _ in laid for pair in _pairs(row)], "pair")
+    for line, (label, count) in pairs.items():
+        yield _sewn(names, line, pair_sizes[line], label, count)
 
-    lines = [(_in_pairs(row, way, pairs), way) for row, way in zip(rows, press, strict=True)]
+    lines = [(_in_pairs(row, way, pairs), way) for row, way, _ in laid]
+    row_sizes = {line: _size(row) for line, row in zip(lines, grid.rows, strict=True)}
     kinds = _number(lines, "row kind")
-    for (parts, way), (label, count) in kinds.items():
-        if len(parts) > 1:
-            yield _sewn(names, grid, parts, way, label, count, columns=len(rows[0]))
+    for line, (label, count) in kinds.items():
+        if len(line[0]) > 1:
+            yield _sewn(names, line, row_sizes[line], label, count)
 
     yield _centre(names, grid, [_row_label(line, kinds) for line in lines])
 
@@ -60,8 +69,13 @@ def _row_press(design: Design, index: int) -> Side | None:
     return Side.LEFT if index % 2 else Side.RIGHT
 
 
-def _pairs(row: tuple[Placed, ...]) -> list[tuple[Placed, ...]]:
+def _pairs(row: tuple[_Part, ...]) -> list[tuple[_Part, ...]]:
     return [row[i : i + 2] for i in range(0, len(row) - 1, 2)]
+
+
+def _size(children: tuple[Child, ...]) -> tuple[Length, Length]:
+    """Return width and height of a line of children as it lies."""
+    return sum((child.width for child in children), Length(0)), children[0].height
 
 
 def _number(lines: list[Line], word: str) -> dict[Line, tuple[str, int]]:
@@ -83,19 +97,10 @@ def _row_label(line: Line, kinds: dict[Line, tuple[str, int]]) -> Placed:
     return line[0][0] if len(line[0]) == 1 else Placed(kinds[line][0], 0)
 
 
-def _sewn(
-    names: Names,
-    grid: Grid,
-    parts: tuple[Placed, ...],
-    way: Side | None,
-    label: str,
-    count: int,
-    columns: int = 2,
-) -> Draft:
-    """Return the sewing of `count` equal lines of parts, `columns` units long when sewn."""
-    unit = grid.rows[0][0]
-    made = names.product(label, count, columns * unit.width, unit.height)
-    return sewn(parts, Side.RIGHT, names, way, made)
+def _sewn(names: Names, line: Line, size: tuple[Length, Length], label: str, count: int) -> Draft:
+    """Return the sewing of `count` equal lines of parts, of this size inside their seams."""
+    parts, way = line
+    return sewn(parts, Side.RIGHT, names, way, names.product(label, count, *size))
 
 
 def _centre(names: Names, grid: Grid, rows: list[Placed]) -> Draft:

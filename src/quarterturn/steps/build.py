@@ -11,10 +11,11 @@ from quarterturn.pieces import Bill
 from quarterturn.setting import Setting
 from quarterturn.steps.cutting import cutting_steps
 from quarterturn.steps.finishing import finishing_steps
-from quarterturn.steps.masters import master_steps, shape_steps
+from quarterturn.steps.masters import master_steps
 from quarterturn.steps.model import Steps
 from quarterturn.steps.naming import Names
 from quarterturn.steps.panels import panel_steps
+from quarterturn.steps.shapes import shape_steps
 from quarterturn.steps.tree import top_steps, triangle_steps
 
 

@@ -2,22 +2,34 @@
 
 from __future__ import annotations
 
+import cmath
+import math
 from collections.abc import Sequence
 
+from quarterturn.geometry import EPSILON, Motion, Point, StraightLine
 from quarterturn.steps.doing_sections import section_doing, slanting_doing
 from quarterturn.steps.lines import Plain, line_of_parts, pressed
-from quarterturn.steps.model import (
-    Action,
-    AddBorder,
-    Bind,
+from quarterturn.steps.making import (
+    Behind,
     Crease,
     CutApart,
     CutAway,
     CutOut,
-    CutPanels,
-    CutStrips,
     FuseRings,
     FuseToGround,
+    Reference,
+    Rejoin,
+    StitchEdge,
+    TraceRings,
+    Trim,
+    TrimLine,
+)
+from quarterturn.steps.model import (
+    Action,
+    AddBorder,
+    Bind,
+    CutPanels,
+    CutStrips,
     JoinEnds,
     JoinPanels,
     LabelStacks,
@@ -26,11 +38,8 @@ from quarterturn.steps.model import (
     QuiltLayers,
     SetAside,
     SewLine,
-    StitchEdge,
     Straighten,
     Subcut,
-    TraceRings,
-    Trim,
 )
 from quarterturn.steps.sections import AddMitred, CutAwayBehind, FuseToPanel, StitchMotifs, TrimToFit
 from quarterturn.steps.things import Placed
@@ -43,7 +52,7 @@ def doing(action: Action, plain: Plain) -> str:
             return _cutting(action, plain)
         case TraceRings() | FuseRings() | CutOut() | Crease() | FuseToGround() | StitchEdge():
             return _fusing(action, plain)
-        case CutApart() | CutAway() | Trim() | LabelStacks():
+        case CutApart() | CutAway() | Trim() | Rejoin() | LabelStacks():
             return _units(action, plain)
         case LayOut() | SewLine() | AddBorder():
             return _sewing(action, plain)
@@ -79,29 +88,79 @@ def _fusing(
         case TraceRings():
             room = f"rooms of {plain(action.room_width)} × {plain(action.room_height)}, {plain(action.gap)} apart"
             hand = "" if action.same_mirrored else ", mirrored"
-            return f"trace {action.recipe} on the web{hand}, {action.per_row} to a row, {room}; cut the rings out"
-        case FuseRings(recipe):
-            return f"fuse {recipe} rings to the wrong side"
-        case CutOut(recipe):
-            return f"cut {recipe} out on the drawn line"
-        case Crease(cuts):
-            return f"crease {len(cuts)} ways through the middle"
-        case FuseToGround(code, recipe):
-            return f"fuse {recipe} to the ground of {code}, middle on middle"
+            return (
+                f"trace {action.shape} on the web{hand}, {action.per_row} to a row, {room}; cut the rings out"
+            )
+        case FuseRings():
+            return f"fuse {action.shape} rings to the wrong side"
+        case CutOut():
+            return f"cut {action.shape} out on the drawn line"
+        case Crease():
+            return _creasing(action, plain)
+        case FuseToGround():
+            return f"fuse {action.shape} to the ground of {action.code}, {_places(action, plain)}"
         case StitchEdge():
             return f"stitch {plain(round(action.edge, 9))} of edge, thread to match {action.thread_fabric}"
 
 
-def _units(action: CutApart | CutAway | Trim | LabelStacks, plain: Plain) -> str:
+def _creasing(action: Crease, plain: Plain) -> str:
+    drawn = (f"draw a line through {_at(line.through, plain)} {_way(line)}" for line in action.drawn)
+    middles = (f"mark {_at(middle, plain)}" for middle in action.middles)
+    return "; ".join((f"crease {len(action.folds)} ways through the middle", *drawn, *middles))
+
+
+def _places(action: FuseToGround, plain: Plain) -> str:
+    """Say where the middles of shapes come, measured from that of the ground, and how the shapes are turned."""
+    if all(abs(place.motion(0j)) < EPSILON and place.motion.factor == 1 for place in action.places):
+        return "middle on middle"
+    return ", ".join(
+        f"middle at {_at(place.motion(0j), plain)}{_turn(place.motion)}" for place in action.places
+    )
+
+
+def _at(point: Point, plain: Plain) -> str:
+    return f"({plain(round(point.real, 9) + 0.0)}, {plain(round(point.imag, 9) + 0.0)})"
+
+
+def _turn(motion: Motion) -> str:
+    turned = round(math.degrees(cmath.phase(motion.factor)), 6) % 360
+    return f" turned {turned:g}°" if turned else ""
+
+
+def _way(line: StraightLine) -> str:
+    return f"at {round(math.degrees(cmath.phase(line.direction)), 6) % 180:g}°"
+
+
+def _units(action: CutApart | CutAway | Trim | Rejoin | LabelStacks, plain: Plain) -> str:
     match action:
         case CutApart():
             return f"cut {action.code} apart by {len(action.cuts)} cuts into {len(action.parts)}"
-        case CutAway(inside):
-            return f"cut the ground away behind the shape, {plain(inside)} inside the stitching"
-        case Trim(side):
-            return f"trim the outer edges to {plain(side)}"
+        case CutAway():
+            return "; ".join(_behind(behind, len(action.behind), plain) for behind in action.behind)
+        case Trim(lines=lines):
+            return f"trim the outer edges to {_trims(lines, plain)}"
+        case Rejoin():
+            (first, _), (second, _) = action.halves
+            press = "open" if action.press_to is None else f"to {action.halves[action.press_to][0]}"
+            ears = f", trim the ears at {action.ears} ends" if action.ears else ""
+            return f"join {first} to {second} along the cut, {plain(action.seam)} seam, press {press}{ears}"
         case LabelStacks(stacks):
             return f"stack and label {', '.join(f'{pile.count} {pile.label}' for pile in stacks)}"
+
+
+def _behind(behind: Behind, shapes: int, plain: Plain) -> str:
+    lower = len(behind.layers) - 1
+    what = "the ground" if not lower else f"the ground and {lower} {'shape' if lower == 1 else 'shapes'}"
+    which = "the shape" if shapes == 1 else f"shape {behind.number + 1}, {behind.part}"
+    return f"cut {what} away behind {which}, {plain(behind.inside)} inside the stitching"
+
+
+def _trims(lines: tuple[TrimLine, ...], plain: Plain) -> str:
+    """Say how far from what: one figure where all trims are alike, measured from edges that were cut."""
+    alike = {(line.kind, line.distance) for line in lines}
+    if len(alike) == 1 and lines[0].kind is Reference.CUT:
+        return plain(lines[0].distance)
+    return ", ".join(f"{plain(line.distance)} from the {line.kind.value}" for line in lines)
 
 
 def _sewing(action: LayOut | SewLine | AddBorder, plain: Plain) -> str:

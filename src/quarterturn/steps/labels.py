@@ -12,34 +12,43 @@ FIXED = (TOP, BACKING, BINDING, LAYERED, QUILTED, QUILT)
 """What a quilt has one of, whatever its sections are called."""
 
 
-def ring(recipe: str) -> str:
-    """Return the name of a web ring."""
-    return f"{recipe} ring"
+def ring(shape: str) -> str:
+    """Return the name of a web ring for a shape, which is called by its template."""
+    return f"{shape} ring"
 
 
-def backed(fabric: str, recipe: str) -> str:
+def backed(fabric: str, shape: str) -> str:
     """Return the name of a cloth blank with its ring fused on."""
-    return f"{fabric} {recipe}, backed"
+    return f"{fabric} {shape}, backed"
 
 
-def shape(fabric: str, recipe: str) -> str:
+def cut_out(fabric: str, shape: str) -> str:
     """Return the name of a shape cut out and ready to fuse."""
-    return f"{fabric} {recipe}"
+    return f"{fabric} {shape}"
 
 
-def creased(ground: str) -> str:
-    """Return the name of a ground square with its creases."""
-    return f"{ground}, creased"
+def creased(ground: str, recipe: str = "") -> str:
+    """Return the name of a piece of ground with its creases, which may be those of one recipe."""
+    return f"{ground}, creased for {recipe}" if recipe else f"{ground}, creased"
 
 
-def fused(code: str) -> str:
-    """Return the name of a master with its shape fused on."""
-    return f"master {code}, fused"
+def master(code: str, fused: int, stitched: int, kinds: int) -> str:
+    """Return the name of a master when so many of its kinds of shape are fused on, and so many stitched."""
+    if stitched == kinds:
+        return all_stitched(code)
+    if kinds == 1:
+        return f"master {code}, fused"
+    return f"master {code}, {fused} fused" + (f", {stitched} stitched" if stitched else "")
 
 
-def stitched(code: str) -> str:
-    """Return the name of a master with its edge stitched."""
+def all_stitched(code: str) -> str:
+    """Return the name of a master with every edge stitched."""
     return f"master {code}, stitched"
+
+
+def trimmed(code: str) -> str:
+    """Return the name of a stitched master that is trimmed before it is cut."""
+    return f"master {code}, trimmed"
 
 
 def cut_unit(name: str) -> str:
@@ -50,6 +59,11 @@ def cut_unit(name: str) -> str:
 def open_unit(name: str) -> str:
     """Return the name of a unit whose ground is cut away, still to be trimmed."""
     return f"unit {name}, cut away"
+
+
+def rejoined(name: str) -> str:
+    """Return the name of two halves rejoined, still to be trimmed."""
+    return f"unit {name}, rejoined"
 
 
 def unit(name: str) -> str:
@@ -107,7 +121,7 @@ def triangle(piece: str) -> str:
     return f"{piece} triangle"
 
 
-def trimmed(piece: str, fits: str) -> str:
+def fitted(piece: str, fits: str) -> str:
     """Return the name of a plain piece trimmed to what it is sewn to."""
     return f"{piece}, trimmed for {fits}"
 

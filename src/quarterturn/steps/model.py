@@ -10,11 +10,21 @@ import enum
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from quarterturn.design import EdgeStitch
-from quarterturn.geometry import Motion, Path, Point, Region, StraightLine
 from quarterturn.materials import Crosscut, JoinMethod
 from quarterturn.measure import Length
 from quarterturn.setting import Side
+from quarterturn.steps.making import (
+    Crease,
+    CutApart,
+    CutAway,
+    CutOut,
+    FuseRings,
+    FuseToGround,
+    Rejoin,
+    StitchEdge,
+    TraceRings,
+    Trim,
+)
 from quarterturn.steps.sections import (
     AddCorners,
     AddMitred,
@@ -82,94 +92,6 @@ class CutPanels:
 
     fabric: str
     length: Length
-
-
-@dataclass(frozen=True, slots=True)
-class TraceRings:
-    """Trace a shape on the paper side of the web, in rows; cut the ring out between `ring_out` and `ring_in`.
-
-    The shape is traced mirrored, since the web goes on the wrong side; `same_mirrored` says that this makes
-    no difference. Each tracing has a room of width × height, rooms in a row `gap` apart, rows too.
-    """
-
-    recipe: str
-    traced: Path
-    ring_out: Region
-    ring_in: Region
-    same_mirrored: bool
-    room_width: Length
-    room_height: Length
-    gap: Length
-    per_row: int
-
-
-@dataclass(frozen=True, slots=True)
-class FuseRings:
-    """Fuse a ring to the wrong side of each cloth blank; let it cool."""
-
-    recipe: str
-
-
-@dataclass(frozen=True, slots=True)
-class CutOut:
-    """Cut each shape out of its backed blank on the drawn line, and peel off the paper."""
-
-    recipe: str
-    traced: Path
-
-
-@dataclass(frozen=True, slots=True)
-class Crease:
-    """Fold each square in half both ways and crease, so that its middle and the cuts to come show."""
-
-    cuts: tuple[StraightLine, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class FuseToGround:
-    """Lay the shape's centre on the square's centre, crease on crease, and fuse it down."""
-
-    code: str
-    recipe: str
-
-
-@dataclass(frozen=True, slots=True)
-class StitchEdge:
-    """Stitch once round the closed edge of each shape, thread to match `thread_fabric`.
-
-    `start` is where to begin and end, in the master's frame: midway between two cuts, so that no cut goes
-    through the knot.
-    """
-
-    stitch: EdgeStitch
-    edge: float
-    start: Point
-    thread_fabric: str
-
-
-@dataclass(frozen=True, slots=True)
-class CutApart:
-    """Cut the square along each line in turn without moving the pieces; each part is laid by its motion."""
-
-    code: str
-    recipe: str
-    cuts: tuple[StraightLine, ...]
-    parts: tuple[tuple[str, Motion], ...]
-    """Label and motion (master's frame to unit's frame) of each piece that the cuts leave."""
-
-
-@dataclass(frozen=True, slots=True)
-class CutAway:
-    """Cut the ground away behind the shape, leaving `inside` of it inside the stitching."""
-
-    inside: Length
-
-
-@dataclass(frozen=True, slots=True)
-class Trim:
-    """Trim the two outer edges of each unit to `side`, measured from the two centre-cut edges."""
-
-    side: Length
 
 
 @dataclass(frozen=True, slots=True)
@@ -257,9 +179,9 @@ class Bind:
 
 Action: TypeAlias = (
     Straighten | CutStrips | Subcut | JoinEnds | CutPanels | TraceRings | FuseRings | CutOut | Crease
-    | FuseToGround | StitchEdge | CutApart | CutAway | Trim | SetAside | LabelStacks | FuseToPanel | StitchMotifs
-    | CutAwayBehind | CutTriangles | LayOut | SewLine | TrimToFit | AddTriangles | JoinRows | SetIn | AddCorners
-    | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | Bind
+    | FuseToGround | StitchEdge | CutApart | CutAway | Trim | Rejoin | SetAside | LabelStacks | FuseToPanel
+    | StitchMotifs | CutAwayBehind | CutTriangles | LayOut | SewLine | TrimToFit | AddTriangles | JoinRows
+    | SetIn | AddCorners | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | Bind
 )  # fmt: skip
 
 

@@ -58,7 +58,8 @@ class Names:
 
     def find(self, piece: ClothPiece) -> Piece:
         """Return the piece of the bill."""
-        return self.bill.find(piece.fabric, piece.purpose, piece.name, piece.length, piece.width)
+        size = (piece.length, piece.width)
+        return self.bill.find(piece.fabric, piece.purpose, piece.name, *size, stands=piece.stands)
 
     def raw(self, size: Length) -> Length:
         """Return a size with its seam allowances."""
@@ -92,7 +93,7 @@ class Names:
         if is_measurable(cloth.width) and is_measurable(cloth.height):
             return None, label
         width, length = sorted((cloth.width, cloth.height))
-        made = self.product(self.name(labels.trimmed(label, fits)), count, length, width)
+        made = self.product(self.name(labels.fitted(label, fits)), count, length, width)
         action = TrimToFit(fits, made.width, made.height)
         return draft(chapter, action, (Pile(label, count),), (made,)), made.label
 

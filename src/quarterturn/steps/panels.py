@@ -1,4 +1,7 @@
-"""The steps of panels: motifs fused to plain cloth, stitched, and the panel cut away behind them."""
+"""The steps of panels: motifs fused to plain cloth, stitched, and the panel cut away behind them.
+
+Behind motifs too small to be hollowed out nothing is cut away: their web holds the panel everywhere.
+"""
 
 from __future__ import annotations
 
@@ -15,6 +18,7 @@ from quarterturn.steps.grids import sewn
 from quarterturn.steps.model import Chapter
 from quarterturn.steps.naming import Names
 from quarterturn.steps.sections import CutAwayBehind, FuseToPanel, MotifEdge, PlacedMotif, StitchMotifs
+from quarterturn.steps.shapes import about_its_middle
 from quarterturn.steps.things import Pile, Placed, Product
 
 
@@ -46,9 +50,11 @@ def _panel(names: Names, blocks: Blocks, panel: Panel) -> Iterator[Draft]:
     shapes = Counter(motif.label for motif in motifs)
     used = (Pile(piece.label, count), *(Pile(name, n * count) for name, n in shapes.items()))
     yield draft(Chapter.PANELS, FuseToPanel(panel.name, motifs, turn), used, product(fused))
+    opened = any(blocks.master(motif.recipe).shape.ring_in.paths for motif in panel.motifs)
     stitching = StitchMotifs(making.stitch, _edges(blocks, panel))
-    yield draft(Chapter.PANELS, stitching, (Pile(fused, count),), product(stitched))
-    yield draft(Chapter.PANELS, CutAwayBehind(making.cut_away), (Pile(stitched, count),), product(label))
+    yield draft(Chapter.PANELS, stitching, (Pile(fused, count),), product(stitched if opened else label))
+    if opened:
+        yield draft(Chapter.PANELS, CutAwayBehind(making.cut_away), (Pile(stitched, count),), product(label))
     names.put(panel, Placed(label, 0))
 
 
@@ -56,12 +62,15 @@ def _placed(names: Names, blocks: Blocks, motif: Motif) -> PlacedMotif:
     """Return where a motif lies on the raw panel: a seam allowance further in than on the finished one."""
     seam = float(names.seam)
     motion = motion_of(blocks, motif).then(shift(complex(seam, seam)))
-    return PlacedMotif(labels.shape(motif.fabric, motif.recipe), motif.recipe, motion)
+    name = blocks.master(motif.recipe).shape.name
+    return PlacedMotif(labels.cut_out(motif.fabric, name), motif.recipe, name, motion)
 
 
 def motion_of(blocks: Blocks, motif: Motif) -> Motion:
-    """Return the motion that lays the shape as traced on its place on the finished panel."""
-    return next(iter(congruence(blocks.master(motif.recipe).shape.traced, motif.outline)), STAY)
+    """Return the motion that lays the shape, the middle of its box at 0, on its place on the finished panel."""
+    shape = blocks.master(motif.recipe).shape
+    drawn = about_its_middle(shape).path(shape.traced)
+    return next(iter(congruence(drawn, motif.outline)), STAY)
 
 
 def _edges(blocks: Blocks, panel: Panel) -> tuple[MotifEdge, ...]:

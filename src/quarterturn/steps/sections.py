@@ -144,13 +144,15 @@ class SquareUp:
 
 @dataclass(frozen=True, slots=True)
 class PlacedMotif:
-    """A shape on a panel. `motion` brings the traced shape, seen from the right side, into the panel's raw frame.
+    """A shape on a panel. `motion` brings the shape, seen from the right side, into the panel's raw frame.
 
-    The frame of a shape has its origin in the middle of its master, that of the panel at its raw top left corner.
+    The frame of a shape has its origin in the middle of its upright box, that of the panel at its raw top left corner.
+    `shape` is what its template is called.
     """
 
     label: str
     recipe: str
+    shape: str
     motion: Motion
 
 

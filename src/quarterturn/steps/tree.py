@@ -75,10 +75,8 @@ def _root_steps(names: Names, root: Node) -> Iterator[Draft]:
 
 
 def is_map_of_units(grid: Grid) -> bool:
-    """Tell whether a grid holds units alone, all of one size."""
-    nodes = [child.node for row in grid.rows for child in row]
-    sizes = {(node.width, node.height) for node in nodes}
-    return len(sizes) == 1 and all(isinstance(node, OneUnit) for node in nodes)
+    """Tell whether a grid holds units alone."""
+    return all(isinstance(child.node, OneUnit) for row in grid.rows for child in row)
 
 
 def _layout(names: Names, rows: tuple[tuple[Placed, ...], ...], *, slanting: bool = False) -> Draft:

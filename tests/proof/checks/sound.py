@@ -127,7 +127,9 @@ def in_making(**values: Any) -> Spoil:
 
 
 def with_recipe(**values: Any) -> Spoil:
-    """Return the sound pattern with its recipe changed after the other stages have run."""
+    """Return the sound pattern with its recipe changed after the other stages have run; `size` is that of its shape."""
+    if size := values.pop("size", None):
+        values["shapes"] = tuple(replace(each, size=size) for each in sound().design.recipes[0].shapes)
     recipes: tuple[Recipe, ...] = tuple(replace(each, **values) for each in sound().design.recipes)
     return design(recipes=recipes)
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from quarterturn.measure import inches
-from quarterturn.steps import Bind, CutAway, StitchEdge
+from quarterturn.steps import Behind, Bind, CutAway, StitchEdge
 from tests.proof.checks.sound import (
     EIGHTH,
     Spoil,
@@ -29,7 +29,7 @@ SPARE_FABRIC = (
 FIRES: dict[str, Spoil] = {
     "finished-size": setting(width=sound().setting.width + EIGHTH),
     "steps-misnumbered": steps(lambda all_: all_[1:]),
-    "settings-differ": action(CutAway, inside=EIGHTH),
+    "settings-differ": action(CutAway, behind=(Behind(0, "shape", EIGHTH, (-1,)),)),
     "material-missing": materials(shopping=SHOPPING[1:]),
     "material-unneeded": lambda: replace(
         text(SPARE_FABRIC)(),

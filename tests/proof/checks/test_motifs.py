@@ -56,3 +56,29 @@ def test_a_near_miss_passes(code: str) -> None:
 def test_a_motif_is_told_by_its_number_and_its_room() -> None:
     (sentence,) = found("motif-near-seam", FIRES["motif-near-seam"]())
     assert sentence.startswith('Motif 3, the round, comes within ⅛" of the seam round its panel')
+
+
+LEANING = (
+    PANELS
+    + """
+[recipes.beat]
+kind = "shapes cut"
+start = '9 1/2"'
+cuts = "none"
+[[recipes.beat.shapes]]
+name = "heart"
+outline = "heart"
+width = '3"'
+at = ['1"', '1/2"']
+turn = 30
+"""
+)
+
+
+def test_a_motif_is_held_by_the_middle_of_its_shape_wherever_its_recipe_lays_it() -> None:
+    pattern = pattern_of(LEANING.replace('{ recipe = "round"', '{ recipe = "beat"'))
+    laid = [
+        m.recipe for s in pattern.steps.steps if isinstance(s.action, FuseToPanel) for m in s.action.motifs
+    ]
+    assert "beat" in laid
+    assert found("motif-misplaced", pattern) == []

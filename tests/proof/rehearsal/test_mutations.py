@@ -5,73 +5,38 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
-from typing import Any, TypeVar
+from typing import Any
 
 import pytest
 
 from quarterturn import steps as s
 from quarterturn.geometry import Motion, Region, StraightLine, circle, offset_path
-from quarterturn.proof import ACCEPTED, Pattern, supplies_of
+from quarterturn.proof import Pattern, supplies_of
 from quarterturn.proof.rehearsal import Bolt, Supplies, area_of_difference, rehearse
 from quarterturn.setting import Side, picture
 from tests.conftest import Golden
+from tests.proof.rehearsal.faults import (
+    EIGHTH,
+    Case,
+    Mutation,
+    alter,
+    drop,
+    made_more,
+    narrower,
+    one_more,
+    rework,
+    supply,
+    swap,
+    trimmed_by,
+    verdict,
+)
 from tests.samples import ROUNDS, pattern_of
-
-EIGHTH = Fraction(1, 8)
-Case = tuple[Supplies, tuple[s.Step, ...]]
-Mutation = Callable[[Case], Case]
-A = TypeVar("A")
 
 
 @pytest.fixture(scope="module")
 def pattern() -> Pattern:
     """The sample quilt."""
     return pattern_of(ROUNDS)
-
-
-def verdict(pattern: Pattern, case: Case) -> str:
-    """Rehearse and compare: 'sound', or how the fault shows."""
-    supplies, steps = case
-    rehearsal = rehearse(supplies, s.Steps(steps))
-    if rehearsal.failures:
-        return rehearsal.failures[0].sentence
-    drawn = picture(pattern.design, pattern.blocks, pattern.setting)
-    share = area_of_difference(rehearsal.top, drawn) / float(pattern.setting.width * pattern.setting.height)
-    return "sound" if share <= ACCEPTED else f"{share:.1e} of the top differs"
-
-
-def alter(kind: type[A], change: Callable[[A], object], nth: int = 0) -> Mutation:
-    """Change the action of the nth step of a kind."""
-
-    def mutate(case: Case) -> Case:
-        supplies, steps = case
-        step = [step for step in steps if isinstance(step.action, kind)][nth]
-        changed: Any = replace(step, action=change(step.action))  # type: ignore[arg-type]
-        return supplies, tuple(changed if one is step else one for one in steps)
-
-    return mutate
-
-
-def rework(kind: type, change: Callable[[s.Step], s.Step], nth: int = 0) -> Mutation:
-    """Change the nth step of a kind as a whole."""
-
-    def mutate(case: Case) -> Case:
-        supplies, steps = case
-        step = [step for step in steps if isinstance(step.action, kind)][nth]
-        return supplies, tuple(change(one) if one is step else one for one in steps)
-
-    return mutate
-
-
-def drop(kind: type, nth: int = 0) -> Mutation:
-    """Leave a step out."""
-
-    def mutate(case: Case) -> Case:
-        supplies, steps = case
-        step = [step for step in steps if isinstance(step.action, kind)][nth]
-        return supplies, tuple(one for one in steps if one is not step)
-
-    return mutate
 
 
 def smaller_piece(label: str) -> Mutation:
@@ -122,40 +87,6 @@ def _renamed(step: s.Step, names: dict[str, str]) -> s.Step:
         return step
     uses = tuple(replace(p, label=names.get(p.label, p.label)) for p in step.uses)
     return replace(step, action=action, uses=uses)
-
-
-def swap(first: type, second: type) -> Mutation:
-    """Exchange the first steps of two kinds."""
-
-    def mutate(case: Case) -> Case:
-        supplies, steps = case
-        a = next(i for i, step in enumerate(steps) if isinstance(step.action, first))
-        b = next(i for i, step in enumerate(steps) if isinstance(step.action, second))
-        order = list(steps)
-        order[a], order[b] = order[b], order[a]
-        return supplies, tuple(order)
-
-    return mutate
-
-
-def supply(change: Callable[[Supplies], Supplies]) -> Mutation:
-    """Change what was bought."""
-    return lambda case: (change(case[0]), case[1])
-
-
-def one_more(piles: tuple[s.Pile, ...], index: int = 0, by: int = 1) -> tuple[s.Pile, ...]:
-    """Change the count of one pile."""
-    return tuple(replace(p, count=p.count + by) if i == index else p for i, p in enumerate(piles))
-
-
-def made_more(products: tuple[s.Product, ...], by: int = 1) -> tuple[s.Product, ...]:
-    """Change the count of the first product."""
-    return (replace(products[0], count=products[0].count + by), *products[1:])
-
-
-def narrower(products: tuple[s.Product, ...]) -> tuple[s.Product, ...]:
-    """Make the first product an eighth narrower."""
-    return (replace(products[0], width=products[0].width - EIGHTH), *products[1:])
 
 
 def first_turned(action: s.SewLine) -> s.SewLine:
@@ -233,7 +164,7 @@ MUTATIONS: dict[str, Mutation] = {
     ),
     "no creases": drop(s.Crease),
     "crease beside the middle": alter(
-        s.Crease, lambda a: replace(a, cuts=(StraightLine(0.125 + 0j, 1j), a.cuts[1]))
+        s.Crease, lambda a: replace(a, folds=(StraightLine(0.125 + 0j, 1j), a.folds[1]))
     ),
     "shape of the other colourway": rework(
         s.FuseToGround, lambda t: replace(t, uses=(t.uses[0], replace(t.uses[1], label="A round")))
@@ -241,8 +172,12 @@ MUTATIONS: dict[str, Mutation] = {
     "edge not stitched": drop(s.StitchEdge),
     "stitched after cutting apart": swap(s.StitchEdge, s.CutApart),
     "stitched length wrong": alter(s.StitchEdge, lambda a: replace(a, edge=a.edge + 1)),
-    "stitching started on a cut": alter(s.StitchEdge, lambda a: replace(a, start=complex(abs(a.start), 0))),
-    "stitching started beside the edge": alter(s.StitchEdge, lambda a: replace(a, start=a.start * 1.1)),
+    "stitching started on a cut": alter(
+        s.StitchEdge, lambda a: replace(a, starts=(complex(abs(a.starts[0]), 0),))
+    ),
+    "stitching started beside the edge": alter(
+        s.StitchEdge, lambda a: replace(a, starts=(a.starts[0] * 1.1,))
+    ),
     "thread to match the ground": alter(s.StitchEdge, lambda a: replace(a, thread_fabric="A")),
     "cut an eighth off the middle": alter(
         s.CutApart, lambda a: replace(a, cuts=(StraightLine(0.125 + 0j, 1j), a.cuts[1]))
@@ -259,13 +194,15 @@ MUTATIONS: dict[str, Mutation] = {
         s.CutApart, lambda a: replace(a, parts=tuple((n, m.then(Motion(1j))) for n, m in a.parts))
     ),
     "five units from a square": rework(s.CutApart, lambda t: replace(t, makes=made_more(t.makes))),
-    "ground cut away through the stitching": alter(s.CutAway, lambda a: replace(a, inside=Fraction(0))),
-    "trimmed an eighth too small": alter(s.Trim, lambda a: replace(a, side=a.side - EIGHTH)),
+    "ground cut away through the stitching": alter(
+        s.CutAway, lambda a: replace(a, behind=(replace(a.behind[0], inside=Fraction(0)),))
+    ),
+    "trimmed an eighth too small": alter(s.Trim, trimmed_by(EIGHTH)),
     "trimmed an eighth too small, and said so": rework(
         s.Trim,
         lambda t: replace(
             t,
-            action=s.Trim(t.makes[0].width - EIGHTH),
+            action=trimmed_by(EIGHTH)(t.action),
             makes=(replace(t.makes[0], width=t.makes[0].width - EIGHTH, height=t.makes[0].height - EIGHTH),),
         ),
     ),

@@ -15,16 +15,8 @@ from quarterturn.geometry import quarter_turns, shift
 from quarterturn.proof import Pattern, supplies_of
 from quarterturn.setting import Side
 from tests.conftest import Golden
-from tests.proof.rehearsal.test_mutations import (
-    EIGHTH,
-    Mutation,
-    alter,
-    drop,
-    made_more,
-    rework,
-    smaller_piece,
-    verdict,
-)
+from tests.proof.rehearsal.faults import EIGHTH, Mutation, alter, drop, made_more, rework, verdict
+from tests.proof.rehearsal.test_mutations import smaller_piece
 from tests.samples import pattern_of
 from tests.section_texts import MITRED, ON_POINT, PANELS, PIECED, SASHED
 

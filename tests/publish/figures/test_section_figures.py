@@ -139,6 +139,22 @@ def test_a_panel_is_to_scale_with_each_motif_measured_from_two_edges() -> None:
     assert '3: C round, 5¼" from the left and 9¼" from the top raw edge.' in sheet.alt
 
 
+def test_a_motif_is_drawn_with_its_number_on_the_cross_of_its_template() -> None:
+    heart = PANELS.replace('shape = { outline = "leaf", width = \'2 1/4"\', turn = 1 }', "").replace(
+        '[recipes.leaf]\nkind = "shape cut both ways"',
+        """[recipes.leaf]
+kind = "shapes cut"
+cuts = "both ways"
+shapes = [{ name = "leaf", outline = "heart", width = '2"', at = ['1"', '1/2"'], turn = 30 }]""",
+    )
+    pattern = pattern_of(heart)
+    step = next(s for s in pattern.steps.steps if isinstance(s.action, FuseToPanel))
+    sheet = panel_figure(pattern, step, 150)
+    shapes = [mark for mark in sheet.marks[2:] if isinstance(mark, Area)]
+    plate = next(mark for mark in sheet.marks if isinstance(mark, Text) and mark.text == "2")
+    assert abs(region_bounds(shapes[1].region).centre - plate.at) < 1.0
+
+
 def test_a_layout_names_the_sections_that_the_quilt_is_put_together_of() -> None:
     sheet = layout_figure(pattern_of(NESTED), 150, 150)
     assert lettering(sheet) == ["vine0", "medal0", "vine2"]

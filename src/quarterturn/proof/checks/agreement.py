@@ -6,9 +6,9 @@ from collections.abc import Iterator
 
 from quarterturn.design import Design, Severity, dotted
 from quarterturn.measure import Length, Units
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
-from quarterturn.proof.checks.sizing import centre_size, finished_size, same
-from quarterturn.proof.checks.tallying import unit_counts
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, differ, tell
+from quarterturn.proof.checks.sizing import centre_size, finished_size
+from quarterturn.proof.checks.tallying import master_codes, unit_counts
 from quarterturn.proof.checks.walking import cloths_of, motifs_of
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import (
@@ -37,7 +37,7 @@ def finished_sizes(pattern: Pattern) -> Iterator[Fault]:
     last = pattern.steps.steps[-1]
     sizes += [("The quilt as bound", finished_size(design), (made.width, made.height)) for made in last.makes]
     for name, want, found in sizes:
-        if not all(map(same, want, found)):
+        if any(map(differ, want, found)):
             sentence = (
                 f"{name} is said to finish {_rectangle(found, units)}; units and borders add up to "
                 f"{_rectangle(want, units)}."
@@ -85,12 +85,21 @@ def _stated(action: Action, design: Design) -> Iterator[tuple[str, Length, Lengt
     elif isinstance(action, LayerQuilt):
         yield "making.overage", making.overage, action.overage
     elif isinstance(action, CutAway):
-        yield "making.cut_away", making.cut_away, action.inside
+        yield from _underlaps(action, design)
     elif isinstance(action, JoinPanels):
         yield "making.backing_seam", making.backing_seam, action.seam
     elif isinstance(action, StitchEdge):
         yield "making.stitch.width", making.stitch.width, action.stitch.width
         yield "making.stitch.length", making.stitch.length, action.stitch.length
+
+
+def _underlaps(action: CutAway, design: Design) -> Iterator[tuple[str, Length, Length]]:
+    """Return how much is left inside the stitching of each shape: as it says itself, else as all do."""
+    shapes = design.recipe(action.recipe).shapes
+    for behind in action.behind:
+        own = shapes[behind.number].underlap
+        key = "making.cut_away" if own is None else dotted("recipes", action.recipe, "shapes", behind.number)
+        yield key, design.making.cut_away if own is None else own, behind.inside
 
 
 def materials_listed(pattern: Pattern) -> Iterator[Fault]:
@@ -129,9 +138,8 @@ def top_fabrics(design: Design) -> set[str]:
     """Return the letters of all fabrics that are sewn into the top."""
     used = {leaf.name for leaf in cloths_of(design)}
     used |= {motif.fabric for _, motif in motifs_of(design)}
-    for code in unit_counts(design):
-        colourway = design.colourway(code)
-        used |= {colourway.ground, colourway.shape}
+    for code in master_codes(design):
+        used |= {*design.colourway(code).letters}
     return used
 
 
@@ -148,17 +156,17 @@ def fabrics_in_use(pattern: Pattern) -> Iterator[Fault]:
 def colourways_in_use(pattern: Pattern) -> Iterator[Fault]:
     """Tell of colourways and recipes that the map does not use."""
     design = pattern.design
-    used = unit_counts(design)
+    used = {*unit_counts(design), *master_codes(design)}
     for colourway in design.colourways:
         if colourway.code not in used:
             sentence = f"The map has no unit of colourway {colourway.code}."
             yield Fault(dotted("colourways", colourway.code), sentence, "Use it in the map, or take it out.")
     recipes = {design.colourway(code).recipe for code in used}
     recipes |= {motif.recipe for _, motif in motifs_of(design)}
-    for recipe in design.recipes:
-        if recipe.name not in recipes:
-            sentence = f"The map has no unit of recipe {recipe.name}."
-            yield Fault(dotted("recipes", recipe.name), sentence, "Use it in a colourway, or take it out.")
+    for name in (*(recipe.name for recipe in design.recipes), *(each.name for each in design.rejoined)):
+        if name not in recipes:
+            sentence = f"The map has no unit of recipe {name}."
+            yield Fault(dotted("recipes", name), sentence, "Use it in a colourway, or take it out.")
 
 
 AGREEMENT = (

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections import Counter
 from collections.abc import Iterator
 
 from quarterturn.design import (
@@ -13,16 +12,19 @@ from quarterturn.design import (
     EdgeStitchKind,
     Pressing,
     Severity,
+    code_of_unit,
     dotted,
+    quarter_of_unit,
     unit_name,
 )
 from quarterturn.design.colour import value_of
 from quarterturn.measure import Units, inches, mm, show_count, show_length
 from quarterturn.proof.checks.agreement import top_fabrics
-from quarterturn.proof.checks.drafting import drafts_of
+from quarterturn.proof.checks.counts import units_needed
+from quarterturn.proof.checks.drafting import drafts_of, named_parts
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, tell
-from quarterturn.proof.checks.ledger import codes_of_units
-from quarterturn.proof.checks.tallying import turned_counts, unit_counts
+from quarterturn.proof.checks.layers import to_open
+from quarterturn.proof.checks.tallying import master_codes, turned_counts, unit_counts
 from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutAway
@@ -55,11 +57,11 @@ def turned_prints(pattern: Pattern) -> Iterator[Fault]:
     design = pattern.design
     turns, made = turned_counts(design), {count.code: count.count for count in pattern.bill.masters}
     yields = {recipe.name: draft.kinds for recipe, draft in drafts_of(design)}
-    for code in unit_counts(design):
+    for code in (code for code in unit_counts(design) if not design.colourway(code).is_rejoined):
         colourway = design.colourway(code)
         kinds = yields[colourway.recipe]
         counts = [[turns[unit_name(code, quarter), turn] for turn in range(4)] for quarter in kinds]
-        for part, letter in (("ground", colourway.ground), ("shape", colourway.shape)):
+        for part, letter in (("ground", colourway.ground), *named_parts(design, colourway)):
             direction = design.fabric(letter).direction
             want = _upright_squares(counts, min(kinds.values()), direction)
             if want > made.get(code, 0) - design.making.spare_masters:
@@ -72,7 +74,7 @@ def turned_prints(pattern: Pattern) -> Iterator[Fault]:
                     f"Choose a print without direction, balance the turns of {code} in the map, or say that the "
                     "print turns."
                 )
-                yield Fault(dotted("colourways", code, part), sentence, remedy)
+                yield Fault(f"{dotted('colourways', code)}.{part}", sentence, remedy)
 
 
 def _upright_squares(kinds: list[list[int]], each: int, direction: Direction) -> int:
@@ -152,7 +154,7 @@ def wool_needle(pattern: Pattern) -> Iterator[Fault]:
 def long_stitches(pattern: Pattern) -> Iterator[Fault]:
     """Ask for stitches short enough to hold where the cuts sever them."""
     design, stitch = pattern.design, pattern.design.making.stitch
-    shapes = {design.colourway(code).shape for code in unit_counts(design)}
+    shapes = {letter for code in master_codes(design) for _, letter in design.colourway(code).shapes}
     shapes |= {motif.fabric for _, motif in motifs_of(design)}
     longest = min((LONGEST_STITCH[design.fabric(letter).kind] for letter in shapes), default=stitch.length)
     if stitch.kind is not EdgeStitchKind.STRAIGHT and stitch.length > longest:
@@ -179,23 +181,30 @@ def raw_edges(pattern: Pattern) -> Iterator[Fault]:
 
 
 def shadows(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that the ground is cut away behind a shape that is lighter than it."""
-    design, codes = pattern.design, codes_of_units(pattern.steps)
-    opened: Counter[str] = Counter()
-    for step in pattern.steps.steps:
-        if isinstance(step.action, CutAway):
-            opened.update({codes.get(pile.label, ""): pile.count for pile in step.uses})
-    for code in unit_counts(design):
+    """Ask that the ground is cut away behind a shape that is lighter than it, in the units that are needed."""
+    design = pattern.design
+    needed = dict[str, set[str]]()
+    for name in units_needed(design):
+        colourway = design.colourway(code_of_unit(name))
+        if not colourway.is_rejoined:
+            parts = to_open(design.recipe(colourway.recipe), quarter_of_unit(name), design.making)
+            needed.setdefault(colourway.code, set()).update(parts)
+    opened = {(action.code, each.part) for action in _cut_away(pattern) for each in action.behind}
+    for code in master_codes(design):
         colourway = design.colourway(code)
-        lighter = value_of(design.fabric(colourway.shape).colour) - value_of(
-            design.fabric(colourway.ground).colour
-        )
-        if lighter > SHADOW and not opened[code]:
-            sentence = (
-                f"In colourway {code} the shape of fabric {colourway.shape} is lighter than its ground, fabric "
-                f"{colourway.ground}, and no step cuts the ground away: it shadows through."
-            )
-            yield Fault(dotted("colourways", code), sentence, REBUILD)
+        ground = value_of(design.fabric(colourway.ground).colour)
+        for part, letter in colourway.shapes:
+            lighter = value_of(design.fabric(letter).colour) - ground
+            if lighter > SHADOW and part in needed.get(code, ()) and (code, part) not in opened:
+                sentence = (
+                    f"In colourway {code} the shape of fabric {letter} is lighter than its ground, fabric "
+                    f"{colourway.ground}, and no step cuts the ground away: it shadows through."
+                )
+                yield Fault(dotted("colourways", code), sentence, REBUILD)
+
+
+def _cut_away(pattern: Pattern) -> Iterator[CutAway]:
+    return (step.action for step in pattern.steps.steps if isinstance(step.action, CutAway))
 
 
 BEHAVIOUR = (

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from quarterturn.design import Direction, Severity, dotted
 from quarterturn.materials import ClothPlan, PanelGroup
 from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_count, show_length
-from quarterturn.proof.checks.drafting import draft_of, drafts_of
+from quarterturn.proof.checks.drafting import called, draft_of, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.checks.sizing import finished_size, to_cut
 from quarterturn.proof.checks.walking import motifs_of
@@ -103,10 +103,11 @@ def web_rows(pattern: Pattern) -> Iterator[Fault]:
 def web_room(pattern: Pattern) -> Iterator[Fault]:
     """Ask that the whole ring has room on the web."""
     making, units = pattern.design.making, pattern.design.units
-    drafts = {recipe.name: draft for recipe, draft in drafts_of(pattern.design)}
+    drafts = [(recipe.name, shape) for recipe, shape in shapes_of(pattern.design)]
+    over = 2 * float(making.ring_out)
     for rows in pattern.materials.web.rows:
-        draft, over = drafts[rows.shape], 2 * float(making.ring_out)
-        want = (draft.width + over, draft.height + over)
+        wanted = [(s.width + over, s.height + over) for name, s in drafts if name == rows.recipe]
+        want = min(wanted, key=lambda size: abs(size[0] - rows.width) + abs(size[1] - rows.height))
         if rows.width < want[0] - CLOSE / 10 or rows.height < want[1] - CLOSE / 10:
             sentence = (
                 f"A ring of {rows.shape} measures {tell(want[0], units)} × {tell(want[1], units)}, and has room of "
@@ -118,11 +119,11 @@ def web_room(pattern: Pattern) -> Iterator[Fault]:
 def web_narrow(pattern: Pattern) -> Iterator[Fault]:
     """Name the shapes that are wider than the web."""
     making, units = pattern.design.making, pattern.design.units
-    for recipe, draft in drafts_of(pattern.design):
+    for recipe, draft in shapes_of(pattern.design):
         across = draft.width + 2 * float(making.ring_out)
         if across > making.web_width:
             sentence = (
-                f"The ring of {recipe.name} is {near(across, units)} across, and the web "
+                f"The ring of {called(recipe, draft)} is {near(across, units)} across, and the web "
                 f"{tell(making.web_width, units)} wide."
             )
             remedy = "Make the shape smaller, or set making.web_width to the width of your web."
@@ -267,10 +268,11 @@ def thread(pattern: Pattern) -> Iterator[Fault]:
     want: dict[str, float] = {}
     for count in pattern.bill.masters:
         colourway = pattern.design.colourway(count.code)
-        edge = draft_of(pattern.design, pattern.design.recipe(colourway.recipe)).edge
-        want[colourway.shape] = want.get(colourway.shape, 0.0) + count.count * edge
+        for shape in draft_of(pattern.design, pattern.design.recipe(colourway.recipe)).shapes:
+            letter = colourway.cloth(shape.part)
+            want[letter] = want.get(letter, 0.0) + count.count * shape.edge
     for _, motif in motifs_of(pattern.design):
-        edge = draft_of(pattern.design, pattern.design.recipe(motif.recipe)).edge
+        edge = draft_of(pattern.design, pattern.design.recipe(motif.recipe)).shape.edge
         want[motif.fabric] = want.get(motif.fabric, 0.0) + edge
     found = {stitching.fabric: stitching.edge for stitching in pattern.materials.stitching}
     for letter in sorted(want.keys() | found.keys()):

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import combinations, pairwise
 
 from quarterturn.design import Border, Design, Severity, dotted
 from quarterturn.design.colour import colour_distance, lab, value_of
+from quarterturn.proof.checks.drafting import shape_key
 from quarterturn.proof.checks.fault import Fault, check
 from quarterturn.proof.checks.laying import CORNERSTONE
-from quarterturn.proof.checks.tallying import unit_counts
+from quarterturn.proof.checks.tallying import master_codes, unit_counts
 from quarterturn.proof.checks.walking import cloths_of, motifs_of
 from quarterturn.proof.model import Pattern
 
@@ -66,8 +67,9 @@ def _meeting(design: Design) -> Iterator[tuple[str, str, str]]:
 
 def _shapes(design: Design) -> Iterator[tuple[str, str, str]]:
     for code in unit_counts(design):
-        way = design.colourway(code)
-        yield dotted("colourways", code), way.ground, way.shape
+        for master in design.masters_of(code):
+            for one, other in combinations(design.colourway(master).letters, 2):
+                yield dotted("colourways", code), one, other
     for panel, motif in motifs_of(design):
         yield panel.key, panel.name, motif.fabric
 
@@ -91,11 +93,14 @@ def _crossings(design: Design) -> Iterator[tuple[str, str, str]]:
 
 def one_cloth(pattern: Pattern) -> Iterator[Fault]:
     """Tell of a shape on a ground of its own fabric: nothing would be seen."""
-    for code in unit_counts(pattern.design):
-        colourway = pattern.design.colourway(code)
-        if colourway.ground == colourway.shape:
+    design = pattern.design
+    for code in master_codes(design):
+        colourway = design.colourway(code)
+        if len(colourway.letters) == 1:
+            recipe = design.recipe(colourway.recipe)
             sentence = f"Ground and shape of colourway {code} are both fabric {colourway.ground}: the shape is unseen."
-            yield Fault(dotted("colourways", code, "shape"), sentence, "Give the shape another fabric.")
+            key = dotted("colourways", code, shape_key(recipe))
+            yield Fault(key, sentence, "Give the shape another fabric.")
 
 
 COLOURS = (

@@ -5,32 +5,38 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Mapping
 
-from quarterturn.design import Severity, code_of_unit, dotted, quarter_of_unit, unit_name
+from quarterturn.design import (
+    Design,
+    Recipe,
+    Severity,
+    code_of_unit,
+    dotted,
+    quarter_of_unit,
+    unit_name,
+)
 from quarterturn.measure import show_count
-from quarterturn.pieces import Purpose
+from quarterturn.pieces import MasterCount, Purpose
 from quarterturn.proof.checks.drafting import drafts_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check
 from quarterturn.proof.checks.ledger import keep_ledger, made_of, names_of_units, set_aside
-from quarterturn.proof.checks.tallying import kind_counts, unit_counts
+from quarterturn.proof.checks.sides import halves_of
+from quarterturn.proof.checks.tallying import kind_counts, master_codes
 from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
-from quarterturn.steps import Crease, CutApart, CutOut, FuseRings, FuseToGround, StitchEdge, Subcut
-
-PER_SQUARE = 4
-"""Units of all kinds: each quarter is one."""
+from quarterturn.steps import Crease, CutApart, CutOut, FuseRings, FuseToGround, Step, StitchEdge, Subcut
 
 
 def units_made(pattern: Pattern) -> Iterator[Fault]:
     """Hold the units that the steps leave for sewing against the units of the map."""
-    names, made, aside = names_of_units(pattern.steps), made_of(pattern.steps), set_aside(pattern.steps)
+    names, made, aside = names_of_units(pattern), made_of(pattern.steps), set_aside(pattern.steps)
     last = {name: label for label, name in names.items()}
-    counts = kind_counts(pattern.design)
+    counts = units_needed(pattern.design)
     for name in counts.keys() | last.keys():
         label = last.get(name, "")
         found = made[label] - aside[label]
         if found != counts[name]:
             sentence = (
-                f"The map has {show_count(counts[name], 'unit')} of {_called(name)}, but the steps leave {found} "
+                f"The map needs {show_count(counts[name], 'unit')} of {_called(name)}, but the steps leave {found} "
                 "to sew."
             )
             yield Fault(dotted("colourways", code_of_unit(name)), sentence, REBUILD)
@@ -50,6 +56,16 @@ def units_tallied(pattern: Pattern) -> Iterator[Fault]:
             yield Fault(dotted("colourways", code_of_unit(name)), sentence, REBUILD)
 
 
+def units_needed(design: Design) -> Counter[str]:
+    """Count the units that the map takes, and the halves that its rejoined units are made of."""
+    found = kind_counts(design)
+    for name, count in tuple(found.items()):
+        if design.colourway(code_of_unit(name)).is_rejoined:
+            for half in halves_of(design, name):
+                found[half] += count
+    return found
+
+
 def masters_counted(pattern: Pattern) -> Iterator[Fault]:
     """Hold the squares to make against the map.
 
@@ -57,52 +73,73 @@ def masters_counted(pattern: Pattern) -> Iterator[Fault]:
     needed, and the spares. What is left over is stated.
     """
     design, spare = pattern.design, pattern.design.making.spare_masters
-    kinds = {recipe.name: draft.kinds for recipe, draft in drafts_of(design)}
-    named = kind_counts(design)
+    drafts = {recipe.name: draft for recipe, draft in drafts_of(design)}
+    named = units_needed(design)
     listed = {count.code: count for count in pattern.bill.masters}
-    for code, units in unit_counts(pattern.design).items():
-        yields = kinds[design.colourway(code).recipe]
-        most = max(-(-named[unit_name(code, quarter)] // each) for quarter, each in yields.items())
-        want = most + spare
+    for code in master_codes(design):
+        draft = drafts[design.colourway(code).recipe]
+        needs = {quarter: named[unit_name(code, quarter)] for quarter in draft.kinds}
+        want = max(-(-needs[quarter] // each) for quarter, each in draft.kinds.items()) + spare
         found = listed[code].count if code in listed else 0
+        over = want * draft.pieces - sum(needs.values())
         if found != want:
             sentence = (
-                f"{show_count(units, 'unit')} of colourway {code}, {_to_a_square(yields)} to a square, "
-                f"and {show_count(spare, 'spare')} need {show_count(want, 'square')}; the list makes {found}."
+                f"{show_count(sum(needs.values()), 'unit')} of colourway {code}, {_to_a_square(draft.kinds)} to a "
+                f"square, and {show_count(spare, 'spare')} need {show_count(want, 'square')}; the list makes {found}."
             )
             yield Fault(dotted("colourways", code), sentence, REBUILD)
-        elif listed[code].surplus_units != want * PER_SQUARE - units:
+        elif listed[code].surplus_units != over:
             sentence = (
-                f"{show_count(want, 'square')} of colourway {code} leave {want * PER_SQUARE - units} units over; the "
-                f"list says {listed[code].surplus_units}."
+                f"{show_count(want, 'square')} of colourway {code} leave {over} units over; the list says "
+                f"{listed[code].surplus_units}."
             )
             yield Fault(dotted("colourways", code), sentence, REBUILD)
 
 
 def _to_a_square(yields: Mapping[str, int]) -> str:
     each = ", ".join(f"{count} {quarter}" for quarter, count in yields.items())
-    return "four" if len(yields) == 1 else each
+    return str(next(iter(yields.values()))) if len(yields) == 1 else each
 
 
 def masters_followed(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that as many squares are creased, fused, stitched and cut apart as are listed."""
-    masters = sum(count.count for count in pattern.bill.masters)
-    shapes = masters + sum(1 for _ in motifs_of(pattern.design))
-    doings = {
-        "fused with web": (FuseRings, shapes),
-        "cut out": (CutOut, shapes),
-        "creased": (Crease, masters),
-        "fused to squares": (FuseToGround, masters),
-        "stitched": (StitchEdge, masters),
-        "cut apart": (CutApart, masters),
+    """Ask that as many squares are creased and cut apart as are listed, and every shape of each is made and fused.
+
+    Motifs are shapes too, which are fused and stitched to panels by themselves.
+    """
+    drafts = {recipe.name: draft for recipe, draft in drafts_of(pattern.design)}
+    squares = sum(count.count for count in pattern.bill.masters)
+    cut = sum(c.count for c in pattern.bill.masters if len(_recipe_of(pattern, c).cuts))
+    shapes = sum(c.count * len(drafts[c.recipe].shapes) for c in pattern.bill.masters)
+    made = shapes + sum(1 for _ in motifs_of(pattern.design))
+    wanted = {
+        "fused with web": (FuseRings, "shape", made),
+        "cut out": (CutOut, "shape", made),
+        "creased": (Crease, "square", squares),
+        "fused to squares": (FuseToGround, "shape", shapes),
+        "stitched": (StitchEdge, "shape", shapes),
+        "cut apart": (CutApart, "square", cut),
     }
     done: Counter[type] = Counter()
     for step in pattern.steps.steps:
-        done[type(step.action)] += step.uses[0].count if step.uses else 0
-    for doing, (kind, want) in doings.items():
+        done[type(step.action)] += _done(step)
+    for doing, (kind, noun, want) in wanted.items():
         if done[kind] != want:
-            sentence = f"{show_count(want, 'square')} are listed in all, but {done[kind]} are {doing}."
+            sentence = f"{show_count(want, noun)} are listed in all, but {done[kind]} are {doing}."
             yield Fault("colourways", sentence, REBUILD, doing)
+
+
+def _recipe_of(pattern: Pattern, masters: MasterCount) -> Recipe:
+    return pattern.design.recipe(masters.recipe)
+
+
+def _done(step: Step) -> int:
+    """Return how many squares or shapes a step does its work on."""
+    count = step.uses[0].count if step.uses else 0
+    if isinstance(step.action, FuseToGround):
+        return count * len(step.action.places)
+    if isinstance(step.action, StitchEdge):
+        return count * len(step.action.numbers)
+    return count
 
 
 def nothing_wanting(pattern: Pattern) -> Iterator[Fault]:

@@ -179,7 +179,11 @@ def _decider(pattern: Pattern, piece: Piece) -> str:
         return "binding.width"
     if piece.purpose not in (Purpose.GROUND, Purpose.SHAPE):
         return _key_of_plain(pattern, piece)
-    recipes = (each.recipe for each in pattern.bill.masters if piece.label in (each.ground, each.shape))
+    recipes = (
+        each.recipe
+        for each in pattern.bill.masters
+        if piece.label in (each.ground, *(blank.label for blank in each.blanks))
+    )
     return dotted("recipes", next(recipes, pattern.design.recipes[0].name), "start")
 
 
@@ -197,20 +201,24 @@ def unit_on_ruler(pattern: Pattern) -> Iterator[Fault]:
     """Ask for a trimmed unit whose side a ruler shows."""
     units = pattern.design.units
     for recipe in pattern.design.recipes:
-        side = recipe.finished + 2 * pattern.design.making.seam
-        if not is_on_ruler(side, units):
-            sentence = f"Units of {recipe.name} are trimmed to {tell(side, units)}, which no ruler shows."
-            remedy = "Change finished so that it and two seams make a size on the ruler."
-            yield Fault(dotted("recipes", recipe.name, "finished"), sentence, remedy)
+        sides = (
+            side + 2 * pattern.design.making.seam for side in (recipe.finished_width, recipe.finished_height)
+        )
+        for side in dict.fromkeys(sides):
+            if not is_on_ruler(side, units):
+                sentence = f"Units of {recipe.name} are trimmed to {tell(side, units)}, which no ruler shows."
+                remedy = "Change finished so that it and two seams make a size on the ruler."
+                yield Fault(dotted("recipes", recipe.name, "finished"), sentence, remedy)
 
 
 def too_large_to_square(pattern: Pattern) -> Iterator[Fault]:
     """Tell of squares that no ruler squares up in one go."""
     units = pattern.design.units
     for recipe in pattern.design.recipes:
-        if recipe.start > LARGEST_RULER:
+        largest = max(recipe.width, recipe.height)
+        if largest > LARGEST_RULER:
             sentence = (
-                f"The square of {recipe.name} is {tell(recipe.start, units)}; the largest square ruler is "
+                f"The square of {recipe.name} is {tell(largest, units)}; the largest square ruler is "
                 f"{tell(LARGEST_RULER, units)}."
             )
             remedy = "Make the unit smaller, or say in `about` how the square is measured out."

@@ -20,6 +20,8 @@ class Fault:
     detail: str = ""
 
 
+NOISE = Length(1, 10**6)
+
 Look = Callable[[Pattern], Iterable[Fault]]
 
 
@@ -43,6 +45,11 @@ def tell(value: Length | float, units: Units) -> str:
 def near(value: Length | float, units: Units) -> str:
     """Print a measure of a curve in trade style, to the nearest 1/16" or millimetre; no ruler shows it closer."""
     return show_length(value, units, sixteenths=True)
+
+
+def differ(want: Length, found: Length) -> bool:
+    """Tell whether two lengths differ by more than the noise of one that is irrational, known to 10⁻⁹ inch."""
+    return abs(want - found) > NOISE
 
 
 def in_millimetres(value: Length) -> str:

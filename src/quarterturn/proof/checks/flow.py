@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from quarterturn.design import Design, Severity, code_of_unit, quarter_of_unit
+from quarterturn.design import Design, RecipeKind, Severity, code_of_unit, quarter_of_unit
 from quarterturn.measure import show_count
 from quarterturn.proof.checks.drafting import Draft, draft_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
@@ -52,7 +52,9 @@ def _reaching_out(design: Design) -> bool:
     """Tell whether a shape reaches the outer sides of its units, where its edge has ends that no draft lists."""
     seam = float(design.making.seam)
     return any(
-        draft_of(design, recipe).reach > float(recipe.finished) + seam - TOUCHING for recipe in design.recipes
+        recipe.kind is RecipeKind.SHAPES
+        or max(draft_of(design, recipe).shape.reach) > float(recipe.finished) + seam - TOUCHING
+        for recipe in design.recipes
     )
 
 
@@ -79,7 +81,7 @@ def _lengths(pattern: Pattern) -> Iterator[Fault]:
     for _, draft, count in _drafted(design):
         if draft.peak is None:
             return
-        wanted += count * draft.bend * (math.pi / 2 - math.radians(draft.peak))
+        wanted += count * draft.shape.bend * (math.pi / 2 - math.radians(draft.peak))
     told = sum(trail.length for trail in (*flow.rounds, *flow.paths))
     if abs(told - wanted) > CLOSE * wanted:
         sentence = (

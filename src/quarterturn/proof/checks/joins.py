@@ -10,15 +10,25 @@ import cmath
 import math
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import TypeAlias
 
-from quarterturn.design import Design, DrawnOutline, Recipe, Severity, code_of_unit, dotted, quarter_of_unit
+from quarterturn.design import (
+    Design,
+    DrawnOutline,
+    Recipe,
+    RecipeKind,
+    Severity,
+    code_of_unit,
+    dotted,
+    quarter_of_unit,
+)
 from quarterturn.measure import Units, show_count, show_length
 from quarterturn.proof.checks.drafting import Draft, draft_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.checks.laying import Leaf, place_of
+from quarterturn.proof.checks.sides import changes, is_slight, laid_unit
 from quarterturn.proof.checks.tallying import Turned
 from quarterturn.proof.checks.walking import units_of
 from quarterturn.proof.model import Pattern
@@ -82,19 +92,16 @@ class Met:
 @lru_cache(maxsize=2)
 def seams_of(design: Design) -> Mapping[Pair, Met]:
     """Return what meets in each kind of pair of neighbours: those side by side first."""
-    drafts = {
-        c.code: draft_of(design, design.recipe(c.recipe)) for c in design.colourways if c.ground != c.shape
-    }
-    edges: dict[tuple[Turned, Side, float], list[Edge]] = {}
+    edges: dict[tuple[Turned, Side], list[Edge]] = {}
     found = {}
     for pair, (count, leaf) in _pairs(design).items():
         first, second, way = pair
-        side = float(leaf.size[0])
         for unit, where in ((first, way), (second, _FACING[way])):
-            if (unit, where, side) not in edges:
-                edges[unit, where, side] = list(_edges(unit, where, drafts, side))
-        seam = _seam(edges[first, way, side], edges[second, _FACING[way], side], side)
-        found[pair] = Met(seam, count, leaf)
+            if (unit, where) not in edges:
+                edges[unit, where] = list(_edges(design, unit, where))
+        seam = _seam(edges[first, way], edges[second, _FACING[way]], _length(leaf, way))
+        slight = _all_but_touches(design, first, way) or _all_but_touches(design, second, _FACING[way])
+        found[pair] = Met(replace(seam, doubtful=seam.doubtful or slight), count, leaf)
     return found
 
 
@@ -119,6 +126,12 @@ def _ends(leaf: Leaf, number: int) -> tuple[complex, complex]:
     width, height = (float(side) for side in leaf.size)
     corners = (0j, complex(width, 0), complex(width, height), complex(0, height))
     return leaf.motion(corners[number]), leaf.motion(corners[(number + 1) % 4])
+
+
+def _length(leaf: Leaf, way: Side) -> float:
+    """Return the length of the side of a unit that lies to the right, or below, as its map shows it."""
+    width, height = leaf.size[::-1] if leaf.turn % 2 else leaf.size
+    return float(height if way is Side.RIGHT else width)
 
 
 def _spot(leaf: Leaf, number: int) -> tuple[int, int]:
@@ -165,15 +178,31 @@ def _seam(first: list[Edge], second: list[Edge], side: float) -> Seam:
     return Seam(matches, steps, len(left) + len(right), farthest, rejoined, doubtful)
 
 
-def _edges(unit: Turned, where: Side, drafts: Mapping[str, Draft], side: float) -> Iterator[Edge]:
-    """Return where the edge of a turned unit's shape meets one of its sides.
+def _edges(design: Design, unit: Turned, where: Side) -> Iterator[Edge]:
+    """Return where the edges of a turned unit's shapes meet one of its sides.
 
     An edge at the far end is none: there the shape fills the side.
     """
+    colourway = design.colourway(code_of_unit(unit[0]))
+    if colourway.is_rejoined or design.recipe(colourway.recipe).kind is RecipeKind.SHAPES:
+        yield from _laid_edges(design, unit, where)
+    elif colourway.ground != colourway.shape:
+        recipe = design.recipe(colourway.recipe)
+        yield from _drafted_edges(draft_of(design, recipe), unit, where, float(recipe.finished_width))
+
+
+def _all_but_touches(design: Design, unit: Turned, where: Side) -> bool:
+    """Tell whether a curve of a unit of general recipes all but touches one of its sides."""
     name, turn = unit
-    draft, quarter = drafts.get(code_of_unit(name)), quarter_of_unit(name)
-    if draft is None:
-        return
+    colourway = design.colourway(code_of_unit(name))
+    if not colourway.is_rejoined and design.recipe(colourway.recipe).kind is not RecipeKind.SHAPES:
+        return False
+    return is_slight(laid_unit(design, name), _SIDES[(_SIDES.index(where) - turn) % 4])
+
+
+def _drafted_edges(draft: Draft, unit: Turned, where: Side, side: float) -> Iterator[Edge]:
+    name, turn = unit
+    quarter = quarter_of_unit(name)
     low, left = quarter.startswith("t"), quarter.endswith("l")
     seams = {
         "level": (2 if low else 0, left),
@@ -185,6 +214,19 @@ def _edges(unit: Turned, where: Side, drafts: Mapping[str, Draft], side: float) 
         for off, shape_at_corner in draft.meets[quarter, way]:
             if off < side - TOUCHING:
                 yield _carried(off, shape_at_corner, from_far_end, index, turn, side)
+
+
+def _laid_edges(design: Design, unit: Turned, where: Side) -> Iterator[Edge]:
+    """Return where one fabric gives way to another along a side of a unit laid out as polygons."""
+    name, turn = unit
+    laid = laid_unit(design, name)
+    order, index = list(laid.seen), (_SIDES.index(where) - turn) % 4
+    side = _SIDES[index]
+    length = laid.width if side in (Side.TOP, Side.BOTTOM) else laid.height
+    for change in changes(laid)[side]:
+        if design.cloth(name, change.near) != design.cloth(name, change.far):
+            above = order.index(change.near) > order.index(change.far)
+            yield _carried(change.at, above, False, index, turn, length)
 
 
 def _carried(off: float, near: bool, from_far_end: bool, index: int, turn: int, side: float) -> Edge:
@@ -202,7 +244,7 @@ def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
     if not stepping:
         return
     worst, met = max(stepping, key=lambda step: step[1].seam.distance)
-    recipe = design.recipe(design.colourway(code_of_unit(worst[0][0])).recipe)
+    recipe = _recipe_of(design, worst[0][0])
     sentence = (
         f"At {show_count(sum(each.count for _, each in stepping), 'seam')} the curves of neighbours nearly meet: "
         f"they step by up to {near(met.seam.distance, units)}.{_where_met(design, worst)}"
@@ -212,16 +254,26 @@ def stepping_edges(pattern: Pattern) -> Iterator[Fault]:
 
 def _where_met(design: Design, pair: Pair) -> str:
     """Say how the step comes about where a circle meets its own turned neighbour: at a, and at u − a."""
-    recipes = {design.colourway(code_of_unit(name)).recipe for name, _ in pair[:2]}
-    recipe = design.recipe(min(recipes))
-    if len(recipes) > 1 or isinstance(recipe.size, DrawnOutline):
-        return ""
+    recipes = {_recipe_of(design, name) for name, _ in pair[:2]}
+    recipe = min(recipes, key=lambda each: each.name)
     along = draft_of(design, recipe).crossing
+    if len(recipes) > 1 or along is None or isinstance(recipe.size, DrawnOutline):
+        return ""
     there, here = near(float(recipe.finished) - along, design.units), near(along, design.units)
     return f" The curve of {recipe.name} meets the side {here} from one end, and so {there} from the other."
 
 
+def _recipe_of(design: Design, name: str) -> Recipe:
+    """Return the recipe of the masters that a unit comes from."""
+    code, *_ = design.masters_of(code_of_unit(name))
+    return design.recipe(design.colourway(code).recipe)
+
+
 def _mended(recipe: Recipe, units: Units) -> str:
+    if recipe.kind is RecipeKind.SHAPES:
+        return (
+            f'Set curve = "sewn true" in recipes.{recipe.name}, move or resize its shapes, or turn the units.'
+        )
     if isinstance(recipe.size, DrawnOutline):
         return f'Set curve = "sewn true" in recipes.{recipe.name} where its own quarters meet; or turn the units.'
     return (
@@ -251,7 +303,7 @@ def _rejoined_seams(design: Design) -> Counter[str]:
     found: Counter[str] = Counter()
     for pair, met in seams_of(design).items():
         if met.seam.rejoined:
-            found[design.colourway(code_of_unit(pair[0][0])).recipe] += met.count
+            found[_recipe_of(design, pair[0][0]).name] += met.count
     return found
 
 

@@ -12,6 +12,7 @@ from quarterturn.design import (
     LineSet,
     OnPointSet,
     PanelSet,
+    RecipeKind,
     SectionSet,
     Severity,
     StraightSet,
@@ -53,8 +54,12 @@ def _nearest(value: Length, units: Units) -> str:
 
 def _sizes(design: Design) -> Iterator[tuple[str, Length]]:
     for recipe in design.recipes:
-        yield dotted("recipes", recipe.name, "finished"), recipe.finished
-        yield dotted("recipes", recipe.name, "trim"), recipe.trim
+        if recipe.kind is RecipeKind.SHAPES:
+            yield dotted("recipes", recipe.name, "width"), recipe.width
+            yield dotted("recipes", recipe.name, "height"), recipe.height
+        else:
+            yield dotted("recipes", recipe.name, "finished"), recipe.finished
+        yield dotted("recipes", recipe.name, "trim"), recipe.trim_width
     yield from _border_widths("borders", design.borders)
     for key, setting in settings_of(design):
         yield from _setting_sizes(key, setting)

@@ -7,12 +7,12 @@ import math
 from collections.abc import Iterator
 
 from quarterturn.design import PanelMotif, Severity
-from quarterturn.geometry import Motion, Region, region_bounds, same_region
+from quarterturn.geometry import Motion, Region, path_bounds, region_bounds, same_region, shift
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near
 from quarterturn.proof.checks.laying import PANEL, Leaf
 from quarterturn.proof.checks.walking import cloths_of, panel_of
 from quarterturn.proof.model import Pattern
-from quarterturn.steps import FuseToPanel
+from quarterturn.steps import FuseToPanel, PlacedMotif
 
 CLEARANCE = 1 / 8
 """From a motif to the finished edge of its panel, in inches: nearer, and the seam touches it (common practice)."""
@@ -30,20 +30,27 @@ def motifs_placed(pattern: Pattern) -> Iterator[Fault]:
         wanted = panel_of(pattern.design, step.action.panel).motifs
         found = step.action.motifs
         for number, motif in enumerate(wanted, start=1):
-            motion = found[number - 1].motion if number <= len(found) else None
-            want = complex(float(motif.x) + seam, float(motif.y) + seam)
-            if motion is None or abs(motion.move - want) > CLOSE or not _turned_alike(pattern, motif, motion):
+            laid = _laid(pattern, found[number - 1]) if number <= len(found) else None
+            want = _wanted(pattern, motif, complex(seam, seam))
+            if laid is None or not same_region(want, laid):
                 which = f"motif {number} of {step.action.panel}"
                 sentence = f"Step {step.number} does not lay {which} where the design has it."
                 yield Fault(_key(panels[step.action.panel], number), sentence, REBUILD, f"step {step.number}")
 
 
-def _turned_alike(pattern: Pattern, motif: PanelMotif, motion: Motion) -> bool:
-    """Tell whether a shape is laid as the design turns it; a shape may be itself in several turns."""
-    wanted = Motion(cmath.rect(1.0, math.radians(motif.degrees)))
+def _wanted(pattern: Pattern, motif: PanelMotif, seams: complex = 0j) -> Region:
+    """Return the outline of a motif on its panel as the design says: the middle of its shape at its place, turned."""
+    (shape,) = pattern.design.recipe(motif.recipe).shapes
+    turn = cmath.rect(1.0, math.radians(motif.degrees))
+    place = complex(float(motif.x), float(motif.y)) + seams
+    motion = Motion(turn, place - turn * complex(float(shape.x), float(shape.y)))
+    return motion.region(Region((pattern.blocks.master(motif.recipe).shape.traced,)))
+
+
+def _laid(pattern: Pattern, motif: PlacedMotif) -> Region:
+    """Return the outline of a motif on its raw panel as a step lays it, by the middle of its template."""
     traced = pattern.blocks.master(motif.recipe).shape.traced
-    laid = Motion(motion.factor, 0j, motion.mirrored)
-    return same_region(wanted.region(Region((traced,))), laid.region(Region((traced,))))
+    return motif.motion.region(shift(-path_bounds(traced).centre).region(Region((traced,))))
 
 
 def _panels(pattern: Pattern) -> Iterator[Leaf]:
@@ -75,9 +82,7 @@ def motifs_near_seams(pattern: Pattern) -> Iterator[Fault]:
 
 def _room(pattern: Pattern, motif: PanelMotif, width: float, height: float) -> float:
     """Return how far the outline of a motif stays inside its panel's finished edge, at the nearest."""
-    place = Motion(cmath.rect(1.0, math.radians(motif.degrees)), complex(float(motif.x), float(motif.y)))
-    traced = pattern.blocks.master(motif.recipe).shape.traced
-    box = region_bounds(place.region(Region((traced,))))
+    box = region_bounds(_wanted(pattern, motif))
     return min(box.left, box.top, width - box.right, height - box.bottom)
 
 

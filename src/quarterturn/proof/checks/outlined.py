@@ -55,7 +55,7 @@ def measured(size: DrawnOutline, curve: Curve, seam: Length) -> Measured:
     return Measured(
         width=right - left,
         height=bottom - top,
-        bend=min(_bends(path), default=FAR),
+        bend=min(bends(path), default=FAR),
         room=float(shapely.maximum_inscribed_circle(whole, 1e-4).length),
         edge=path.length(),
         area_left=sum(_beyond(whole, quarter, s).area for quarter in QUARTERS) / whole.area,
@@ -123,7 +123,7 @@ def _edges(whole: BaseGeometry, quarter: str, way: str, seam: float) -> Iterator
         yield stop, True
 
 
-def _bends(path: Path) -> Iterator[float]:
+def bends(path: Path) -> Iterator[float]:
     """Return the radius of each arc, and radii along each cubic, by the circle through three near points."""
     for segment in path.segments:
         if isinstance(segment, Arc):

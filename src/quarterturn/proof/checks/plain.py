@@ -26,6 +26,7 @@ from quarterturn.measure import (
     show_count,
 )
 from quarterturn.pieces import Grain, Piece, Purpose
+from quarterturn.proof.checks.drafting import named_parts
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.checks.laying import (
     BORDER,
@@ -268,10 +269,11 @@ def unit_print(pattern: Pattern) -> Iterator[Fault]:
     """Tell of a print with a direction in units that stand on a corner: it slants in all of them."""
     design = pattern.design
     slanting = {code_of_unit(leaf.name) for leaf in units_of(design) if leaf.eighths % 2}
+    masters = {code for used in slanting for code in design.masters_of(used)}
     for colourway in design.colourways:
-        if colourway.code not in slanting:
+        if colourway.code not in masters:
             continue
-        for part, letter in (("ground", colourway.ground), ("shape", colourway.shape)):
+        for part, letter in (("ground", colourway.ground), *named_parts(design, colourway)):
             if design.fabric(letter).direction is not Direction.NONE:
                 sentence = (
                     f"The print of fabric {letter} is {design.fabric(letter).direction.value}; in units of colourway "

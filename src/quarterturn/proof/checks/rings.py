@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import Severity, default_making, dotted
+from quarterturn.design import Design, Severity, default_making, dotted
 from quarterturn.geometry import Region, region_bounds
-from quarterturn.measure import show_count, show_length
-from quarterturn.proof.checks.drafting import drafts_of
+from quarterturn.measure import Length, show_count, show_length
+from quarterturn.proof.checks.drafting import Draft, called, drafts_of, shape_key, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, near, tell
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import TraceRings
@@ -35,16 +35,17 @@ def hollows(pattern: Pattern) -> Iterator[Fault]:
     """Ask for a hollow in every ring, so that the ground behind the shape can be lifted and cut away."""
     design, units = pattern.design, pattern.design.units
     ring = float(design.making.ring_in)
-    for recipe, draft in drafts_of(design):
-        across = 2 * (draft.room - ring)
+    for recipe, shape in shapes_of(design):
+        across = 2 * (shape.room - ring)
         if across < LEAST_HOLLOW:
+            hollow = near(max(across, 0.0), units)
             sentence = (
-                f"The web of {recipe.name} would have a hollow of {near(max(across, 0.0), units)} across, too small "
-                "to cut out: the shape is glued down all over, stiff, and its ground cannot be cut away."
+                f"The web of {called(recipe, shape)} would have a hollow of {hollow} across, too small to cut out: "
+                "the shape is glued down all over, stiff, and its ground cannot be cut away."
             )
-            most = show_length(max(draft.room - LEAST_HOLLOW / 2, 0.0), units, sixteenths=True)
+            most = show_length(max(shape.room - LEAST_HOLLOW / 2, 0.0), units, sixteenths=True)
             remedy = f"Make the shape larger, or set making.ring_in to {most} or less."
-            yield Fault(dotted("recipes", recipe.name, "shape"), sentence, remedy)
+            yield Fault(dotted("recipes", recipe.name, shape_key(recipe)), sentence, remedy)
 
 
 def ring_widths(pattern: Pattern) -> Iterator[Fault]:
@@ -61,16 +62,29 @@ def ring_widths(pattern: Pattern) -> Iterator[Fault]:
 
 
 def glued_ground(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that the ground to be cut away is not glued to the ring."""
+    """Ask that what is to be cut away behind a shape is not glued to its ring."""
     making, units = pattern.design.making, pattern.design.units
-    cut = making.stitch.width + making.cut_away
-    if making.ring_in > cut:
-        sentence = (
-            f"The web reaches {tell(making.ring_in, units)} inside the line, but the ground is cut away from "
-            f"{near(cut, units)} inside it: there it is glued to the shape."
-        )
+    if sentence := _glued(pattern.design, making.cut_away, "the ground"):
         remedy = f"Set making.ring_in to {show_length(making.cut_away, units)}, as cut_away is."
         yield Fault("making.ring_in", sentence, remedy)
+    for recipe in pattern.design.recipes:
+        for number, shape in enumerate(recipe.shapes):
+            if shape.underlap is None:
+                continue
+            if sentence := _glued(pattern.design, shape.underlap, f"what lies below the {shape.part}"):
+                key = dotted("recipes", recipe.name, "shapes", number, "underlap")
+                yield Fault(key, sentence, f"Make underlap {tell(making.ring_in, units)} or more.")
+
+
+def _glued(design: Design, left: Length, what: str) -> str:
+    """Say that web reaches beyond what is left inside the stitching; nothing where it does not."""
+    cut, units = design.making.stitch.width + left, design.units
+    if design.making.ring_in <= cut:
+        return ""
+    return (
+        f"The web reaches {tell(design.making.ring_in, units)} inside the line, but {what} is cut away from "
+        f"{near(cut, units)} inside it: there it is glued to the shape."
+    )
 
 
 def close_cutting(pattern: Pattern) -> Iterator[Fault]:
@@ -88,15 +102,16 @@ def close_cutting(pattern: Pattern) -> Iterator[Fault]:
 def room_to_cut_away(pattern: Pattern) -> Iterator[Fault]:
     """Ask that there is ground to cut away inside the stitching."""
     making, units = pattern.design.making, pattern.design.units
-    for recipe, draft in drafts_of(pattern.design):
-        room = draft.room - float(making.stitch.width + making.cut_away)
+    for recipe, shape in shapes_of(pattern.design):
+        room = shape.room - float(making.stitch.width + making.cut_away)
         if room < LEAST_ROOM:
+            left = near(max(room, 0.0), units)
             sentence = (
-                f"Behind the shape of {recipe.name} only {near(max(room, 0.0), units)} of ground, measured from its "
-                "middle, could be cut away: too little to hold on to."
+                f"Behind the shape of {called(recipe, shape)} only {left} of ground, measured from its middle, "
+                "could be cut away: too little to hold on to."
             )
             remedy = "Make the shape larger, or making.cut_away smaller."
-            yield Fault(dotted("recipes", recipe.name, "shape"), sentence, remedy)
+            yield Fault(dotted("recipes", recipe.name, shape_key(recipe)), sentence, remedy)
 
 
 def ring_lines(pattern: Pattern) -> Iterator[Fault]:
@@ -106,11 +121,10 @@ def ring_lines(pattern: Pattern) -> Iterator[Fault]:
     for step in pattern.steps.steps:
         if not isinstance(step.action, TraceRings) or step.action.recipe not in drafts:
             continue
-        draft = drafts[step.action.recipe]
-        inner = 2 * (draft.reach - float(design.making.ring_in))
-        wanted = [draft.width + 2 * float(design.making.ring_out)]
-        found = [_across(step.action.ring_out)]
+        draft, found = drafts[step.action.recipe], [_across(step.action.ring_out)]
+        wanted = [_outer(draft, found[0], float(design.making.ring_out))]
         if draft.peak is not None:  # a circle: the hollow of an outline with points ends short of them
+            inner = draft.shape.width - 2 * float(design.making.ring_in)
             wanted.append(inner if inner >= LEAST_HOLLOW else 0.0)
             found.append(_across(step.action.ring_in))
         for name, want, is_ in zip(("outer", "inner"), wanted, found, strict=False):
@@ -122,15 +136,22 @@ def ring_lines(pattern: Pattern) -> Iterator[Fault]:
                 yield Fault("making.ring_in", sentence, REBUILD, f"step {step.number}")
 
 
+def _outer(draft: Draft, found: float, ring: float) -> float:
+    """Return how wide the web of one of a recipe's shapes is: of that which comes nearest to what was found."""
+    return min((shape.width + 2 * ring for shape in draft.shapes), key=lambda width: abs(width - found))
+
+
 def _across(region: Region) -> float:
     return region_bounds(region).width if region.paths else 0.0
 
 
 def rings_traced(pattern: Pattern) -> Iterator[Fault]:
-    """Ask for as many rings as squares and motifs are made of each recipe."""
+    """Ask for as many rings as squares are made of each recipe, and of each of its shapes, and as motifs are."""
+    drafts = {recipe.name: draft for recipe, draft in drafts_of(pattern.design)}
     needed: dict[str, int] = {}
     for count in pattern.bill.masters:
-        needed[count.recipe] = needed.get(count.recipe, 0) + count.count
+        shapes = len(drafts[count.recipe].shapes) if count.recipe in drafts else 1
+        needed[count.recipe] = needed.get(count.recipe, 0) + count.count * shapes
     for motif in pattern.bill.motifs:
         needed[motif.recipe] = needed.get(motif.recipe, 0) + motif.count
     traced: dict[str, int] = {}
@@ -138,11 +159,17 @@ def rings_traced(pattern: Pattern) -> Iterator[Fault]:
         if isinstance(step.action, TraceRings):
             made = sum(product.count for product in step.makes)
             traced[step.action.recipe] = traced.get(step.action.recipe, 0) + made
-    for recipe in sorted((needed.keys() | traced.keys()) - set(pattern.materials.web.unplaced)):
+    for recipe in sorted((needed.keys() | traced.keys()) - _too_wide(pattern)):
         want, found = needed.get(recipe, 0), traced.get(recipe, 0)
         if want != found:
-            sentence = f"{show_count(want, 'square')} of {recipe} need a shape each, but {found} are traced."
+            sentence = f"The squares of {recipe} need {show_count(want, 'shape')}, but {found} are traced."
             yield Fault(dotted("recipes", recipe), sentence, REBUILD)
+
+
+def _too_wide(pattern: Pattern) -> set[str]:
+    """Return the recipes of which some shape fits no web, which another check tells."""
+    unplaced = set(pattern.materials.web.unplaced)
+    return {m.recipe for m in pattern.blocks.masters if unplaced & {shape.name for shape in m.shapes}}
 
 
 RINGS = (

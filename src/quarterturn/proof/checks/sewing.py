@@ -7,12 +7,13 @@ import math
 from collections.abc import Iterator
 from itertools import pairwise
 
-from quarterturn.design import Pressing, Severity, code_of_unit
+from quarterturn.design import Pressing, Severity
 from quarterturn.geometry import Motion
 from quarterturn.measure import show_count
 from quarterturn.proof.checks.fault import REBUILD, Fault, check
 from quarterturn.proof.checks.laying import Leaf, place_of
 from quarterturn.proof.checks.seams import crossings, sewn_sizes
+from quarterturn.proof.checks.sizing import unit_size
 from quarterturn.proof.checks.taking_apart import laid_out, tops_taken_apart
 from quarterturn.proof.checks.walking import units_of
 from quarterturn.proof.model import Pattern
@@ -49,8 +50,8 @@ def _as_mapped(drawn: PlacedUnit, leaf: Leaf) -> bool:
 
 def unit_middle(pattern: Pattern, name: str) -> complex:
     """Return the middle of a unit in its own frame."""
-    side = float(pattern.design.recipe(pattern.design.colourway(code_of_unit(name)).recipe).finished)
-    return complex(side, side) / 2
+    width, height = unit_size(pattern.design, name)
+    return complex(float(width), float(height)) / 2
 
 
 def _eighths(motion: Motion) -> int:

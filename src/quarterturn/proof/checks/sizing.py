@@ -20,12 +20,16 @@ from quarterturn.design import (
     MapCell,
     OnPointSet,
     PanelSet,
+    RecipeKind,
     SectionCell,
     SectionSet,
     StraightSet,
     Strip,
+    code_of_unit,
+    quarter_of_unit,
 )
 from quarterturn.measure import ROOT_TWO, Length, Units, cut_step, round_up
+from quarterturn.proof.checks.sides import laid_size
 
 Size: TypeAlias = tuple[Length, Length]
 """Width and height."""
@@ -91,11 +95,9 @@ class Sizes:
     def cell(self, cell: MapCell) -> Size:
         """Return the size of what fills a place, as it lies; nothing for plain cloth, which takes any size."""
         if isinstance(cell, Cell):
-            side = self.design.recipe(self.design.colourway(cell.code).recipe).finished
-            return side, side
+            return turned(unit_size(self.design, cell.name), cell.turn)
         if isinstance(cell, SectionCell):
-            width, height = self.section(cell.section)
-            return (height, width) if cell.turn % 2 else (width, height)
+            return turned(self.section(cell.section), cell.turn)
         return NOTHING
 
     def inside(self, setting: SectionSet) -> Size:
@@ -149,6 +151,23 @@ def _sashed(places: list[Length], setting: StraightSet) -> list[Length]:
     sash = setting.sashing.width
     between = [size for place in places for size in (sash, place)]
     return [*between, sash] if setting.sashing.outer else between[1:]
+
+
+def turned(size: Size, turn: int) -> Size:
+    """Return a size as it lies: a quarter turn exchanges width and height."""
+    return size[::-1] if turn % 2 else size
+
+
+def unit_size(design: Design, name: str) -> Size:
+    """Return the finished size of a unit at turn 0."""
+    colourway = design.colourway(code_of_unit(name))
+    if colourway.is_rejoined:
+        block = design.rejoined_recipe(colourway.recipe)
+        return block.finished_width, block.finished_height
+    recipe = design.recipe(colourway.recipe)
+    if recipe.kind is RecipeKind.SHAPES:
+        return laid_size(recipe, quarter_of_unit(name), design.making.seam)
+    return recipe.finished_width, recipe.finished_height
 
 
 def sash_width(setting: OnPointSet) -> Length:

@@ -187,7 +187,7 @@ class TakenApart:
 
     def __init__(self, pattern: Pattern) -> None:
         self.pattern = pattern
-        self.names = names_of_units(pattern.steps)
+        self.names = names_of_units(pattern)
         self.fabrics = {piece.label: piece for piece in pattern.bill.pieces}
         self.sewn: dict[str, Step] = {}
         kinds = SewLine | JoinRows | AddTriangles | AddCorners | SetIn | SquareUp

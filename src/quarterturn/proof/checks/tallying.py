@@ -28,3 +28,9 @@ def unit_counts(design: Design) -> dict[str, int]:
 def kind_counts(design: Design) -> Counter[str]:
     """Count the units of each name that the maps use."""
     return Counter(leaf.name for leaf in units_of(design))
+
+
+def master_codes(design: Design) -> tuple[str, ...]:
+    """Return the colourways of the masters that the maps need, in the order of the design."""
+    needed = {code for used in unit_counts(design) for code in design.masters_of(used)}
+    return tuple(colourway.code for colourway in design.colourways if colourway.code in needed)

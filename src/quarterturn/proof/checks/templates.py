@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import Paper, Severity, dotted
-from quarterturn.geometry import path_bounds
+from quarterturn.design import Design, Paper, Severity, dotted
+from quarterturn.geometry import Bounds, path_bounds
 from quarterturn.measure import Length, Units, inches, mm
-from quarterturn.proof.checks.drafting import Draft, drafts_of
+from quarterturn.proof.checks.drafting import ShapeDraft, called, shape_key, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutOut, TraceRings
@@ -24,24 +24,34 @@ CLOSE = 1e-3
 
 def template_size(pattern: Pattern) -> Iterator[Fault]:
     """Hold the outline that is traced and cut out against the draft: true size, and no seam added."""
-    units, drafts = pattern.design.units, {r.name: d for r, d in drafts_of(pattern.design)}
+    units = pattern.design.units
     for step in pattern.steps.steps:
         if not isinstance(step.action, TraceRings | CutOut):
             continue
-        bounds, draft = path_bounds(step.action.traced), drafts[step.action.recipe]
-        if max(abs(bounds.width - draft.width), abs(bounds.height - draft.height)) > CLOSE:
+        bounds, drafts = path_bounds(step.action.traced), _drafts(pattern.design, step.action)
+        if not any(_measures(draft, bounds) for draft in drafts):
             sentence = (
                 f"The outline of {step.action.recipe} in step {step.number} measures {tell(bounds.width, units)} × "
-                f"{tell(bounds.height, units)}; drafted it is {_size(draft, units)}."
+                f"{tell(bounds.height, units)}; drafted it is {_size(drafts[0], units)}."
             )
             yield Fault(dotted("recipes", step.action.recipe), sentence, REBUILD, f"step {step.number}")
 
 
+def _drafts(design: Design, action: TraceRings | CutOut) -> list[ShapeDraft]:
+    """Return the drafts of the shapes of a recipe: they may be of several sizes."""
+    return [shape for recipe, shape in shapes_of(design) if recipe.name == action.recipe]
+
+
+def _measures(draft: ShapeDraft, bounds: Bounds) -> bool:
+    return max(abs(bounds.width - draft.width), abs(bounds.height - draft.height)) <= CLOSE
+
+
 def mirrored(pattern: Pattern) -> Iterator[Fault]:
     """Ask that the steps say rightly whether a shape is the same both ways."""
-    same = {recipe.name: draft.same_mirrored for recipe, draft in drafts_of(pattern.design)}
     for step in pattern.steps.steps:
-        if isinstance(step.action, TraceRings) and step.action.same_mirrored != same[step.action.recipe]:
+        if isinstance(step.action, TraceRings) and step.action.same_mirrored not in _same(
+            pattern, step.action
+        ):
             said, true = (
                 ("the same both ways", "not") if step.action.same_mirrored else ("mirrored", "the same")
             )
@@ -49,6 +59,13 @@ def mirrored(pattern: Pattern) -> Iterator[Fault]:
                 f"Step {step.number} has {step.action.recipe} traced as {said}; both ways it is {true}."
             )
             yield Fault(dotted("recipes", step.action.recipe), sentence, REBUILD, f"step {step.number}")
+
+
+def _same(pattern: Pattern, action: TraceRings) -> set[bool]:
+    """Return whether the shapes of the size that is traced are the same both ways."""
+    bounds = path_bounds(action.traced)
+    drafts = _drafts(pattern.design, action)
+    return {draft.same_mirrored for draft in drafts if _measures(draft, bounds) or len(drafts) == 1}
 
 
 def over_page(pattern: Pattern) -> Iterator[Fault]:
@@ -66,17 +83,17 @@ def over_other_page(pattern: Pattern) -> Iterator[Fault]:
 
 def _too_large(pattern: Pattern, paper: Paper) -> Iterator[Fault]:
     units, room = pattern.design.units, PRINTABLE[paper]
-    for recipe, draft in drafts_of(pattern.design):
+    for recipe, draft in shapes_of(pattern.design):
         if draft.width > room[0] or draft.height > room[1]:
             sentence = (
-                f"The template of {recipe.name} is {_size(draft, units)}; {_NAMES[paper]} paper has "
+                f"The template of {called(recipe, draft)} is {_size(draft, units)}; {_NAMES[paper]} paper has "
                 f"{tell(float(room[0]), units)} × {tell(float(room[1]), units)} to print on."
             )
             remedy = "Print it in parts with join marks, or print a quarter of it to be placed on folds."
-            yield Fault(dotted("recipes", recipe.name, "shape"), sentence, remedy)
+            yield Fault(dotted("recipes", recipe.name, shape_key(recipe)), sentence, remedy)
 
 
-def _size(draft: Draft, units: Units) -> str:
+def _size(draft: ShapeDraft, units: Units) -> str:
     if draft.width == draft.height:
         return f"{tell(draft.width, units)} across"
     return f"{tell(draft.width, units)} × {tell(draft.height, units)}"

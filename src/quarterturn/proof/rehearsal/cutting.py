@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from quarterturn.geometry import shift
 from quarterturn.materials import Crosscut, JoinMethod
-from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, SpoiledError, plain
+from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Scrap, SpoiledError, plain
 from quarterturn.proof.rehearsal.table import Table
 from quarterturn.steps import CutPanels, CutStrips, JoinEnds, Product, SetAside, Step, Straighten, Subcut
 
@@ -19,14 +20,14 @@ def cut_strips(table: Table, step: Step, action: CutStrips) -> None:
     """Cut strips across a fabric."""
     for product in step.makes:
         width = table.cut_off(action.fabric, action.height * product.count)
-        table.put(product, plain(action.fabric, width, action.height))
+        table.put(product, plain(action.fabric, width, action.height, table.print_of(action.fabric)))
 
 
 def cut_panels(table: Table, step: Step, action: CutPanels) -> None:
     """Cut full-width lengths off a fabric."""
     for product in step.makes:
         width = table.cut_off(action.fabric, action.length * product.count)
-        table.put(product, plain(action.fabric, width, action.length))
+        table.put(product, plain(action.fabric, width, action.length, table.print_of(action.fabric)))
 
 
 def subcut(table: Table, step: Step, action: Subcut) -> None:
@@ -34,7 +35,7 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
     (pile,) = step.uses
     strip = table.take_patch(pile)
     _fits(strip, action.crosscuts)
-    fabric = strip.scraps[0].fabric
+    (cloth,) = strip.scraps
     if [c.piece for c in action.crosscuts] != [p.label for p in step.makes]:
         raise SpoiledError("The pieces cut are not the pieces promised.")
     for crosscut, product in zip(action.crosscuts, step.makes, strict=True):
@@ -42,15 +43,19 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
             raise SpoiledError(
                 f"{pile.count} × {crosscut.count} of '{product.label}' are not {product.count}."
             )
-        table.put(*_lying(product, fabric, crosscut))
+        table.put(*_lying(product, cloth, crosscut))
 
 
-def _lying(product: Product, fabric: str, crosscut: Crosscut) -> tuple[Product, Patch]:
-    """Return a piece with its longer side from left to right, as it is laid down however it was cut."""
-    patch = plain(fabric, crosscut.along, crosscut.across)
+def _lying(product: Product, cloth: Scrap, crosscut: Crosscut) -> tuple[Product, Patch]:
+    """Return a piece with its longer side from left to right, as it is laid down however it was cut.
+
+    It is turned by a quarter anticlockwise, so that a print stands upright again where the piece will stand.
+    """
+    patch = plain(cloth.fabric, crosscut.along, crosscut.across, cloth.print)
     if crosscut.along < crosscut.across:
         product = replace(product, width=product.height, height=product.width)
-        patch = plain(fabric, crosscut.across, crosscut.along)
+        patch = patch.turned(3)
+        patch = patch.moved(shift(-complex(patch.box.left, patch.box.top)))
     return product, patch
 
 
@@ -74,7 +79,8 @@ def join_ends(table: Table, step: Step, action: JoinEnds) -> None:
     if action.loss <= 0 or (diagonal and abs(action.loss - box.height) > EQUAL):
         raise SpoiledError("Ends cannot be joined with that loss of length.")
     length = pile.count * box.width - (pile.count - 1) * float(action.loss)
-    table.put(product, plain(strip.scraps[0].fabric, length, box.height))
+    (cloth,) = strip.scraps
+    table.put(product, plain(cloth.fabric, length, box.height, cloth.print))
 
 
 def set_aside(table: Table, step: Step, action: SetAside) -> None:

@@ -23,7 +23,8 @@ def trim_to_fit(table: Table, step: Step, action: TrimToFit) -> None:
             f"The piece measures {piece.box.width:.4f} by {piece.box.height:.4f} inches: too little to be trimmed "
             f"to {float(action.length):.4f} by {float(action.width):.4f}."
         )
-    table.put(product, plain(piece.scraps[0].fabric, action.length, action.width))
+    cloth = piece.scraps[0]
+    table.put(product, plain(cloth.fabric, action.length, action.width, cloth.print))
 
 
 def add_mitred(table: Table, step: Step, action: AddMitred) -> None:
@@ -44,8 +45,9 @@ def add_mitred(table: Table, step: Step, action: AddMitred) -> None:
     for turn, label in enumerate((action.ends, action.sides, action.ends, action.sides)):
         along, up = (width, height) if turn % 2 == 0 else (height, width)
         strip = _mitred(strips[label], along, up, depth, seam)
-        turned = quarter_turns(turn).path(strip)
-        seen = with_scrap(seen, strips[label].scraps[0].fabric, Region((turned,)))
+        region = Region((quarter_turns(turn).path(strip),))
+        (cloth,) = strips[label].turned(turn % 2).scraps
+        seen = with_scrap(seen, cloth, region)
     out = depth + seam
     edge = rectangle(-width / 2 - out, -height / 2 - out, width / 2 + out, height / 2 + out)
     table.put(product, Patch(edge, seen.scraps))

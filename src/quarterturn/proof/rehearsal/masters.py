@@ -1,174 +1,168 @@
-"""Carrying out the steps from web and squares to units."""
+"""Carrying out the steps from ground and shapes to masters cut apart."""
 
 from __future__ import annotations
 
-import math
+import itertools
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from quarterturn.geometry import (
+    Motion,
+    Path,
     Point,
     Region,
     StraightLine,
-    keep_left,
+    is_inside,
     line_through,
-    mirror_across_vertical,
-    offset_path,
     path_bounds,
     path_crossings,
-    rectangle,
-    region_bounds,
     same_outline,
-    shift,
+    shared_area,
     uncovered_area,
 )
-from quarterturn.measure import MM
 from quarterturn.proof.rehearsal.cloth import (
     EQUAL,
+    Fused,
+    Marks,
     Patch,
-    Ring,
+    Scrap,
     SpoiledError,
-    cut_to,
     keep,
     same_cloth,
-    with_scrap,
+    with_shape,
 )
-from quarterturn.proof.rehearsal.table import Table
-from quarterturn.steps import (
-    Crease,
-    CutApart,
-    CutAway,
-    CutOut,
-    FuseRings,
-    FuseToGround,
-    Step,
-    StitchEdge,
-    TraceRings,
-    Trim,
-)
-
-NARROWEST_RING = float(2 * MM)
-"""Web must reach this far either side of the drawn line, in inches: less does not hold under the stitching."""
+from quarterturn.proof.rehearsal.shapes import SLIVER
+from quarterturn.proof.rehearsal.table import Table, all_used
+from quarterturn.steps import Crease, CutApart, FuseToGround, Place, Step, StitchEdge
 
 CLEAR_OF_CUTS = 0.25
-"""Stitching starts and ends at least so far from a cut to come, in inches (common practice: away from cuts)."""
+"""Stitching starts and ends at least so far from a cut, in inches (common practice: away from cuts)."""
 
-SLIVER = 1e-4
-"""Areas below this, in square inches, are the noise of flattening curves."""
-
-
-def trace_rings(table: Table, step: Step, action: TraceRings) -> None:
-    """Trace shapes on the web in rows, and cut the rings out."""
-    (product,) = step.makes
-    ring = region_bounds(action.ring_out)
-    if ring.width > action.room_width + EQUAL or ring.height > action.room_height + EQUAL:
-        raise SpoiledError("A ring is larger than the room it is given on the web.")
-    row = action.per_row * (action.room_width + action.gap) - action.gap
-    if action.per_row < 1 or row > table.supplies.web.width or action.gap < 0:
-        raise SpoiledError(f"{action.per_row} rings do not fit across the web.")
-    rows = math.ceil(product.count / action.per_row)
-    table.unroll(rows * (action.room_height + action.gap) - action.gap, action.gap)
-    _check_ring(action)
-    table.put(product, Ring(action.traced, action.ring_out))
-
-
-def _check_ring(action: TraceRings) -> None:
-    hollow = action.ring_in
-    wide_enough = offset_path(action.traced, NARROWEST_RING)
-    if uncovered_area(wide_enough, [action.ring_out]) > SLIVER:
-        raise SpoiledError("The ring does not reach beyond the drawn line.")
-    if (
-        not hollow.is_empty()
-        and uncovered_area(hollow, [offset_path(action.traced, -NARROWEST_RING)]) > SLIVER
-    ):
-        raise SpoiledError("The hollow leaves no web inside the drawn line.")
-
-
-def fuse_rings(table: Table, step: Step, action: FuseRings) -> None:
-    """Fuse rings to the wrong side of cloth blanks."""
-    rings, blanks = step.uses
-    (product,) = step.makes
-    if not rings.count == blanks.count == product.count:
-        raise SpoiledError("Each blank takes one ring.")
-    ring, blank = table.take_ring(rings), table.take_patch(blanks).centred()
-    web, box = region_bounds(ring.out), blank.box
-    if web.width > box.width + EQUAL or web.height > box.height + EQUAL:
-        raise SpoiledError("The ring is larger than its cloth.")
-    table.put(product, replace(blank, backing=ring))
-
-
-def cut_out(table: Table, step: Step, action: CutOut) -> None:
-    """Cut shapes out on the line. Drawn on the paper side, they are seen mirrored from the right side."""
-    (pile,), (product,) = step.uses, step.makes
-    _all_used(pile.count, product.count)
-    blank = table.take_patch(pile)
-    if blank.backing is None or not same_outline(blank.backing.traced, action.traced):
-        raise SpoiledError("The line to cut on is not the line drawn on the web.")
-    right_side = mirror_across_vertical().path(action.traced)
-    table.put(product, replace(cut_to(blank.scraps[0].fabric, right_side), fusible=True))
+AS_CLEAR = 0.5
+"""On a shape too small for that, at least this share of as far as can be."""
 
 
 def crease(table: Table, step: Step, action: Crease) -> None:
-    """Crease squares through their middle."""
+    """Crease pieces of ground through their middle, draw lines on them and mark points."""
     (pile,), (product,) = step.uses, step.makes
-    _all_used(pile.count, product.count)
-    square = table.take_patch(pile).centred()
-    if not action.cuts or any(abs(line.side(0j)) > EQUAL for line in action.cuts):
+    all_used(pile.count, product.count)
+    ground = table.take_patch(pile).lying(product.width, product.height)
+    if not action.folds or any(abs(line.side(0j)) > EQUAL for line in action.folds):
         raise SpoiledError("A crease misses the middle of the square.")
-    table.put(product, replace(square, middle=0j, creases=action.cuts))
+    if not all(same_outline(_mirroring(line).path(ground.edge), ground.edge) for line in action.folds):
+        raise SpoiledError("Folded there, the two halves of the ground do not lie on one another.")
+    if any(keep(ground, way) is None for line in action.drawn for way in (line, line.reversed())):
+        raise SpoiledError("A line to draw misses the ground.")
+    if action.middles and not _cross(action.folds):
+        raise SpoiledError("There are no two creases to measure from.")
+    if not all(is_inside(point, Region((ground.edge,))) for point in action.middles):
+        raise SpoiledError("A point to mark lies beside the ground.")
+    middle = (0j,) if _cross(action.folds) else ()
+    marks = Marks(action.folds, action.drawn, (*middle, *action.middles))
+    table.put(product, replace(ground, marks=marks))
+
+
+def _mirroring(line: StraightLine) -> Motion:
+    factor = line.direction**2
+    return Motion(factor, line.through - factor * line.through.conjugate(), mirrored=True)
+
+
+def _cross(lines: Iterable[StraightLine]) -> bool:
+    """Tell whether two of the lines cross."""
+    pairs = itertools.combinations(lines, 2)
+    return any(abs((a.direction.conjugate() * b.direction).imag) > EQUAL for a, b in pairs)
 
 
 def fuse_to_ground(table: Table, step: Step, action: FuseToGround) -> None:
-    """Fuse a shape to the middle of a creased square."""
-    squares, shapes = step.uses
+    """Fuse shapes to their marks on creased ground."""
+    grounds, shapes = step.uses
     (product,) = step.makes
-    if not squares.count == shapes.count == product.count:
-        raise SpoiledError("Each square takes one shape.")
-    square, shape = table.take_patch(squares), table.take_patch(shapes)
-    if square.middle is None or not square.creases:
-        raise SpoiledError("The square has no creases to centre the shape on.")
+    if grounds.count != product.count or shapes.count != grounds.count * len(action.places):
+        raise SpoiledError("Each square takes one shape for every place.")
+    ground, shape = table.take_patch(grounds), table.take_patch(shapes)
     if not shape.fusible:
         raise SpoiledError("There is no web on the shape.")
-    outline = shift(square.middle - path_bounds(shape.edge).centre).path(shape.edge)
-    if uncovered_area(Region((outline,)), [Region((square.edge,))]) > SLIVER:
+    for place in action.places:
+        ground = _laid_down(ground, shape, place)
+    table.put(product, ground)
+
+
+def _laid_down(ground: Patch, shape: Patch, place: Place) -> Patch:
+    """Fuse one shape down, the middle of its box on a mark."""
+    (cloth,) = shape.scraps
+    if place.motion.mirrored:
+        raise SpoiledError("A shape would be fused face down.")
+    if not any(abs(place.motion(0j) - mark) < EQUAL for mark in ground.marks.points):
+        raise SpoiledError("The ground has no mark to centre the shape on.")
+    if any(lower.number == place.number for lower in ground.shapes):
+        raise SpoiledError("A shape lies there already.")
+    region = place.motion.region(cloth.region)
+    if uncovered_area(Region(region.paths[:1]), [Region((ground.edge,))]) > SLIVER:
         raise SpoiledError("The shape is larger than its square.")
-    fused = with_scrap(square, shape.scraps[0].fabric, Region((outline,)))
-    table.put(product, replace(fused, shape=outline))
+    for lower in ground.shapes:
+        if not lower.stitched and shared_area(lower.region, region) > SLIVER:
+            raise SpoiledError("The shape would lie on another whose edge has not been stitched.")
+    fused = Fused(place.number, region, place.motion.region(shape.loose))
+    return with_shape(ground, cloth.moved(place.motion), fused)
 
 
 def stitch_edge(table: Table, step: Step, action: StitchEdge) -> None:
-    """Stitch round a fused shape."""
+    """Stitch round fused shapes."""
     (pile,), (product,) = step.uses, step.makes
-    _all_used(pile.count, product.count)
+    all_used(pile.count, product.count)
     master = table.take_patch(pile)
-    if master.shape is None:
+    todo = [s for s in master.shapes if s.number in action.numbers and not s.stitched]
+    if not todo or len(todo) != len(action.numbers):
         raise SpoiledError("There is no edge to stitch.")
-    if abs(master.shape.length() - action.edge) > EQUAL:
-        raise SpoiledError(f"The edge is {master.shape.length():.4f} inches long, not {action.edge:.4f}.")
-    if not _is_on_edge(action.start, master):
+    edge = sum(shape.region.perimeter() for shape in todo)
+    if abs(edge - action.edge) > EQUAL:
+        raise SpoiledError(f"The edge is {edge:.4f} inches long, not {action.edge:.4f}.")
+    edges = [path for shape in todo for path in shape.region.paths]
+    if len(edges) != len(action.starts):
+        raise SpoiledError("Every closed edge needs one place to start stitching.")
+    if not all(_is_on(start, path) for start, path in zip(action.starts, edges, strict=True)):
         raise SpoiledError("The stitching starts beside the edge.")
-    if any(abs(line.side(action.start)) < CLEAR_OF_CUTS for line in master.creases):
-        raise SpoiledError("A cut would go through the start of the stitching.")
-    if action.thread_fabric != master.scraps[-1].fabric:
+    if any(action.thread_fabric != _scrap_of(master, shape).fabric for shape in todo):
         raise SpoiledError("The thread matches another fabric than the shape's.")
-    table.put(product, replace(master, stitched=True))
+    table.put(product, replace(master, shapes=tuple(_stitched(s, todo, action) for s in master.shapes)))
 
 
-def _is_on_edge(start: Point, master: Patch) -> bool:
-    if master.shape is None or master.middle is None or start == master.middle:
+def _stitched(shape: Fused, todo: list[Fused], action: StitchEdge) -> Fused:
+    if shape not in todo:
+        return shape
+    before = sum(len(other.region.paths) for other in todo[: todo.index(shape)])
+    knots = action.starts[before : before + len(shape.region.paths)]
+    return replace(shape, stitched=True, knots=knots, swing=float(action.stitch.width))
+
+
+def _scrap_of(patch: Patch, shape: Fused) -> Scrap:
+    return next(scrap for scrap in patch.scraps if scrap.number == shape.number)
+
+
+def _is_on(point: Point, path: Path) -> bool:
+    """Tell whether a point lies on a closed path: seen from the middle of its box, or square to that."""
+    middle = path_bounds(path).centre
+    if abs(point - middle) < EQUAL:
         return False
-    crossings = path_crossings(master.shape, line_through(master.middle, start))
-    return any(abs(point - start) < EQUAL for point in (*crossings, *master.shape.corners()))
+    across = point + 1j * (point - middle)
+    found = [p for end in (middle, across) for p in path_crossings(path, line_through(point, end))]
+    return any(abs(p - point) < EQUAL for p in (*found, *path.corners()))
 
 
 def cut_apart(table: Table, step: Step, action: CutApart) -> None:
-    """Cut masters along their creases. Of each cut the part on its positive side comes first."""
+    """Cut masters along their creases and drawn lines. Of each cut the part on its positive side comes first."""
     (pile,) = step.uses
     master = table.take_patch(pile)
-    if not master.stitched:
+    if not all(shape.stitched for shape in master.shapes):
         raise SpoiledError("The edge has not been stitched.")
-    if any(not _along_crease(line, master) for line in action.cuts):
+    shown = (*master.marks.creases, *master.marks.drawn)
+    if any(not any(_same_line(line, mark) for mark in shown) for line in action.cuts):
         raise SpoiledError("A cut does not lie on a crease.")
-    pieces = [master]
+    for shape in master.shapes:
+        for knot, edge in zip(shape.knots, shape.region.paths, strict=True):
+            if _off(knot, action.cuts) < CLEAR_OF_CUTS and not _is_as_clear(knot, edge, action.cuts):
+                raise SpoiledError("A cut would go through the start of the stitching.")
+    pieces = [replace(master, marks=replace(master.marks, cuts=action.cuts))]
     for line in action.cuts:
         pieces = [half for p in pieces for half in (keep(p, line), keep(p, line.reversed())) if half]
     if len(pieces) != len(action.parts):
@@ -176,10 +170,19 @@ def cut_apart(table: Table, step: Step, action: CutApart) -> None:
     _lay_parts(table, step, action, pieces)
 
 
-def _along_crease(line: StraightLine, master: Patch) -> bool:
-    return any(
-        abs(c.side(line.through)) < EQUAL and abs(c.side(line.at(1.0))) < EQUAL for c in master.creases
-    )
+def _off(point: Point, cuts: Sequence[StraightLine]) -> float:
+    """Return how far a point lies from the nearest cut."""
+    return min((abs(line.side(point)) for line in cuts), default=CLEAR_OF_CUTS)
+
+
+def _is_as_clear(knot: Point, edge: Path, cuts: Sequence[StraightLine]) -> bool:
+    """Tell whether a start on an edge lies about as far from all cuts as any can, where none lies far enough."""
+    farthest = max(_off(segment.point(k / 32), cuts) for segment in edge.segments for k in range(33))
+    return farthest < CLEAR_OF_CUTS and _off(knot, cuts) > AS_CLEAR * farthest
+
+
+def _same_line(a: StraightLine, b: StraightLine) -> bool:
+    return abs(b.side(a.through)) < EQUAL and abs(b.side(a.at(1.0))) < EQUAL
 
 
 def _lay_parts(table: Table, step: Step, action: CutApart, pieces: list[Patch]) -> None:
@@ -195,58 +198,3 @@ def _lay_parts(table: Table, step: Step, action: CutApart, pieces: list[Patch]) 
         raise SpoiledError("The units cut are not the units promised.")
     for product in step.makes:
         table.put(product, kinds[product.label])
-
-
-def cut_away(table: Table, step: Step, action: CutAway) -> None:
-    """Cut the ground away behind the shape."""
-    (pile,), (product,) = step.uses, step.makes
-    _all_used(pile.count, product.count)
-    unit = table.take_patch(pile)
-    if unit.shape is None or not unit.stitched:
-        raise SpoiledError("There is no stitched shape to cut away behind.")
-    if action.inside < 2 * MM:
-        raise SpoiledError("Cutting so near would cut the stitches.")
-    hollow = offset_path(unit.shape, -float(action.inside))
-    if unit.middle is not None:
-        hollow = _within(hollow, unit)
-    ground = replace(unit.scraps[0], hollow=hollow)
-    if uncovered_area(hollow, [unit.scraps[-1].region]) > SLIVER:
-        raise SpoiledError("More would be cut away than the shape covers.")
-    table.put(product, replace(unit, scraps=(ground, *unit.scraps[1:])))
-
-
-def _within(hollow: Region, unit: Patch) -> Region:
-    for segment in unit.edge.segments:
-        along = segment.tangent(0)
-        hollow = keep_left(hollow, StraightLine(segment.start, along / abs(along)))
-    return hollow
-
-
-def trim(table: Table, step: Step, action: Trim) -> None:
-    """Trim units to a square, measured from the two edges that were cut through the middle."""
-    (pile,), (product,) = step.uses, step.makes
-    _all_used(pile.count, product.count)
-    unit, side = table.take_patch(pile), float(action.side)
-    box = unit.box
-    if unit.middle is None:
-        raise SpoiledError("The unit has no centre-cut edges to measure from.")
-    if side > box.width + EQUAL or side > box.height + EQUAL:
-        raise SpoiledError(
-            f"The unit measures {box.width:.4f} by {box.height:.4f} inches: less than {side:.4f}."
-        )
-    towards = box.centre - unit.middle
-    across, down = math.copysign(side, towards.real), math.copysign(side, towards.imag)
-    left, right = sorted((unit.middle.real, unit.middle.real + across))
-    top, bottom = sorted((unit.middle.imag, unit.middle.imag + down))
-    trimmed: Patch | None = unit
-    for edge in rectangle(left, top, right, bottom).segments:
-        way = edge.tangent(0)
-        trimmed = keep(trimmed, StraightLine(edge.start, way / abs(way))) if trimmed else None
-    if trimmed is None:
-        raise SpoiledError("Nothing is left after trimming.")
-    table.put(product, trimmed)
-
-
-def _all_used(used: int, made: int) -> None:
-    if used != made:
-        raise SpoiledError(f"{used} pieces go in and {made} come out.")

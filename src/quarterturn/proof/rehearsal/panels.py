@@ -7,20 +7,19 @@ from dataclasses import replace
 from itertools import combinations
 
 from quarterturn.geometry import (
-    Path,
     Region,
     as_polygon,
     from_polygons,
     joined,
-    offset_path,
-    path_bounds,
+    offset_region,
+    region_bounds,
     shift,
     uncovered_area,
 )
-from quarterturn.measure import MM, Length
-from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, SpoiledError, with_scrap
-from quarterturn.proof.rehearsal.masters import SLIVER
-from quarterturn.proof.rehearsal.table import Table
+from quarterturn.proof.rehearsal.cloth import EQUAL, Fused, Patch, SpoiledError, with_shape
+from quarterturn.proof.rehearsal.shapes import SLIVER
+from quarterturn.proof.rehearsal.table import Table, all_used
+from quarterturn.proof.rehearsal.units import NEAREST_CUT
 from quarterturn.steps import CutAwayBehind, FuseToPanel, PlacedMotif, Step, StitchMotifs
 
 
@@ -45,21 +44,22 @@ def _fused(panel: Patch, shape: Patch, motif: PlacedMotif) -> Patch:
         raise SpoiledError("There is no web on the shape.")
     if motif.motion.mirrored:
         raise SpoiledError("The shape would lie with its web up.")
-    outline = motif.motion.path(shape.edge)
-    if uncovered_area(Region((outline,)), [Region((panel.edge,))]) > SLIVER:
+    (cloth,) = shape.scraps
+    region = motif.motion.region(cloth.region)
+    if uncovered_area(Region(region.paths[:1]), [Region((panel.edge,))]) > SLIVER:
         raise SpoiledError("The shape reaches past the edge of its panel.")
-    fused = with_scrap(panel, shape.scraps[0].fabric, Region((outline,)))
-    return replace(fused, motifs=(*panel.motifs, outline))
+    fused = Fused(len(panel.shapes), region, motif.motion.region(shape.loose))
+    return with_shape(panel, cloth.moved(motif.motion), fused)
 
 
 def stitch_motifs(table: Table, step: Step, action: StitchMotifs) -> None:
     """Stitch round every motif."""
     (pile,), (product,) = step.uses, step.makes
-    _all_used(pile.count, product.count)
+    all_used(pile.count, product.count)
     panel = table.take_patch(pile)
     edges: dict[str, list[float]] = defaultdict(list)
-    for motif, scrap in zip(panel.motifs, panel.scraps[1:], strict=True):
-        edges[scrap.fabric].append(motif.length())
+    for motif, scrap in zip(panel.shapes, panel.scraps[1:], strict=True):
+        edges[scrap.fabric].append(motif.region.perimeter())
     if {edge.thread_fabric: edge.motifs for edge in action.edges} != {
         f: len(all_) for f, all_ in edges.items()
     }:
@@ -68,26 +68,34 @@ def stitch_motifs(table: Table, step: Step, action: StitchMotifs) -> None:
         there = sum(edges[edge.thread_fabric])
         if abs(there - edge.edge) > EQUAL:
             raise SpoiledError(f"The edges are {there:.4f} inches long, not {edge.edge:.4f}.")
-    table.put(product, replace(panel, stitched=True))
+    swing = float(action.stitch.width)
+    stitched = tuple(replace(motif, stitched=True, swing=swing) for motif in panel.shapes)
+    table.put(product, replace(panel, shapes=stitched))
 
 
 def cut_away_behind(table: Table, step: Step, action: CutAwayBehind) -> None:
     """Cut the panel away behind its motifs."""
     (pile,), (product,) = step.uses, step.makes
-    _all_used(pile.count, product.count)
+    all_used(pile.count, product.count)
     panel = table.take_patch(pile)
-    if not panel.stitched or not panel.motifs:
+    if not panel.shapes or not all(motif.stitched for motif in panel.shapes):
         raise SpoiledError("There is no stitched motif to cut away behind.")
-    if action.inside < 2 * MM:
+    if action.inside < NEAREST_CUT:
         raise SpoiledError("Cutting so near would cut the stitches.")
-    ground = replace(panel.scraps[0], hollow=_hollow(panel.motifs, action.inside))
+    if not any(motif.loose.paths for motif in panel.shapes):
+        raise SpoiledError("There is no motif that is not glued down everywhere.")
+    hollow = _hollow([motif for motif in panel.shapes if motif.loose.paths], float(action.inside))
+    ground = replace(panel.scraps[0], hollow=hollow)
     table.put(product, replace(panel, scraps=(ground, *panel.scraps[1:])))
 
 
-def _hollow(motifs: tuple[Path, ...], inside: Length) -> Region:
-    """Return what is cut away behind motifs; where some overlap, their hollows are one."""
-    hollows = [offset_path(motif, -float(inside)) for motif in motifs]
-    if not any(_near(a, b) for a, b in combinations(motifs, 2)):
+def _hollow(motifs: list[Fused], inside: float) -> Region:
+    """Return what is cut away behind motifs that web does not hold all over, as one where some overlap."""
+    for motif in motifs:
+        if uncovered_area(offset_region(motif.region, -inside - motif.swing), [motif.loose]) > SLIVER:
+            raise SpoiledError("What is to be cut away is glued down.")
+    hollows = [offset_region(motif.region, -inside) for motif in motifs]
+    if not any(_near(a.region, b.region) for a, b in combinations(motifs, 2)):
         return Region(tuple(path for hollow in hollows for path in hollow.paths))
     whole = as_polygon(Region(()))
     for hollow in hollows:
@@ -95,16 +103,11 @@ def _hollow(motifs: tuple[Path, ...], inside: Length) -> Region:
     return from_polygons(whole)
 
 
-def _near(a: Path, b: Path) -> bool:
-    one, other = path_bounds(a), path_bounds(b)
+def _near(a: Region, b: Region) -> bool:
+    one, other = region_bounds(a), region_bounds(b)
     return (
         one.left < other.right
         and other.left < one.right
         and one.top < other.bottom
         and other.top < one.bottom
     )
-
-
-def _all_used(used: int, made: int) -> None:
-    if used != made:
-        raise SpoiledError(f"{used} pieces go in and {made} come out.")

@@ -12,8 +12,18 @@ from typing import Any
 from quarterturn import steps as s
 from quarterturn.geometry import StraightLine, rectangle, shift
 from quarterturn.measure import Length
-from quarterturn.proof.rehearsal import cutting, framing, masters, panels, set_in, sewing, slanting
-from quarterturn.proof.rehearsal.cloth import Patch, Scrap, SpoiledError, keep
+from quarterturn.proof.rehearsal import (
+    cutting,
+    framing,
+    masters,
+    panels,
+    set_in,
+    sewing,
+    shapes,
+    slanting,
+    units,
+)
+from quarterturn.proof.rehearsal.cloth import Patch, Print, Scrap, SpoiledError, keep
 from quarterturn.proof.rehearsal.table import Supplies, Table
 
 Doing = Callable[[Table, s.Step, Any], None]
@@ -25,15 +35,16 @@ DOINGS: Mapping[type, Doing] = {
     s.Subcut: cutting.subcut,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,
-    s.TraceRings: masters.trace_rings,
-    s.FuseRings: masters.fuse_rings,
-    s.CutOut: masters.cut_out,
+    s.TraceRings: shapes.trace_rings,
+    s.FuseRings: shapes.fuse_rings,
+    s.CutOut: shapes.cut_out,
     s.Crease: masters.crease,
     s.FuseToGround: masters.fuse_to_ground,
     s.StitchEdge: masters.stitch_edge,
     s.CutApart: masters.cut_apart,
-    s.CutAway: masters.cut_away,
-    s.Trim: masters.trim,
+    s.CutAway: units.cut_away,
+    s.Trim: units.trim,
+    s.Rejoin: units.rejoin,
     s.LabelStacks: sewing.label_stacks,
     s.FuseToPanel: panels.fuse_to_panel,
     s.StitchMotifs: panels.stitch_motifs,
@@ -95,7 +106,7 @@ def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
             break
         done += 1
     if not failures:
-        failures += _left_lying(table)
+        failures += [*_left_lying(table), *_not_upright(table)]
     top = _seen(table.top, table.seam) if table.top and not failures else None
     return Rehearsal(
         failures=tuple(failures),
@@ -114,6 +125,16 @@ def _left_lying(table: Table) -> list[Failure]:
     if left.pop("quilt", 0) != 1:
         return [Failure(0, "There is no finished quilt.")]
     return [Failure(0, f"{count} of '{label}' are left over.") for label, count in left.items()]
+
+
+def _not_upright(table: Table) -> list[Failure]:
+    """Return a failure for each fabric whose print does not stand upright in the top as it should."""
+    odd = dict.fromkeys(
+        scrap.fabric
+        for scrap in (table.top.scraps if table.top else ())
+        if scrap.print and not scrap.print.looks_like(Print(-1j, scrap.print.ways))
+    )
+    return [Failure(0, f"The print of fabric {fabric} does not stand upright everywhere.") for fabric in odd]
 
 
 def _seen(top: Patch, seam: Length) -> Patch:

@@ -6,8 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from quarterturn.design import Direction
 from quarterturn.measure import Length
-from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Ring, SpoiledError, same_cloth
+from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Print, Ring, SpoiledError, same_cloth
 from quarterturn.steps import Pile, Product
 
 Good = Patch | Ring
@@ -15,10 +16,14 @@ Good = Patch | Ring
 
 @dataclass(frozen=True, slots=True)
 class Bolt:
-    """So much of a cloth or a web as was bought: usable width and length, in inches."""
+    """So much of a cloth or a web as was bought: usable width and length, in inches.
+
+    `upright` says how a print runs that must stand upright in the quilt: up or down alike, or one way only.
+    """
 
     width: Length
     length: Length
+    upright: Direction = Direction.NONE
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +61,11 @@ class Table:
             )
         self._cloth[fabric] -= length
         return self.supplies.cloth[fabric].width
+
+    def print_of(self, fabric: str) -> Print | None:
+        """Return how a print lies on strips cut across its fabric, if it must stand upright."""
+        ways = {Direction.ONE_WAY: 1, Direction.TWO_WAY: 2}.get(self.supplies.cloth[fabric].upright)
+        return Print(-1j, ways) if ways else None
 
     def unroll(self, length: Length, gap: Length) -> None:
         """Take a length off the web, and a gap before it where some has been used already."""
@@ -127,3 +137,9 @@ def _measure(product: Product, patch: Patch) -> None:
             f"'{product.label}' should measure {float(product.width):.4f} by {float(product.height):.4f} inches "
             f"but measures {box.width:.4f} by {box.height:.4f}."
         )
+
+
+def all_used(used: int, made: int) -> None:
+    """Raise SpoiledError where pieces are lost or come from nowhere."""
+    if used != made:
+        raise SpoiledError(f"{used} pieces go in and {made} come out.")

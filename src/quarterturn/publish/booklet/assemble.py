@@ -10,6 +10,7 @@ from typing import TypeAlias
 from quarterturn.design import Paper
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet import back, front, making, sections, sizes, top
+from quarterturn.publish.booklet.curve import sewn_curve
 from quarterturn.publish.booklet.model import (
     Block,
     CutList,
@@ -52,6 +53,7 @@ def assemble(
         *front.requirements(pattern),
         *front.before_you_begin(pattern, printed),
         *work,
+        *sewn_curve(pattern),
         *(FullPage(sheet) for sheet in template_sheets(pattern.design, pattern.blocks, pattern.bill, paper)),
         *back.colouring(pattern, line, height - COLOURING_ROOM),
         *back.colophon(pattern, rehearsed),

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from quarterturn.design import code_of_unit
+from quarterturn.design import GROUND, HALF_MARK, code_of_unit
 from quarterturn.materials import ClothPlan
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
+from quarterturn.publish.booklet.finishing_units import finishing_entry, is_told_in_full
 from quarterturn.publish.booklet.model import (
     Block,
     Cell,
@@ -23,15 +24,29 @@ from quarterturn.publish.booklet.model import (
 from quarterturn.publish.figures import (
     apart_figure,
     blank_figure,
+    bulk_figures,
     cloth_figure,
     colourway_figure,
     fusing_figure,
+    layer_figure,
+    marking_figure,
     ring_figure,
+    sewn_figure,
     stitching_figure,
+    template_shape,
     triangles_figure,
     trim_figure,
 )
-from quarterturn.publish.wording import curve_facts, cutting_advice, named, plan_line, tell
+from quarterturn.publish.sheet import Sheet
+from quarterturn.publish.wording import (
+    curve_facts,
+    cutting_advice,
+    named,
+    parts_of,
+    plan_line,
+    tell,
+)
+from quarterturn.publish.wording.masters import is_general
 from quarterturn.steps import (
     Chapter,
     Crease,
@@ -39,6 +54,7 @@ from quarterturn.steps import (
     CutAway,
     CutTriangles,
     FuseRings,
+    Rejoin,
     SetAside,
     Step,
     StitchEdge,
@@ -101,23 +117,32 @@ def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     if not steps:
         return
     yield Section("Preparing the shapes")
-    shapes = [(made.recipe, made.shape) for made in pattern.bill.masters]
-    shapes += [(motif.recipe, motif.shape) for motif in pattern.bill.motifs]
-    sheet = blank_figure(pattern, *shapes[0])
-    blank = Figure("A ring fused to the wrong side", (Cell(sheet),))
+    blank = Figure("A ring fused to the wrong side", (Cell(_first_blank(pattern)),))
+    told: set[str] = set()
     for entry in gather(steps, pattern, first):
         action = _step(pattern, entry).action
         if isinstance(action, TraceRings):
             yield _with(entry, _tracings(pattern, entry))
         else:
-            yield _with(entry, blank if isinstance(action, FuseRings) else None)
+            shown = isinstance(action, FuseRings) and "blank" not in told
+            told |= {"blank"} if shown else set()
+            yield _with(entry, blank if shown else None)
+
+
+def _first_blank(pattern: Pattern) -> Sheet:
+    """Return the cloth of the first shape that is prepared: of a master, or where there is none of a motif."""
+    for masters in pattern.bill.masters:
+        blank = masters.blanks[0]
+        return blank_figure(pattern, template_shape(pattern, masters.recipe, blank.shape), blank.label)
+    motif = pattern.bill.motifs[0]
+    name = pattern.blocks.master(motif.recipe).shape.name
+    return blank_figure(pattern, template_shape(pattern, motif.recipe, name), motif.shape)
 
 
 def _tracings(pattern: Pattern, entry: Entry) -> Figure:
-    """Return a row of the tracings of each recipe that an entry tells of."""
-    actions = [pattern.steps.steps[number - 1].action for number in entry.steps]
-    recipes = {action.recipe for action in actions if isinstance(action, TraceRings)}
-    rows = (rows for rows in pattern.materials.web.rows if rows.shape in recipes)
+    """Return a row of the tracings of each shape that an entry tells of."""
+    shapes = {step.action.shape for step in _steps(pattern, entry) if isinstance(step.action, TraceRings)}
+    rows = (rows for rows in pattern.materials.web.rows if rows.shape in shapes)
     cells = tuple(Cell(ring_figure(pattern, row)) for row in rows)
     return Figure("Tracings in a row across the web, to scale; the tinted ring stays", cells)
 
@@ -126,8 +151,14 @@ def _step(pattern: Pattern, entry: Entry) -> Step:
     return pattern.steps.steps[entry.steps[0] - 1]
 
 
-def _with(entry: Entry, figure: Figure | None) -> Entry:
-    return replace(entry, figures=(figure,)) if figure else entry
+def _steps(pattern: Pattern, entry: Entry) -> list[Step]:
+    return [pattern.steps.steps[number - 1] for number in entry.steps]
+
+
+def _with(entry: Entry, figure: Figure | None, *, below: bool = False) -> Entry:
+    if figure is None:
+        return entry
+    return replace(entry, figures=(figure,), place="below" if below else "side")
 
 
 def fusing(pattern: Pattern, first: int) -> Iterator[Block]:
@@ -136,15 +167,40 @@ def fusing(pattern: Pattern, first: int) -> Iterator[Block]:
         return
     yield Section("Fusing and stitching")
     stitching = pattern.steps.of(Chapter.STITCHING)
-    code = pattern.setting.codes[0]
-    figures = {
-        Crease: Figure(
-            "Crease the square; centre the shape on the creases", (Cell(fusing_figure(pattern, code)),)
-        ),
-        StitchEdge: Figure("Start between two creases", (Cell(stitching_figure(pattern, stitching[0])),)),
-    }
     for entry in gather((*pattern.steps.of(Chapter.FUSING), *stitching), pattern, first):
-        yield _with(entry, figures.get(type(_step(pattern, entry).action)))
+        step = _step(pattern, entry)
+        if isinstance(step.action, Crease):
+            yield _creasing(pattern, entry, step.action)
+        elif isinstance(step.action, StitchEdge):
+            yield _stitching(pattern, entry)
+        else:
+            yield entry
+
+
+def _creasing(pattern: Pattern, entry: Entry, action: Crease) -> Entry:
+    """Add the figure of the first colourway of a recipe; short forms are all creased alike, and shown once."""
+    code = next(masters.code for masters in pattern.bill.masters if masters.recipe == action.recipe)
+    if is_general(pattern, action.recipe):
+        sheet = marking_figure(pattern, _step(pattern, entry), code)
+        return _with(entry, Figure("The ground, marked; the master, fused", (Cell(sheet),)), below=True)
+    sheet = fusing_figure(pattern, code)
+    return _with(entry, Figure("Crease the square; centre the shape on the creases", (Cell(sheet),)))
+
+
+def _stitching(pattern: Pattern, entry: Entry) -> Entry:
+    """Add a figure for each recipe of which an entry tells, from its first colourway."""
+    steps = [step for step in _steps(pattern, entry) if isinstance(step.action, StitchEdge)]
+    general = {
+        (action.recipe, action.shape): step
+        for step in reversed(steps)
+        if isinstance(action := step.action, StitchEdge) and is_general(pattern, action.recipe)
+    }
+    if general:
+        cells = tuple(Cell(layer_figure(pattern, step)) for step in reversed(tuple(general.values())))
+        columns = min(3, len(cells))
+        figure = Figure("Start at the arrows, away from the cuts", cells, columns=columns)
+        return _with(entry, figure, below=columns > 1)
+    return _with(entry, Figure("Start between two creases", (Cell(stitching_figure(pattern, steps[0])),)))
 
 
 def units(pattern: Pattern, first: int) -> Iterator[Block]:
@@ -153,27 +209,47 @@ def units(pattern: Pattern, first: int) -> Iterator[Block]:
         return
     yield Section("Cutting apart")
     steps = pattern.steps.of(Chapter.UNITS)
+    shown: set[tuple[str, ...]] = set()
     for entry in gather(steps, pattern, first):
-        yield _unit_entry(pattern, entry, steps)
+        yield _unit_entry(pattern, entry, steps, shown)
     yield Plate(_colourways(pattern))
+    yield from (Plate(figure) for figure in _seams(pattern))
     used = {masters.recipe for masters in pattern.bill.masters}
     facts = [said for m in pattern.blocks.masters if m.recipe in used for said in curve_facts(pattern, m)]
     yield Notes("What the seams make of the curve", tuple(facts))
 
 
-def _unit_entry(pattern: Pattern, entry: Entry, steps: tuple[Step, ...]) -> Entry:
+def _unit_entry(
+    pattern: Pattern, entry: Entry, steps: tuple[Step, ...], shown: set[tuple[str, ...]]
+) -> Entry:
     step = _step(pattern, entry)
-    if isinstance(step.action, CutApart):
+    action = step.action
+    if isinstance(action, CutApart | CutAway | Trim | Rejoin) and is_told_in_full(pattern, action):
+        return finishing_entry(pattern, entry, steps, shown)
+    if isinstance(action, CutApart):
         figure = Figure(
             "The ruler on the creases; the dashed line is the cut", (Cell(apart_figure(pattern, step)),)
         )
-        return replace(entry, figures=(figure,), place="below")
-    if isinstance(step.action, CutAway):
-        trim = next((s for s in steps if isinstance(s.action, Trim)), None)
-        code = next(iter(pattern.setting.tally))
+        return _with(entry, figure, below=True)
+    if isinstance(action, CutAway):
+        trim = next((s for s in steps if isinstance(s.action, Trim) and s.action.code == action.code), None)
+        code = next(name for name in pattern.setting.tally if code_of_unit(name) == action.code)
         what = "Cut the ground away, then trim the two outer edges" if trim else "Cut the ground away"
         return _with(entry, Figure(what, (Cell(trim_figure(pattern, code, step, trim)),)))
     return entry
+
+
+def _seams(pattern: Pattern) -> Iterator[Figure]:
+    """Return what the seams leave of each general master, and the layers of cloth that meet in its seams."""
+    general = [m for m in pattern.bill.masters if is_general(pattern, m.recipe)]
+    firsts = {m.recipe: m.code for m in reversed(general) if m.code in pattern.setting.codes}
+    sewn = [sheet for code in reversed(tuple(firsts.values())) if (sheet := sewn_figure(pattern, code))]
+    if sewn:
+        cells = tuple(Cell(sheet) for sheet in sewn)
+        yield Figure("What the seams leave of the shapes", cells, columns=min(2, len(cells)))
+    if general:
+        cells = tuple(Cell(sheet) for sheet in bulk_figures(pattern))
+        yield Figure("Layers of cloth along each side, allowances and all", cells, columns=min(3, len(cells)))
 
 
 def _colourways(pattern: Pattern) -> Figure:
@@ -188,10 +264,17 @@ def _colourways(pattern: Pattern) -> Figure:
 def _make_line(pattern: Pattern, code: str) -> str:
     """Return what the last making step of a unit says: so many of it."""
     made = [
-        product
-        for step in pattern.steps.of(Chapter.UNITS)
-        for product in step.makes
-        if product.label == f"unit {code}"
+        product for step in pattern.steps.steps for product in step.makes if product.label == f"unit {code}"
     ]
-    way = pattern.design.colourway(code_of_unit(code))
-    return f"Make ({made[-1].count}) unit {code}, {way.shape} on {way.ground}"
+    return f"Make ({made[-1].count}) unit {code}, {_letters(pattern, code)}"
+
+
+def _letters(pattern: Pattern, name: str) -> str:
+    """Return the letters of a unit's fabrics: those of its shapes on those of its grounds."""
+    parts = parts_of(pattern, name)
+    grounds = [part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND]
+    on, above = (
+        ", ".join(dict.fromkeys(pattern.design.cloth(name, part) for part in some))
+        for some in (grounds, [part for part in parts if part not in grounds])
+    )
+    return f"{above} on {on}" if above else on

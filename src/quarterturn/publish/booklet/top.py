@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from quarterturn.design import StraightSet, Symmetry, code_of_unit
+from quarterturn.design import GROUND, HALF_MARK, StraightSet, Symmetry
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import gather
 from quarterturn.publish.booklet.made import root_steps
@@ -25,7 +25,7 @@ from quarterturn.publish.figures import (
     turns_figure,
 )
 from quarterturn.publish.sheet import Sheet
-from quarterturn.publish.wording import LABEL, centre_sewing, fabric_name, flow_facts, tell
+from quarterturn.publish.wording import LABEL, centre_sewing, fabric_name, flow_facts, parts_of, tell
 from quarterturn.setting import Side
 from quarterturn.steps import Bind, Chapter, JoinPanels, LayOut, SewLine, Step
 
@@ -92,18 +92,24 @@ def _whole_map(pattern: Pattern, layout: LayOut, width: float, height: float) ->
 
 def unit_counts(pattern: Pattern) -> Table:
     """Return how many units of each kind the quilt takes."""
-    design = pattern.design
     rows = tuple(
-        (
-            f"unit {name}",
-            fabric_name(design.fabric(way.shape)),
-            fabric_name(design.fabric(way.ground)),
-            f"({count})",
-        )
+        (f"unit {name}", *_cloths(pattern, name), f"({count})")
         for name, count in pattern.setting.tally.items()
-        for way in (design.colourway(code_of_unit(name)),)
     )
     return Table(("Unit", "Shape", "Ground", "In the quilt"), rows, (1, 3, 3, 1.2))
+
+
+def _cloths(pattern: Pattern, name: str) -> tuple[str, str]:
+    """Return the fabrics of a unit's shapes, and those of its grounds."""
+    design, parts = pattern.design, parts_of(pattern, name)
+    grounds = [part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND]
+    shapes, on = (
+        "; ".join(
+            fabric_name(design.fabric(x)) for x in dict.fromkeys(design.cloth(name, part) for part in some)
+        )
+        for some in ([part for part in parts if part not in grounds], grounds)
+    )
+    return shapes or "none", on
 
 
 def assembly(pattern: Pattern, width: float, height: float, first: int) -> Iterator[Block]:

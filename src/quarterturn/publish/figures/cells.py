@@ -4,22 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from quarterturn.blocks import GROUND, SHAPE, Layer, Master, Unit
-from quarterturn.design import code_of_unit
+from quarterturn.blocks import GROUND, SHAPE, Layer, Master, Unit, turned_about_centre, turned_size
+from quarterturn.design import RecipeKind, code_of_unit
 from quarterturn.design.colour import text_colour_on
-from quarterturn.geometry import Point, Region, rectangle, roomiest_point
+from quarterturn.geometry import Point, Region, as_polygon, from_polygons, roomiest_point, without
 from quarterturn.proof import Pattern
-from quarterturn.publish.figures.inks import EDGE, caption, cloth, moved_to
+from quarterturn.publish.figures.inks import EDGE, caption, cloth
+from quarterturn.publish.lettering import text_width
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Text, Use
 from quarterturn.steps import Placed
 
 UNIT = "unit "
+COARSE = 0.01
+"""Inches. Lettering is placed on outlines flattened to this."""
+LEAST = 0.05
+"""Square inches: less cloth bears no lettering."""
 
 
 def layer_colour(pattern: Pattern, name: str, part: str) -> str:
-    """Return the colour of the ground or the shape of a unit or a colourway."""
-    way = pattern.design.colourway(code_of_unit(name))
-    return pattern.design.fabric(way.ground if part == GROUND else way.shape).colour
+    """Return the colour of a part of a unit or a colourway."""
+    return pattern.design.fabric(pattern.design.cloth(name, part)).colour
 
 
 def unit_of(pattern: Pattern, name: str) -> Unit:
@@ -43,12 +47,26 @@ def layered(
 
 
 def sewn_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
-    """Return a symbol for each name of a unit: the sewn unit, `cell` millimetres wide."""
-    return {
-        code: layered(pattern, code, unit.sewn_layers, Scale(cell / float(unit.side)))
-        for code in codes
-        for unit in (unit_of(pattern, code),)
-    }
+    """Return a symbol for each name of a unit, as sewn: the longest side of all units is `cell` millimetres."""
+    scale = Scale(cell_factor(pattern, cell))
+    return {code: layered(pattern, code, unit_of(pattern, code).sewn_layers, scale) for code in codes}
+
+
+def cell_factor(pattern: Pattern, cell: float) -> float:
+    """Return the millimetres to the inch where the longest side of all units is `cell` millimetres."""
+    return cell / max(longest_side(pattern, name) for name in pattern.setting.tally)
+
+
+def longest_side(pattern: Pattern, name: str) -> float:
+    """Return the longer side of a unit, finished, in inches."""
+    unit = unit_of(pattern, name)
+    return float(max(unit.width, unit.height))
+
+
+def cell_size(pattern: Pattern, code: str, turn: int, cell: float) -> Point:
+    """Return width and height of a unit as it is laid, in millimetres."""
+    width, height = turned_size(unit_of(pattern, code), turn)
+    return complex(float(width), float(height)) * cell_factor(pattern, cell)
 
 
 def cut_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[str, tuple[Mark, ...]]:
@@ -62,48 +80,73 @@ def cut_symbols(pattern: Pattern, codes: Iterable[str], cell: float) -> Mapping[
     return symbols
 
 
-def laid(code: str, turn: int, at: Point, cell: float) -> Use:
+def laid(pattern: Pattern, code: str, turn: int, at: Point, cell: float) -> Use:
     """Return a unit's symbol laid with its top left corner at a place."""
-    return Use(code, moved_to(at, turn, cell))
+    motion = turned_about_centre(unit_of(pattern, code), turn)
+    return Use(code, Scale(cell_factor(pattern, cell), at).motion(motion))
 
 
 def lettered(pattern: Pattern, code: str, turn: int, at: Point, cell: float, size: float) -> Text:
     """Return the name of a placed unit, set where one fabric gives it most room, in ink that stands out."""
     part, place = roomiest(pattern, code)
-    middle = complex(0.5, 0.5)
-    spot = middle + (place - middle) * (1, 1j, -1, -1j)[turn % 4]
-    ink = text_colour_on(layer_colour(pattern, code, part))
-    return caption(at + spot * cell, f"{code}{turn}", size, colour=ink)
+    unit = unit_of(pattern, code)
+    spot = turned_about_centre(unit, turn)(place * float(unit.width)) * cell_factor(pattern, cell)
+    ink, text = text_colour_on(layer_colour(pattern, code, part)), f"{code}{turn}"
+    width, room = text_width(text, size), cell_size(pattern, code, turn, cell)
+    reach = width / 2 + 0.6
+    if not is_quarter_circle(pattern, code) and 2 * reach < room.real:
+        spot = complex(min(max(spot.real, reach), room.real - reach), spot.imag)
+    return caption(at + spot, text, size, colour=ink)
 
 
 def roomiest(pattern: Pattern, code: str) -> tuple[str, Point]:
     """Return the part of a unit with most room, and the middle of that room as shares of its side."""
-    if unit_of(pattern, code).quarter:
+    if not is_quarter_circle(pattern, code):
         part, (place, _) = max(rooms(pattern, code).items(), key=lambda item: item[1][1])
         return part, place
     reach = diagonal_share(pattern, code)
     if reach > 0.5:
-        return "shape", complex(reach / 2, reach / 2)
+        return SHAPE, complex(reach / 2, reach / 2)
     return GROUND, complex((1 + reach) / 2, (1 + reach) / 2)
 
 
+def is_quarter_circle(pattern: Pattern, name: str) -> bool:
+    """Tell whether a unit is one of four equal quarters of a single shape, which lies at its top left corner."""
+    way = pattern.design.colourway(code_of_unit(name))
+    if way.is_rejoined or unit_of(pattern, name).quarter:
+        return False
+    return pattern.design.recipe(way.recipe).kind is not RecipeKind.SHAPES
+
+
 def rooms(pattern: Pattern, name: str) -> dict[str, tuple[Point, float]]:
-    """Return for each part of a sewn unit the middle and the radius of its largest disc, as shares of the side."""
+    """Return for each part seen in a sewn unit middle and radius of its largest disc, as shares of its width."""
     unit = unit_of(pattern, name)
-    side = float(unit.side)
-    shapes = tuple(p for layer in unit.sewn_layers if layer.part == SHAPE for p in layer.region.paths)
-    ground = Region((rectangle(0, 0, side, side), *(p.reversed() for p in shapes)))
-    found = {}
-    for part, region in ((SHAPE, Region(shapes)), (GROUND, ground)):
-        middle, radius = roomiest_point(region)
-        found[part] = middle / side, radius / side
+    width = float(unit.width)
+    regions = [layer.region for layer in unit.sewn_layers]
+    found: dict[str, tuple[Point, float]] = {}
+    for number in reversed(range(len(regions))):
+        shown = seen_of(regions, number)
+        if shown:
+            middle, radius = roomiest_point(shown)
+            part = unit.sewn_layers[number].part
+            if part not in found or radius / width > found[part][1]:
+                found[part] = middle / width, radius / width
     return found
+
+
+def seen_of(regions: Sequence[Region], number: int) -> Region | None:
+    """Return what is seen of one of several regions, the later on top, flattened; None where it is next to nothing."""
+    shown = as_polygon(regions[number], COARSE)
+    for upper in regions[number + 1 :]:
+        if not upper.is_empty():
+            shown = without(shown, as_polygon(upper, COARSE))
+    return from_polygons(shown) if shown.area > LEAST else None
 
 
 def diagonal_share(pattern: Pattern, code: str) -> float:
     """Return how far the shape reaches along the diagonal of the sewn unit, as a share of the diagonal."""
-    master = master_of(pattern, code)
-    return min(1.0, master.facts.diagonal / (float(unit_of(pattern, code).side) * 2**0.5))
+    master, side = master_of(pattern, code), float(unit_of(pattern, code).width)
+    return min(1.0, master.facts.diagonal / (side * 2**0.5))
 
 
 def unit_parts(parts: Sequence[Placed], lines: Mapping[str, Sequence[Placed]]) -> tuple[Placed, ...]:

@@ -9,6 +9,7 @@ from quarterturn.publish.figures.cells import UNIT, code_of, laid, sewn_symbols,
 from quarterturn.publish.figures.frames import Drawing
 from quarterturn.publish.figures.inks import ACCENT, DARK, QUIET, SMALL, SMALLEST, arrow, caption
 from quarterturn.publish.figures.lines import pressing
+from quarterturn.publish.figures.maps import MapPart, edges_of
 from quarterturn.publish.sheet import Mark, Sheet
 from quarterturn.setting import Side
 from quarterturn.steps import Placed, SewLine
@@ -25,23 +26,29 @@ def centre_figure(
     rows = [unit_parts(_pairs(part, units), units) for part in action.parts]
     columns, count = len(rows[0]), len(rows)
     share = 0.22
-    cell = min(LARGEST_CELL, (width - LEFT - RIGHT) / (columns * 1.06), height / (count * (1 + share)))
+    across, down = edges_of(pattern, MapPart(0, 0, count, columns, whole=True))
+    cell = min(
+        LARGEST_CELL,
+        (width - LEFT - RIGHT) / (across[-1] + columns * 0.06),
+        height / (down[-1] + count * share),
+    )
     gap, apart = cell * share, cell * 0.12
     marks: list[Mark] = []
     for r, (row, part) in enumerate(zip(rows, action.parts, strict=True)):
-        top = r * (cell + gap)
+        top, deep = down[r] * cell + r * gap, (down[r + 1] - down[r]) * cell
         for c, unit in enumerate(row):
-            at = complex(LEFT + c * cell + (c // 2) * apart, top)
-            marks.append(laid(code_of(unit), unit.turn, at, cell))
-        marks += _row_label(r, part, top + cell / 2, cell)
-        end = LEFT + columns * cell + ((columns - 1) // 2) * apart
+            at = complex(LEFT + across[c] * cell + (c // 2) * apart, top)
+            marks.append(laid(pattern, code_of(unit), unit.turn, at, cell))
+        marks += _row_label(r, part, top + deep / 2, deep)
+        end = LEFT + across[-1] * cell + ((columns - 1) // 2) * apart
         press = lines[part.label].press if part.label in lines else None
         if part.label in lines:
-            marks += pressing(press, complex(end + 4.5, top + cell / 2), min(2.6, cell * 0.5))
-    marks += _downwards(action, end + 10.5, count * (cell + gap) - gap)
+            marks += pressing(press, complex(end + 4.5, top + deep / 2), min(2.6, deep * 0.5))
+    low = down[-1] * cell + (count - 1) * gap
+    marks += _downwards(action, end + 10.5, low)
     symbols = sewn_symbols(pattern, sorted({code_of(u) for row in rows for u in row}), cell)
     alt = _described(action, columns)
-    return Drawing(end + 12.5, count * (cell + gap) - gap, tuple(marks), symbols).sheet("Assembly", alt)
+    return Drawing(end + 12.5, low, tuple(marks), symbols).sheet("Assembly", alt)
 
 
 def _pairs(part: Placed, units: Mapping[str, Sequence[Placed]]) -> Sequence[Placed]:

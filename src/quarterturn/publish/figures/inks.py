@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Literal
 
-from quarterturn.geometry import Line, Motion, Path, Point, Region, polygon, rectangle
+from quarterturn.geometry import Line, Path, Point, Region, polygon, rectangle
 from quarterturn.publish.sheet import Area, Ink, Mark, Stroke, Text
 
 DARK, LIGHT = "#1d1d1b", "#ffffff"
@@ -104,10 +104,3 @@ def hatched(left: float, top: float, width: float, height: float) -> tuple[Mark,
         if abs(end - start) > 0.3:
             marks.append(line(start, end, HATCH))
     return tuple(marks)
-
-
-def moved_to(at: Point, turn: int = 0, side: float = 0.0) -> Motion:
-    """Return the motion that lays a square symbol of this side, drawn from the origin, at a place, turned."""
-    factor = (1 + 0j, 1j, -1 + 0j, -1j)[turn % 4]
-    middle = complex(side / 2, side / 2)
-    return Motion(factor, at + middle - factor * middle)

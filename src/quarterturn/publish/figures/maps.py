@@ -12,10 +12,11 @@ from dataclasses import dataclass
 
 from quarterturn.geometry import Region, rectangle
 from quarterturn.proof import Pattern
-from quarterturn.publish.figures.cells import code_of, laid, lettered, sewn_symbols
+from quarterturn.publish.figures.cells import code_of, laid, lettered, longest_side, sewn_symbols
 from quarterturn.publish.figures.frames import Drawing
 from quarterturn.publish.figures.inks import ACCENT, LABEL, QUIET, SMALLEST, caption
 from quarterturn.publish.sheet import Area, Ink, Mark, Sheet
+from quarterturn.publish.wording import unit_grid
 from quarterturn.steps import LayOut, Placed
 
 SMALLEST_CELL = 4.0
@@ -64,22 +65,36 @@ def _runs(count: int, most: int) -> list[tuple[int, int]]:
 
 def map_figure(pattern: Pattern, layout: LayOut, part: MapPart, width: float, height: float) -> Sheet:
     """Return the map of a part, as large as the room allows."""
-    cell = min(LARGEST_CELL, (width - ROOM - 2) / part.columns, (height - ROOM - 2) / part.rows)
-    size = max(SMALLEST, min(4.2, cell * 0.36 * min(1.0, SHORT_NAME / name_letters(layout))))
-    marks: list[Mark] = [*_numbers(part, cell)]
+    across, down = edges_of(pattern, part)
+    cell = min(LARGEST_CELL, (width - ROOM - 2) / across[-1], (height - ROOM - 2) / down[-1])
+    xs, ys = [ROOM + x * cell for x in across], [ROOM + y * cell for y in down]
+    least = min(b - a for edges in (xs, ys) for a, b in itertools.pairwise(edges))
+    size = max(SMALLEST, min(4.2, least * 0.36 * min(1.0, SHORT_NAME / name_letters(layout))))
+    marks: list[Mark] = [*_numbers(part, xs, ys)]
     named: list[Mark] = []
     shown = [
         row[part.left : part.left + part.columns] for row in layout.rows[part.top : part.top + part.rows]
     ]
     for r, row in enumerate(shown):
         for c, unit in enumerate(row):
-            at = complex(ROOM + c * cell, ROOM + r * cell)
-            marks.append(laid(code_of(unit), unit.turn, at, cell))
+            at = complex(xs[c], ys[r])
+            marks.append(laid(pattern, code_of(unit), unit.turn, at, cell))
             named.append(lettered(pattern, code_of(unit), unit.turn, at, cell, size))
     symbols = sewn_symbols(pattern, sorted({code_of(u) for row in shown for u in row}), cell)
     title = "Unit map" if part.whole else f"Unit map, {part.title}"
-    drawing = Drawing(ROOM + cell * part.columns, ROOM + cell * part.rows, (*marks, *named), symbols)
+    drawing = Drawing(xs[-1], ys[-1], (*marks, *named), symbols)
     return drawing.sheet(title, f"{title}. {_read_out(shown, part)}")
+
+
+def edges_of(pattern: Pattern, part: MapPart) -> tuple[list[float], list[float]]:
+    """Return where columns and rows of a part begin and end, in sides of the longest unit."""
+    grid = unit_grid(pattern.setting.centre)
+    assert grid is not None
+    longest = max(longest_side(pattern, name) for name in pattern.setting.tally)
+    widths = [child.width for child in grid.rows[0]][part.left : part.left + part.columns]
+    heights = [row[0].height for row in grid.rows][part.top : part.top + part.rows]
+    across, down = ([float(side) / longest for side in sides] for sides in (widths, heights))
+    return [*itertools.accumulate(across, initial=0.0)], [*itertools.accumulate(down, initial=0.0)]
 
 
 def name_letters(layout: LayOut) -> int:
@@ -87,17 +102,18 @@ def name_letters(layout: LayOut) -> int:
     return 1 + max(len(code_of(unit)) for row in layout.rows for unit in row)
 
 
-def _numbers(part: MapPart, cell: float) -> list[Mark]:
+def _numbers(part: MapPart, xs: list[float], ys: list[float]) -> list[Mark]:
+    cell = min(b - a for edges in (xs, ys) for a, b in itertools.pairwise(edges))
     step = 1 if cell >= SMALLEST_CELL else 5
     size = max(SMALLEST, min(3.2, cell * 0.36))
     rows = [
         caption(
-            complex(ROOM - 1.2, ROOM + (k + 0.5) * cell), str(part.top + k + 1), size, "end", colour=QUIET
+            complex(ROOM - 1.2, (ys[k] + ys[k + 1]) / 2), str(part.top + k + 1), size, "end", colour=QUIET
         )
         for k in range(0, part.rows, step)
     ]
     columns = [
-        caption(complex(ROOM + (k + 0.5) * cell, ROOM - 2), str(part.left + k + 1), size, colour=QUIET)
+        caption(complex((xs[k] + xs[k + 1]) / 2, ROOM - 2), str(part.left + k + 1), size, colour=QUIET)
         for k in range(0, part.columns, step)
     ]
     return [*rows, *columns]
@@ -114,24 +130,25 @@ def _read_out(rows: list[tuple[Placed, ...]], part: MapPart) -> str:
 
 def overview_figure(pattern: Pattern, layout: LayOut, parts: tuple[MapPart, ...], width: float) -> Sheet:
     """Return the whole centre small, with the parts outlined and numbered."""
-    rows, columns = len(layout.rows), len(layout.rows[0])
-    cell = width / columns
+    across, down = edges_of(pattern, MapPart(0, 0, len(layout.rows), len(layout.rows[0]), whole=True))
+    cell = width / across[-1]
+    xs, ys = [x * cell for x in across], [y * cell for y in down]
     marks: list[Mark] = [
-        laid(code_of(unit), unit.turn, complex(c * cell, r * cell), cell)
+        laid(pattern, code_of(unit), unit.turn, complex(xs[c], ys[r]), cell)
         for r, row in enumerate(layout.rows)
         for c, unit in enumerate(row)
     ]
     for number, part in enumerate(parts, start=1):
-        marks += _outlined_part(part, number, cell)
+        marks += _outlined_part(part, number, xs, ys)
     symbols = sewn_symbols(pattern, pattern.setting.tally, cell)
     said = "; ".join(f"{n}, {part.title}" for n, part in enumerate(parts, start=1))
     alt = f"The quilt centre, with the {len(parts)} parts of the unit map outlined: {said}."
-    return Drawing(width, cell * rows, tuple(marks), symbols).sheet("Overview of the unit map", alt)
+    return Drawing(width, ys[-1], tuple(marks), symbols).sheet("Overview of the unit map", alt)
 
 
-def _outlined_part(part: MapPart, number: int, cell: float) -> tuple[Mark, ...]:
-    left, top = part.left * cell, part.top * cell
-    right, bottom = left + part.columns * cell, top + part.rows * cell
+def _outlined_part(part: MapPart, number: int, xs: list[float], ys: list[float]) -> tuple[Mark, ...]:
+    left, top = xs[part.left], ys[part.top]
+    right, bottom = xs[part.left + part.columns], ys[part.top + part.rows]
     at = complex((left + right) / 2, (top + bottom) / 2)
     plate = rectangle(at.real - 3, at.imag - 3, at.real + 3, at.imag + 3)
     return (

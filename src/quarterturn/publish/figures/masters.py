@@ -93,11 +93,11 @@ def _folds(pattern: Pattern, code: str, scale: Scale, master: Master) -> tuple[M
 def stitching_figure(pattern: Pattern, step: Step, side: float = 42.0) -> Sheet:
     """Return the fused square with its line of stitches, and where the stitching starts."""
     assert isinstance(step.action, StitchEdge)
-    code = step.makes[0].label.removeprefix("master ").removesuffix(", stitched")
+    code = step.action.code
     master = _master(pattern, code)
     scale, ground = _square(pattern, code, side)
     creases = tuple(line(*_across(cut, scale, side / 2), CREASE) for cut in master.cuts)
-    start, ink = step.action.start, text_colour_on(layer_colour(pattern, code, GROUND))
+    start, ink = step.action.starts[0], text_colour_on(layer_colour(pattern, code, GROUND))
     # The arrow comes from inside, where there is room whatever the square leaves round the shape.
     inner = text_colour_on(layer_colour(pattern, code, SHAPE))
     foot = scale.point(start) - start / abs(start) * 6
@@ -224,4 +224,4 @@ def _parted(pattern: Pattern, code: str, side: float) -> Drawing:
 def _label_place(pattern: Pattern, name: str) -> Point:
     """Return where in a unit's frame its shape has most room."""
     place, _ = rooms(pattern, name)[SHAPE]
-    return place * float(unit_of(pattern, name).side)
+    return place * float(unit_of(pattern, name).width)

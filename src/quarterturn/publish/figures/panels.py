@@ -6,7 +6,7 @@ import cmath
 import math
 
 from quarterturn.design.colour import text_colour_on
-from quarterturn.geometry import Point, Region, rectangle
+from quarterturn.geometry import Point, rectangle
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.frames import Drawing
 from quarterturn.publish.figures.inks import (
@@ -22,6 +22,7 @@ from quarterturn.publish.figures.inks import (
     measured,
     outline,
 )
+from quarterturn.publish.figures.shapes import template_shape
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet
 from quarterturn.publish.wording import length
 from quarterturn.steps import FuseToPanel, PlacedMotif, Step
@@ -69,9 +70,9 @@ def motif_line(pattern: Pattern, number: int, motif: PlacedMotif) -> str:
 
 
 def _shape(pattern: Pattern, motif: PlacedMotif, scale: Scale) -> tuple[Mark, ...]:
-    master = pattern.blocks.master(motif.recipe)
-    letter = motif.label.removesuffix(f" {motif.recipe}")
-    region = scale.region(motif.motion.region(Region((master.shape.traced,))))
+    letter = motif.label.removesuffix(f" {motif.shape}")
+    shape = template_shape(pattern, motif.recipe, motif.shape)
+    region = scale.region(motif.motion.region(shape.region))
     return (Area(region, cloth(pattern.design.fabric(letter).colour, EDGE)),)
 
 

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from quarterturn.blocks import Master
-from quarterturn.geometry import Point, Region
+from dataclasses import replace
+
+from quarterturn.blocks import FusedShape
+from quarterturn.geometry import EPSILON, STAY, Point, Region, path_bounds, shift
 from quarterturn.materials import WebRows
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.frames import Drawing
@@ -31,7 +33,7 @@ PAPER = Ink(fill="#fbfaf6", stroke=EDGE.stroke, width=0.2)
 def ring_figure(pattern: Pattern, rows: WebRows, width: float = 74.0) -> Sheet:
     """Return one row of tracings across the web, to scale."""
     design, web = pattern.design, pattern.materials.web
-    master = pattern.blocks.master(rows.shape)
+    shape = template_shape(pattern, rows.recipe, rows.shape)
     factor = (width - 1) / float(web.web_width)
     room = complex(float(rows.width), float(rows.height)) * factor
     gap, top = float(rows.gap) * factor, 6.0
@@ -40,7 +42,7 @@ def ring_figure(pattern: Pattern, rows: WebRows, width: float = 74.0) -> Sheet:
     shown = min(rows.per_row, rows.count)
     for k in range(shown):
         middle = complex(room.real / 2 + k * (room.real + gap), top + 1.2 + room.imag / 2)
-        marks += _ring(master, Scale(factor, middle))
+        marks += _ring(shape, Scale(factor, middle))
     marks += measured(complex(0, top), complex(width - 1, top), length(design, web.web_width), -1.6j)
     at = complex(0, top + deep - 0.4)
     marks += measured(at, at + room.real, length(design, rows.width), 1.4j)
@@ -51,12 +53,27 @@ def ring_figure(pattern: Pattern, rows: WebRows, width: float = 74.0) -> Sheet:
     return Drawing(width, top + deep + 8, tuple(marks)).sheet("Rings on the web", alt)
 
 
-def _ring(master: Master, scale: Scale) -> tuple[Mark, ...]:
+def template_shape(pattern: Pattern, recipe: str, name: str) -> FusedShape:
+    """Return a shape of a recipe as its template shows it, but not mirrored: about the middle of its box."""
+    master = pattern.blocks.master(recipe)
+    shape = next(shape for shape, _ in master.templates if shape.name == name)
+    centre = path_bounds(shape.traced).centre
+    move = shift(-centre) if abs(centre) > EPSILON else STAY
+    return replace(
+        shape,
+        traced=move.path(shape.traced),
+        hole=move.path(shape.hole) if shape.hole else None,
+        ring_out=move.region(shape.ring_out),
+        ring_in=move.region(shape.ring_in),
+    )
+
+
+def _ring(shape: FusedShape, scale: Scale) -> tuple[Mark, ...]:
     """Return a traced shape with its ring: the web that stays is tinted."""
-    shape = master.shape
     holes = tuple(path.reversed() for path in shape.ring_in.paths)
     band = Region((*shape.ring_out.paths, *holes))
-    return (Area(scale.region(band), WEB), outline(scale.path(shape.traced), OUTLINE), *_cross(scale.origin))
+    lines = (outline(scale.path(path), OUTLINE) for path in shape.region.paths)
+    return (Area(scale.region(band), WEB), *lines, *_cross(scale.origin))
 
 
 def _cross(middle: Point, arm: float = 1.2) -> tuple[Mark, ...]:
@@ -66,18 +83,23 @@ def _cross(middle: Point, arm: float = 1.2) -> tuple[Mark, ...]:
     )
 
 
-def blank_figure(pattern: Pattern, recipe: str, label: str, side: float = 34.0) -> Sheet:
-    """Return a square of cloth of a label, wrong side up, with the ring of a recipe fused on."""
-    master, piece = pattern.blocks.master(recipe), pattern.bill.piece(label)
+def blank_figure(pattern: Pattern, shape: FusedShape, label: str, side: float = 34.0) -> Sheet:
+    """Return the cloth of a label, wrong side up, with the ring of a shape, as `template_shape` has it, fused on."""
+    piece = pattern.bill.piece(label)
     fabric = pattern.design.fabric(piece.fabric)
-    scale = Scale(side / float(piece.length), complex(side / 2, side / 2 + 5))
-    marks: list[Mark] = [box(0, 5, side, side, cloth(wrong_side(fabric.colour), OUTLINE))]
-    marks += _ring(master, scale)
-    marks += measured(5j, complex(side, 5), length(pattern.design, piece.length), -1.6j)
+    scale = Scale(side / float(max(piece.length, piece.width)), complex(side / 2, side / 2 + 5))
+    across, down = float(piece.length) * scale.factor, float(piece.width) * scale.factor
+    ground = box(
+        (side - across) / 2, 5 + (side - down) / 2, across, down, cloth(wrong_side(fabric.colour), OUTLINE)
+    )
+    marks: list[Mark] = [ground, *_ring(shape, scale)]
+    start, end = complex((side - across) / 2, 5), complex((side + across) / 2, 5)
+    marks += measured(start, end, length(pattern.design, piece.length), -1.6j)
     notes = (("cut on the outline", 0.0), ("paper side up", 4.0))
     marks += [caption(complex(side / 2, side + 8 + down), text, SMALL, colour=DARK) for text, down in notes]
+    word = "square" if across == down else "rectangle"
     alt = (
-        f"A square of {named(pattern.design, piece.fabric)}, wrong side up, with a ring of web fused to its middle; "
+        f"A {word} of {named(pattern.design, piece.fabric)}, wrong side up, with a ring of web fused to its middle; "
         f"the shape is cut on the outline that runs inside the ring."
     )
     return Drawing(side, side + 14, tuple(marks)).sheet("Ring on the cloth", alt)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from quarterturn.blocks import GROUND, SHAPE
-from quarterturn.design import code_of_unit, quarter_of_unit
+from quarterturn.design import quarter_of_unit
 from quarterturn.design.colour import text_colour_on
 from quarterturn.geometry import (
     Point,
@@ -18,10 +18,14 @@ from quarterturn.geometry import (
 )
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.cells import (
+    cell_factor,
+    cell_size,
     diagonal_share,
+    is_quarter_circle,
     laid,
     layer_colour,
     layered,
+    longest_side,
     master_of,
     rooms,
     sewn_symbols,
@@ -49,60 +53,62 @@ from quarterturn.publish.figures.inks import (
     wrong_side,
 )
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Stroke
-from quarterturn.publish.wording import length, named
+from quarterturn.publish.wording import cloths_of, length, parts_of
 from quarterturn.steps import CutAway, Step, Trim
 
 
 def colourway_figure(pattern: Pattern, code: str, width: float = 24.0) -> Sheet:
-    """Return a unit as trimmed, with the letters of its fabrics and its seam lines."""
-    unit, way = unit_of(pattern, code), pattern.design.colourway(code_of_unit(code))
-    factor = width / float(unit.cut_side)
-    seam, side = float(unit.seam) * factor, float(unit.side) * factor
+    """Return a unit as trimmed, its longer side `width`, with the letters of its fabrics and its seam lines."""
+    unit, design = unit_of(pattern, code), pattern.design
+    factor = width / float(max(unit.cut_width, unit.cut_height))
+    seam, across = float(unit.seam) * factor, float(unit.width) * factor
     marks: list[Mark] = [
         *layered(pattern, code, unit.cut_layers, Scale(factor, complex(seam, seam)), OUTLINE)
     ]
-    marks.append(outline(rectangle(seam, seam, seam + side, seam + side), CREASE))
-    for part, letter in ((SHAPE, way.shape), (GROUND, way.ground)):
-        at, room = _lettering_place(pattern, code, part)
+    marks.append(outline(rectangle(seam, seam, seam + across, seam + float(unit.height) * factor), CREASE))
+    for part in parts_of(pattern, code):
+        letter, (at, room) = design.cloth(code, part), _lettering_place(pattern, code, part)
         ink = text_colour_on(layer_colour(pattern, code, part))
-        size = min(3.4, side * 1.2 * room / len(letter))
+        size = min(3.4, across * 1.2 * room / len(letter))
         if size >= SMALLEST:
-            marks.append(caption(complex(seam, seam) + at * side, letter, size, bold=True, colour=ink))
-    alt = (
-        f"Unit {code} as trimmed: {named(pattern.design, way.shape)} on {named(pattern.design, way.ground)}."
-    )
-    return Drawing(width, width, tuple(marks)).sheet(f"Unit {code}", alt)
+            marks.append(caption(complex(seam, seam) + at * across, letter, size, bold=True, colour=ink))
+    alt = f"Unit {code} as trimmed: {cloths_of(pattern, code)}."
+    size_across, size_down = (float(side) * factor for side in (unit.cut_width, unit.cut_height))
+    return Drawing(size_across, size_down, tuple(marks)).sheet(f"Unit {code}", alt)
 
 
 def _lettering_place(pattern: Pattern, name: str, part: str) -> tuple[Point, float]:
-    """Return where a fabric's letter stands, and how much room it has there, as shares of the side."""
-    if unit_of(pattern, name).quarter:
-        return rooms(pattern, name)[part]
+    """Return where a fabric's letter stands, and how much room it has there, as shares of the width."""
+    if not is_quarter_circle(pattern, name):
+        return rooms(pattern, name).get(part, (0j, 0.0))
     reach = diagonal_share(pattern, name)
     at = reach / 2 if part == SHAPE else (1 + reach) / 2
     return complex(at, at), min(at, 1 - at)
 
 
 def turns_figure(pattern: Pattern, cell: float = 14.0) -> Sheet:
-    """Return the four turns of the first unit, with the names that the map uses."""
-    code = next(iter(pattern.setting.tally))
+    """Return the four turns of the first square unit that shows a shape, with the names that the map uses."""
+    units = ((name, unit_of(pattern, name)) for name in pattern.setting.tally)
+    shown = (name for name, unit in units if unit.width == unit.height and len(unit.sewn_layers) > 1)
+    code = next(shown, next(iter(pattern.setting.tally)))
+    own = cell / (cell_factor(pattern, cell) * longest_side(pattern, code)) * cell
     pitch = cell + 9
     marks: list[Mark] = []
     for turn in range(4):
-        left = complex(turn * pitch, 0)
-        marks.append(laid(code, turn, left, cell))
+        left, size = complex(turn * pitch, 0), cell_size(pattern, code, turn, own)
+        marks.append(laid(pattern, code, turn, left + (complex(cell, cell) - size) / 2, own))
         marks.append(caption(left + complex(cell / 2, cell + 3), f"{code}{turn}", 3.2, bold=True))
         if turn < 3:
             marks += arrow(left + complex(cell + 2, cell / 2), left + complex(cell + 7, cell / 2), ACCENT)
     alt = f"Unit {code} at its four turns, each a quarter turn clockwise from the one before."
-    symbols = sewn_symbols(pattern, [code], cell)
+    symbols = sewn_symbols(pattern, [code], own)
     return Drawing(3 * pitch + cell, cell + 5, tuple(marks), symbols).sheet("The four turns", alt)
 
 
 def trim_figure(pattern: Pattern, code: str, away: Step, trim: Step | None, side: float = 32.0) -> Sheet:
     """Return the unit from its wrong side with the cut-away, and from its right side with the edges to trim."""
     assert isinstance(away.action, CutAway)
-    inside = length(pattern.design, away.action.inside)
+    inside = length(pattern.design, away.action.behind[0].inside)
     alt = f"Unit {code} from the wrong side, with the cut-away line {inside} inside the stitching."
     drawings = [_cut_away(pattern, code, away.action, side)]
     if trim:
@@ -140,7 +146,8 @@ def _cut_away(pattern: Pattern, code: str, action: CutAway, side: float) -> Draw
     half = float(master.side / 2)
     scale, corner = Scale(side / half, 5j), _middle_corner(code) * half
     stitched = _as_cut(pattern, code, Region((master.shape.traced,)))
-    opened = _as_cut(pattern, code, offset_path(master.shape.traced, -float(action.inside)))
+    inside = action.behind[0].inside
+    opened = _as_cut(pattern, code, offset_path(master.shape.traced, -float(inside)))
     if unit_of(pattern, code).quarter:  # seen from behind; a circle's quarter looks the same
         behind = mirror_across_vertical(half / 2)
         stitched, opened, corner = behind.region(stitched), behind.region(opened), behind(corner)
@@ -151,7 +158,7 @@ def _cut_away(pattern: Pattern, code: str, action: CutAway, side: float) -> Draw
         Area(scale.region(opened), cloth(shape)),
         *_run(_curve(stitched, corner), scale, STITCH),
         *_run(_curve(opened, corner), scale, CUT),
-        *measured(at[1], at[0], length(pattern.design, action.inside), -1.6j),
+        *measured(at[1], at[0], length(pattern.design, inside), -1.6j),
         caption(complex(side / 2, side + 8), "wrong side: cut on the dashes", SMALL),
     ]
     return Drawing(side, side + 10, tuple(marks))
@@ -191,7 +198,8 @@ def _trimming(pattern: Pattern, code: str, trim: Step, side: float) -> Drawing:
     assert isinstance(trim.action, Trim)
     master, unit = master_of(pattern, code), unit_of(pattern, code)
     factor = side / float(master.side / 2)
-    kept, corner = float(trim.action.side) * factor, _middle_corner(code)
+    side_kept = trim.action.lines[0].distance
+    kept, corner = float(side_kept) * factor, _middle_corner(code)
     off = side - kept
     left, top = corner.real * off, 5 + corner.imag * off
     seam = complex(float(master.seam), float(master.seam)) * factor
@@ -205,10 +213,8 @@ def _trimming(pattern: Pattern, code: str, trim: Step, side: float) -> Drawing:
         *hatched(left, 5 if corner.imag else 5 + kept, kept, off),
         line(complex(upright, top), complex(upright, top + kept), TRIM),
         line(complex(left, level), complex(left + kept, level), TRIM),
-        *measured(complex(left, 5), complex(left + kept, 5), length(pattern.design, trim.action.side), -1.6j),
-        *measured(
-            complex(side, top), complex(side, top + kept), length(pattern.design, trim.action.side), 1.6
-        ),
+        *measured(complex(left, 5), complex(left + kept, 5), length(pattern.design, side_kept), -1.6j),
+        *measured(complex(side, top), complex(side, top + kept), length(pattern.design, side_kept), 1.6),
         caption(complex(side / 2, side + 8), "right side: trim two outer edges", SMALL),
     ]
     # The shape covers the master's middle, and the edges to keep meet there.

@@ -5,13 +5,23 @@ Out: `Wording` and plain sentences in the trade's style.
 Promise: pure functions; a number is formatted here, never calculated.
 """
 
+from quarterturn.publish.wording import curve_lines
 from quarterturn.publish.wording.assembly import centre_sewing, placed_name, row_places
 from quarterturn.publish.wording.borders import ring_of
 from quarterturn.publish.wording.colophon import defaults, imprint
 from quarterturn.publish.wording.flow import flow_facts
 from quarterturn.publish.wording.lines import part_name
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import fabric_name, fabric_words, length, named, rectangle, sized
+from quarterturn.publish.wording.names import (
+    cloths_of,
+    fabric_name,
+    fabric_words,
+    length,
+    named,
+    parts_of,
+    rectangle,
+    sized,
+)
 from quarterturn.publish.wording.opening import (
     LABEL,
     TECHNIQUE,
@@ -54,7 +64,9 @@ __all__ = [
     "cautions",
     "centre_sewing",
     "cloth_needs",
+    "cloths_of",
     "curve_facts",
+    "curve_lines",
     "cutting_advice",
     "defaults",
     "fabric_name",
@@ -69,6 +81,7 @@ __all__ = [
     "other_needs",
     "owner_of",
     "part_name",
+    "parts_of",
     "placed_name",
     "plan_line",
     "pressed_to",

@@ -40,9 +40,10 @@ def tell_lay_out(step: Step, action: LayOut, pattern: Pattern) -> Wording:
         "Pin a label with the row’s number to the left-hand unit of each row.",
         *_kept_back(action),
     )
+    sizes = listed(list(dict.fromkeys(sized(pattern.design, *size) for size in _unit_sizes(pattern))))
     line = (
         f"({rows}) {plural(rows, 'row')} of ({columns}) {plural(columns, 'unit')}; "
-        f"each unit should measure {sized(pattern.design, *_unit_size(pattern))}, unfinished."
+        f"each unit should measure {sizes.replace(' and ', ' or ')}, unfinished."
     )
     return Wording("Lay out the units", sentences, line)
 
@@ -72,10 +73,10 @@ def _kept_back(action: LayOut) -> tuple[str, ...]:
     return (f"Keep back for the borders: {piles}.",)
 
 
-def _unit_size(pattern: Pattern) -> tuple[Length, Length]:
-    """Return the size of a unit as the last step that made one says."""
-    made = [p for s in pattern.steps.of(Chapter.UNITS) for p in s.makes if p.label.startswith(UNIT)]
-    return made[-1].width, made[-1].height
+def _unit_sizes(pattern: Pattern) -> list[tuple[Length, Length]]:
+    """Return the size of each unit that is laid out, as the last step that made it says."""
+    made = {p.label: (p.width, p.height) for s in pattern.steps.steps for p in s.makes}
+    return [made[f"{UNIT}{name}"] for name in pattern.setting.tally]
 
 
 def tell_sew(step: Step, action: SewLine, pattern: Pattern) -> Wording:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from functools import partial
 
-from quarterturn.design import Pressing
+from quarterturn.design import Pressing, Recipe
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.masters import stitch_values
-from quarterturn.publish.wording.names import length
+from quarterturn.publish.wording.names import length, rectangle
 
 
 def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
@@ -23,7 +23,7 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Between two outlines on the web", size(making.tracing_gap)),
         ("Width of the web", size(making.web_width)),
         ("Ground left inside the stitching", size(making.cut_away)),
-        *((f"Trimmed off each master, {r.name}", size(r.trim)) for r in design.recipes),
+        *((f"Trimmed off each master, {r.name}", _trim(pattern, r)) for r in design.recipes),
         ("Binding strip, folded double", size(design.binding_width)),
         ("Binding beyond the perimeter", size(making.binding_extra)),
         ("Backing and batting beyond the finished quilt, each side", size(making.overage)),
@@ -36,6 +36,12 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Thread", making.stitch.thread),
         ("Needle", making.stitch.needle),
     )
+
+
+def _trim(pattern: Pattern, recipe: Recipe) -> str:
+    if recipe.trim_width == recipe.trim_height:
+        return length(pattern.design, recipe.trim_width)
+    return rectangle(pattern.design, recipe.trim_width, recipe.trim_height)
 
 
 def imprint(pattern: Pattern) -> tuple[tuple[str, str], ...]:

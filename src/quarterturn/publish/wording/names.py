@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import partial
 
-from quarterturn.design import Design, Fabric
+from quarterturn.design import GROUND, HALF_MARK, Design, Fabric
 from quarterturn.measure import Length, Units, show_length
 from quarterturn.pieces import Piece
 from quarterturn.proof import Pattern
@@ -45,6 +45,28 @@ def sized(design: Design, width: Length, height: Length) -> str:
     if width == height:
         return f"{length(design, width)} square"
     return rectangle(design, width, height)
+
+
+def parts_of(pattern: Pattern, name: str) -> tuple[str, ...]:
+    """Return the parts of a unit, shapes first, the uppermost before the others, grounds last."""
+    layers = pattern.blocks.unit(pattern.design, name).sewn_layers
+    parts = tuple(dict.fromkeys(layer.part for layer in reversed(layers)))
+    grounds = tuple(part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND)
+    return (*(part for part in parts if part not in grounds), *reversed(grounds))
+
+
+def cloths_of(pattern: Pattern, name: str) -> str:
+    """Return the fabrics of a unit: those of its shapes on those of its grounds."""
+    design, parts = pattern.design, parts_of(pattern, name)
+    grounds = [part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND]
+    shapes = [part for part in parts if part not in grounds]
+    on, above = (
+        listed([named(design, letter) for letter in dict.fromkeys(design.cloth(name, part) for part in some)])
+        if some
+        else ""
+        for some in (grounds, shapes)
+    )
+    return f"{above} on {on}" if above else on
 
 
 def machine_length(value: Length) -> str:

@@ -8,6 +8,7 @@ from itertools import chain
 
 from quarterturn.blocks import CurveFacts, Master
 from quarterturn.design import (
+    QUARTERS,
     ClothKind,
     Curve,
     Design,
@@ -15,6 +16,7 @@ from quarterturn.design import (
     DrawnOutline,
     EdgeStitchKind,
     Fabric,
+    RecipeKind,
     code_of_unit,
     quarter_of_unit,
 )
@@ -48,7 +50,9 @@ def assumptions(pattern: Pattern) -> tuple[str, ...]:
 
 def _directional(design: Design, fabric: Fabric) -> str:
     said = f"{fabric_name(fabric)} has a print with a direction: cut it as its plan shows"
-    in_units = any(fabric.letter in (way.ground, way.shape) for way in design.colourways)
+    in_units = any(fabric.letter in way.letters for way in design.colourways)
+    if in_units and fabric.upright:
+        return f"{said}. It stands upright in the quilt: mark the top of every piece, and keep to the names of the map."
     return f"{said}; in the units it turns with them." if in_units else f"{said}."
 
 
@@ -82,10 +86,16 @@ def sizes_said(pattern: Pattern) -> tuple[str, ...]:
         "on the cover and in the lists.",
         f"Sizes that are only quoted are rounded to {nearest}.",
         "A count stands in brackets before the size.",
-        "A master is the square that is fused, stitched and then cut into units.",
+        _master_said(pattern),
         *_names_said(pattern),
         "Pictures of the sewn quilt show what the seams leave of the curves, not what was traced.",
     )
+
+
+def _master_said(pattern: Pattern) -> str:
+    square = all(master.width == master.height for master in pattern.blocks.masters)
+    word = "square" if square else "square or rectangle"
+    return f"A master is the {word} that is fused, stitched and then cut into units."
 
 
 def _names_said(pattern: Pattern) -> tuple[str, ...]:
@@ -98,7 +108,9 @@ def _names_said(pattern: Pattern) -> tuple[str, ...]:
         said.append(
             f"A unit is named by its letter; the figure behind it counts its quarter turns clockwise: {names}."
         )
-    if quartered:
+    if quartered and quarter_of_unit(quartered) not in QUARTERS:
+        said.append(_pieces_said(pattern, quartered))
+    elif quartered:
         code = code_of_unit(quartered)
         said.append(
             f"Where the quarters of a master differ, a unit is named by its letter and its quarter: {code}-tl is top "
@@ -106,6 +118,19 @@ def _names_said(pattern: Pattern) -> tuple[str, ...]:
             f"behind counts its quarter turns clockwise; {quartered}0 lies as in the master."
         )
     return tuple(said)
+
+
+def _pieces_said(pattern: Pattern, name: str) -> str:
+    """Tell the names of pieces that are no quarters."""
+    code = code_of_unit(name)
+    names = {"lh": "left half", "rh": "right half", "th": "top half", "bh": "bottom half"}
+    kinds = (unit.quarter for unit in pattern.blocks.units(pattern.design.colourway(code).recipe))
+    told = [f"{code}-{kind}" + (f" is the {names[kind]}" if kind in names else "") for kind in kinds]
+    return (
+        f"Where the pieces of a master differ, a unit is named by its letter and its piece: {listed(told)}; the "
+        f"figures of cutting apart show them. The figure behind counts its quarter turns clockwise; {name}0 lies "
+        "as in the master."
+    )
 
 
 def cautions(pattern: Pattern) -> tuple[str, ...]:
@@ -144,7 +169,7 @@ def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
 def notions(pattern: Pattern) -> tuple[str, ...]:
     """Return what is needed besides cloth, web and thread."""
     design, stitch = pattern.design, pattern.design.making.stitch
-    largest = max(master.side for master in pattern.blocks.masters)
+    largest = max(max(master.width, master.height) for master in pattern.blocks.masters)
     foot = "Sewing machine with a straight stitch"
     if stitch.kind is not EdgeStitchKind.STRAIGHT:
         foot = f"Sewing machine with {stitch.kind.value} stitch, and an open-toe foot"
@@ -160,7 +185,10 @@ def notions(pattern: Pattern) -> tuple[str, ...]:
 
 def curve_facts(pattern: Pattern, master: Master) -> tuple[str, ...]:
     """Return what the seams make of a curve, for the sewer to check by."""
-    if isinstance(size := pattern.design.recipe(master.recipe).size, DrawnOutline):
+    recipe = pattern.design.recipe(master.recipe)
+    if recipe.kind is RecipeKind.SHAPES:
+        return _general_facts(pattern, master)
+    if isinstance(size := recipe.size, DrawnOutline):
         return _outline_facts(pattern, master, size)
     design, facts = pattern.design, master.facts
     across = (
@@ -168,13 +196,26 @@ def curve_facts(pattern: Pattern, master: Master) -> tuple[str, ...]:
     )
     diagonal = f"and reaches {length(design, facts.diagonal)} along the diagonal."
     shape = f"The {shape_word(master.recipe)}"
-    if design.recipe(master.recipe).curve is Curve.SEWN_TRUE:
+    if recipe.curve is Curve.SEWN_TRUE:
         how = "is sewn true: it has been spread for the seams, so its template has four short flats."
         joint = "Where quarters are rejoined the curve runs smoothly over the seam."
     else:
         how = "is traced as drawn: the seams take their share of it."
         joint = f"Where quarters are rejoined there is a soft peak of about {facts.peak:.0f}° at the seam."
     return f"{shape} {how}", f"{across} {diagonal}", joint
+
+
+def _general_facts(pattern: Pattern, master: Master) -> tuple[str, ...]:
+    """Return what the seams make of the shapes of a master of any shapes and cuts."""
+    design, facts = pattern.design, master.facts
+    shapes = "shape" if len(master.shapes) == 1 else f"({len(master.shapes)}) shapes"
+    of = f"The {shapes} of {master.recipe}"
+    verb = "is" if len(master.shapes) == 1 else "are"
+    if not master.cuts:
+        return (f"{of} {verb} not cut: what is fused is what is seen.",)
+    if design.recipe(master.recipe).curve is Curve.SEWN_TRUE:
+        return (f"{of} {verb} sewn true: spread for the seams, with short flats on the cut lines.",)
+    return (f"{of} {verb} traced as drawn: the seams take their share.", *_rejoined(design, facts, "units"))
 
 
 def _outline_facts(pattern: Pattern, master: Master, size: DrawnOutline) -> tuple[str, ...]:
@@ -191,11 +232,11 @@ def _outline_facts(pattern: Pattern, master: Master, size: DrawnOutline) -> tupl
     return f"{shape} {how}", farthest, *_rejoined(design, facts)
 
 
-def _rejoined(design: Design, facts: CurveFacts) -> tuple[str, ...]:
+def _rejoined(design: Design, facts: CurveFacts, parts: str = "quarters") -> tuple[str, ...]:
     """Return what is seen where quarters that are traced as drawn are rejoined."""
     said = []
     if facts.step > 1 / 64:
         said.append(f"miss one another by up to {show_length(facts.step, design.units, sixteenths=True)}")
     if facts.peak >= 1:
         said.append(f"make a corner of up to {facts.peak:.0f}° that the outline has not")
-    return (f"Where its quarters are rejoined the edges {' and '.join(said)}.",) if said else ()
+    return (f"Where its {parts} are rejoined the edges {' and '.join(said)}.",) if said else ()

@@ -16,11 +16,11 @@ from quarterturn.steps import CutAwayBehind, FuseToPanel, Product, Step, StitchM
 def tell_fuse_to_panel(step: Step, action: FuseToPanel, pattern: Pattern) -> Wording:
     """Tell laying and fusing the motifs of a panel."""
     (made,) = step.makes
-    counts = Counter((motif.recipe, _fabric(motif.label, motif.recipe)) for motif in action.motifs)
+    counts = Counter((motif.shape, _fabric(motif.label, motif.shape)) for motif in action.motifs)
     motifs = listed(
         [
-            f"({count}) {shape_word(recipe)}{'s' if count > 1 else ''} of {named(pattern.design, fabric)}"
-            for (recipe, fabric), count in counts.items()
+            f"({count}) {shape_word(shape)}{'s' if count > 1 else ''} of {named(pattern.design, fabric)}"
+            for (shape, fabric), count in counts.items()
         ]
     )
     sentences = (
@@ -34,8 +34,8 @@ def tell_fuse_to_panel(step: Step, action: FuseToPanel, pattern: Pattern) -> Wor
     return Wording(f"Fuse the motifs to {panel_name(made)}", sentences, line)
 
 
-def _fabric(label: str, recipe: str) -> str:
-    return label.removesuffix(f" {recipe}")
+def _fabric(label: str, shape: str) -> str:
+    return label.removesuffix(f" {shape}")
 
 
 def panel_name(made: Product) -> str:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from quarterturn.design import Border, Corner, Design, PiecedBorder
 from quarterturn.measure import show_count
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording.names import length, listed, plural, rectangle
+from quarterturn.publish.wording.names import length, listed, plural, rectangle, sized
 from quarterturn.setting import Child, Framed, Grid, Node, OneUnit, OnPoint, Panel
 
 ROOTS = ("centre", "top")
@@ -70,13 +70,11 @@ def held_by(node: Node) -> tuple[Child, ...]:
 
 
 def unit_grid(node: Node) -> Grid | None:
-    """Return a node that is a map of units of one size and nothing else; None where it is another thing."""
+    """Return a node that is a map of units and nothing else; None where it is another thing."""
     if not isinstance(node, Grid):
         return None
-    children = [child.node for row in node.rows for child in row]
-    sizes = {(each.width, each.height) for each in children if isinstance(each, OneUnit)}
-    whole = all(isinstance(each, OneUnit) for each in children)
-    return node if whole and len(sizes) == 1 and len({len(row) for row in node.rows}) == 1 else None
+    whole = all(isinstance(child.node, OneUnit) for row in node.rows for child in row)
+    return node if whole and len({len(row) for row in node.rows}) == 1 else None
 
 
 def node_said(node: Node) -> str:
@@ -142,13 +140,10 @@ def _border_said(design: Design, border: object) -> str:
 
 def unit_sizes(pattern: Pattern) -> tuple[tuple[str, str], ...]:
     """Return the finished size of the units; where there are several, that of each."""
-    sides = {name: pattern.blocks.unit(pattern.design, name).side for name in pattern.setting.tally}
-    groups: dict[object, list[str]] = {}
-    for name, side in sides.items():
-        groups.setdefault(side, []).append(name)
+    units = {name: pattern.blocks.unit(pattern.design, name) for name in pattern.setting.tally}
+    groups: dict[str, list[str]] = {}
+    for name, unit in units.items():
+        groups.setdefault(sized(pattern.design, unit.width, unit.height), []).append(name)
     if len(groups) == 1:
-        return (("unit", f"{length(pattern.design, next(iter(sides.values())))} square"),)
-    return tuple(
-        (f"{plural(len(names), 'unit')} {listed(names)}", f"{length(pattern.design, sides[names[0]])} square")
-        for names in groups.values()
-    )
+        return (("unit", next(iter(groups))),)
+    return tuple((f"{plural(len(names), 'unit')} {listed(names)}", size) for size, names in groups.items())

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from quarterturn.design import Design
+from quarterturn.design import Design, RecipeKind
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, named, plural, rectangle, shape_word
@@ -25,7 +25,7 @@ def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
         _hollow(design, action),
     )
     line = (
-        f"Template “{action.recipe}”: trace ({made.count}), up to ({action.per_row}) to a row; each takes "
+        f"Template “{action.shape}”: trace ({made.count}), up to ({action.per_row}) to a row; each takes "
         f"{rectangle(design, action.room_width, action.room_height)}, its ring included."
     )
     return Wording("Trace the shapes and hollow them out", sentences, line)
@@ -38,8 +38,17 @@ def _spaced(design: Design, action: TraceRings) -> str:
 
 
 def _hollow(design: Design, action: TraceRings) -> str:
+    if action.ring_in.is_empty() and action.hole:
+        within = length(design, design.making.ring_out)
+        return f"Cut the inside out {within} within the inner outline; the band is too narrow to be hollowed out."
     if action.ring_in.is_empty():
         return "These shapes are too small to be hollowed out: leave the web whole."
+    if action.hole:
+        within = length(design, design.making.ring_out)
+        return (
+            f"Cut the inside of the ring out as well, {within} within its inner outline, and hollow the band out "
+            "between its two inner ring lines."
+        )
     return (
         f"Cut the middle out on the inner ring line, {length(design, design.making.ring_in)} inside the "
         "outline, so that a ring is left."
@@ -49,29 +58,44 @@ def _hollow(design: Design, action: TraceRings) -> str:
 def tell_fuse_rings(step: Step, action: FuseRings, pattern: Pattern) -> Wording:
     """Tell fusing the rings to the cloth."""
     _, cloth = step.uses
-    fabric = named(pattern.design, pattern.bill.piece(cloth.label).fabric)
+    fabric, word = (
+        named(pattern.design, pattern.bill.piece(cloth.label).fabric),
+        _cloth_word(pattern, cloth.label),
+    )
     sentences = (
-        "Lay a square of cloth wrong side up on the non-stick sheet, and centre a ring on it, paper side up.",
+        f"Lay a {word} of cloth wrong side up on the non-stick sheet, and centre a ring on it, paper side up.",
         "Press with a dry iron for as long as the web maker says. Lift and press; do not slide.",
         "Let it cool flat before you touch the paper.",
     )
     line = (
-        f"{fabric}: fuse ({step.uses[0].count}) {action.recipe} rings to ({cloth.count}) "
-        f"{plural(cloth.count, 'square')} {cloth.label}."
+        f"{fabric}: fuse ({step.uses[0].count}) {_rings(pattern, action, step.uses[0].count)} to ({cloth.count}) "
+        f"{plural(cloth.count, word)} {cloth.label}."
     )
     return Wording("Fuse the rings to the wrong side of the cloth", sentences, line)
+
+
+def _rings(pattern: Pattern, action: FuseRings, count: int) -> str:
+    if pattern.design.recipe(action.recipe).kind is not RecipeKind.SHAPES:
+        return f"{action.shape} rings"
+    return f"{plural(count, 'ring')} of web for {plural(count, shape_word(action.shape))}"
+
+
+def _cloth_word(pattern: Pattern, label: str) -> str:
+    piece = pattern.bill.piece(label)
+    return "square" if piece.length == piece.width else "rectangle"
 
 
 def tell_cut_out(step: Step, action: CutOut, pattern: Pattern) -> Wording:
     """Tell cutting the shapes out and peeling."""
     (made,) = step.makes
-    letter = made.label.removesuffix(f" {action.recipe}")
+    letter = made.label.removesuffix(f" {action.shape}")
     sentences = (
         "Cut out each shape exactly on the outline, through paper, web and cloth together.",
+        *(("Cut out the hole of each ring on its line too; begin in its middle.",) if action.hole else ()),
         "Peel the paper off; where it holds, score it with a pin first.",
         "Stack the shapes with cloth between them, never web to web.",
     )
-    across = length(pattern.design, made.width)
-    size = across if made.width == made.height else rectangle(pattern.design, made.width, made.height)
-    line = f"{named(pattern.design, letter)}: make ({made.count}) {shape_word(action.recipe)}s, about {size} across."
+    across, high = (length(pattern.design, side) for side in (made.width, made.height))
+    size = across if across == high else rectangle(pattern.design, made.width, made.height)
+    line = f"{named(pattern.design, letter)}: make ({made.count}) {shape_word(action.shape)}s, about {size} across."
     return Wording("Cut out the shapes and peel off the paper", sentences, line)

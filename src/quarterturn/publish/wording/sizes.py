@@ -27,8 +27,8 @@ from quarterturn.design import (
 from quarterturn.materials import ClothPlan
 from quarterturn.measure import Length, show_cloth
 from quarterturn.pieces import Piece, Purpose
-from quarterturn.proof import Pattern, Proof, border_depths, unit_sides
-from quarterturn.publish.wording.names import fabric_name, length, listed, rectangle
+from quarterturn.proof import Pattern, Proof, border_depths, unit_sizes
+from quarterturn.publish.wording.names import fabric_name, length, listed, rectangle, sized
 from quarterturn.publish.wording.requirements import thread_length
 from quarterturn.publish.wording.sections import sections_of
 
@@ -88,7 +88,8 @@ def _quilt(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
     yield "For a mattress", _mattress
     yield "Drop at sides and foot", lambda p: length(p.design, p.design.bed.drop) if p.design.bed else ""
     yield "Tuck at the pillows", _tuck
-    yield "Finished unit, square", _unit_sides
+    square = all(width == height for pattern in patterns for width, height in unit_sizes(pattern))
+    yield f"Finished unit{', square' if square else ''}", partial(_unit_sizes, square)
     yield "Map laid across × down", _laid
     yield "Units across × down", partial(_places, True)
     yield "Places of the map across × down", partial(_places, False)
@@ -114,8 +115,11 @@ def _tuck(pattern: Pattern) -> str:
     return length(pattern.design, bed.tuck) if bed and bed.tuck else ""
 
 
-def _unit_sides(pattern: Pattern) -> str:
-    return "; ".join(length(pattern.design, side) for side in unit_sides(pattern.design, pattern.setting))
+def _unit_sizes(square: bool, pattern: Pattern) -> str:
+    sizes = unit_sizes(pattern)
+    if square:
+        return "; ".join(length(pattern.design, side) for side, _ in sizes)
+    return "; ".join(sized(pattern.design, *size) for size in sizes)
 
 
 def _laid(pattern: Pattern) -> str:

@@ -7,7 +7,16 @@ from typing import Any, TypeAlias
 
 from quarterturn import steps
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording import assembly, borders, cutting, masters, panels, shapes, slanting
+from quarterturn.publish.wording import (
+    assembly,
+    borders,
+    cutting,
+    masters,
+    panels,
+    shapes,
+    slanting,
+    units,
+)
 from quarterturn.publish.wording.model import Wording
 from quarterturn.steps import Chapter, SetAside, Step
 
@@ -22,7 +31,7 @@ def tell(step: Step, pattern: Pattern) -> Wording:
 
 def tell_set_aside(step: Step, action: SetAside, pattern: Pattern) -> Wording:
     """Tell what is left over: pieces in the cutting, units after it."""
-    teller = cutting.tell_set_aside if step.chapter is Chapter.CUTTING else masters.tell_surplus
+    teller = cutting.tell_set_aside if step.chapter is Chapter.CUTTING else units.tell_surplus
     return teller(step, action, pattern)
 
 
@@ -39,10 +48,11 @@ TELLERS: Mapping[type, Teller] = {
     steps.Crease: masters.tell_crease,
     steps.FuseToGround: masters.tell_fuse,
     steps.StitchEdge: masters.tell_stitch,
-    steps.CutApart: masters.tell_cut_apart,
-    steps.CutAway: masters.tell_cut_away,
-    steps.Trim: masters.tell_trim,
-    steps.LabelStacks: masters.tell_stacks,
+    steps.CutApart: units.tell_cut_apart,
+    steps.CutAway: units.tell_cut_away,
+    steps.Trim: units.tell_trim,
+    steps.Rejoin: units.tell_rejoin,
+    steps.LabelStacks: units.tell_stacks,
     steps.LayOut: assembly.tell_lay_out,
     steps.SewLine: assembly.tell_sew,
     steps.AddBorder: borders.tell_border,

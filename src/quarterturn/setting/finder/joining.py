@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from quarterturn.blocks import Blocks, Span, side_spans
-from quarterturn.design import Colourway, Design
+from quarterturn.blocks import Blocks, side_spans
+from quarterturn.design import Design
 from quarterturn.setting.finder.moves import TURNS
 from quarterturn.setting.joins import Seams
 from quarterturn.setting.joins import Turned as State
@@ -39,7 +39,7 @@ class Joining:
 def join_all(design: Design, blocks: Blocks, codes: tuple[str, ...]) -> Joining:
     """Return what all units in these colourways make of one another."""
     states: list[State] = [(code, turn) for code in codes for turn in range(TURNS)]
-    sides = [_sides(design.colourway(code), blocks, turn) for code, turn in states]
+    sides = [_sides(design, blocks, code, turn) for code, turn in states]
     seams = tuple(
         tuple(
             tuple(_seam(marks, sides[i][first.value], sides[j][second.value]) for j, marks in enumerate(row))
@@ -54,13 +54,12 @@ Cloths = tuple[tuple[str, float, float], ...]
 """Stretches of a side: fabric, start and end."""
 
 
-def _sides(colourway: Colourway, blocks: Blocks, turn: int) -> dict[str, Cloths]:
-    unit = blocks.master(colourway.recipe).units[0]
-    return {name: _cloths(spans, colourway) for name, spans in side_spans(unit, turn).items()}
-
-
-def _cloths(spans: tuple[Span, ...], colourway: Colourway) -> Cloths:
-    return tuple((colourway.cloth(span.part), span.start, span.end) for span in spans)
+def _sides(design: Design, blocks: Blocks, code: str, turn: int) -> dict[str, Cloths]:
+    sides = side_spans(blocks.unit(design, code), turn)
+    return {
+        name: tuple((design.cloth(code, span.part), span.start, span.end) for span in spans)
+        for name, spans in sides.items()
+    }
 
 
 def _marked(

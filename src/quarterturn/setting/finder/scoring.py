@@ -18,7 +18,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from quarterturn.blocks import Blocks
+from quarterturn.blocks import Blocks, shown_areas
 from quarterturn.design import Cell, Design, Symmetry, laid
 from quarterturn.design.colour import value_of
 from quarterturn.setting.finder.joining import ACROSS, DOWN, Joining, join_all
@@ -102,19 +102,16 @@ class Judge:
     @cached_property
     def _dark(self) -> tuple[float, ...]:
         """Return, for each colourway, which share of its unit is dark."""
-        ways = [self.design.colourway(code) for code in self.codes]
-        values = {
-            letter: value_of(self.design.fabric(letter).colour)
-            for way in ways
-            for letter in (way.ground, way.shape)
-        }
+        shown = [self._shown(code) for code in self.codes]
+        values = {letter: value_of(self.design.fabric(letter).colour) for each in shown for letter, _ in each}
         middle = (min(values.values()) + max(values.values())) / 2
-        shares = []
-        for way in ways:
-            master = self.blocks.master(way.recipe)
-            shape = master.facts.shape_area / float(master.units[0].side) ** 2
-            shares.append(shape * (values[way.shape] < middle) + (1 - shape) * (values[way.ground] < middle))
-        return tuple(shares)
+        return tuple(sum(share for letter, share in each if values[letter] < middle) for each in shown)
+
+    def _shown(self, code: str) -> list[tuple[str, float]]:
+        """Return the letter of the fabric of each part of a colourway's unit, and which share of the unit it shows."""
+        areas = shown_areas(self.blocks.unit(self.design, code))
+        whole = sum(areas.values())
+        return [(self.design.cloth(code, part), area / whole) for part, area in areas.items()]
 
     def score(self, block: Block) -> Score:
         """Measure a block."""

@@ -6,8 +6,8 @@ import random
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from quarterturn.blocks import Blocks
-from quarterturn.design import Cell, Design, StraightSet, Symmetry, codes_in
+from quarterturn.blocks import Blocks, is_own_mirror_image
+from quarterturn.design import Cell, Design, StraightSet, Symmetry, codes_in, upright_letters
 from quarterturn.setting.finder.counting import block_of, canonical, count_different, representatives
 from quarterturn.setting.finder.moves import TURNS, Block, exchanges, moves_of
 from quarterturn.setting.finder.scoring import Judge, Score
@@ -73,11 +73,18 @@ def codes_of(design: Design, blocks: Blocks, wanted: Sequence[str] = ()) -> tupl
     codes = tuple(code for code in known if code in used)
     if len(codes) > MOST_CODES:
         raise SearchError(f"there are {len(codes)} colourways; name up to {MOST_CODES} of them")
-    if len({design.recipe(design.colourway(code).recipe).finished for code in codes}) > 1:
-        raise SearchError(f"the units of {', '.join(codes)} differ in size")
-    for code in codes:
-        if len(blocks.master(design.colourway(code).recipe).units) > 1:
+    kinds = {code: blocks.units(design.colourway(code).recipe) for code in codes}
+    for code, units in kinds.items():
+        if upright_letters(design, code):
+            raise SearchError(f"prints of colourway {code} must stand upright; name others with --codes")
+        if len(units) > 1 and len(design.masters_of(code)) == 1:
             raise SearchError(f"the four quarters of colourway {code} differ; name others with --codes")
+        if len(units) > 1 or not units[0].is_rectangle or not is_own_mirror_image(units[0]):
+            raise SearchError(
+                f"the units of colourway {code} are not their own mirror images; name others with --codes"
+            )
+    if len({units[0].side for units in kinds.values()}) > 1:
+        raise SearchError(f"the units of {', '.join(codes)} differ in size")
     return codes
 
 

@@ -1,0 +1,89 @@
+"""Carrying out the steps from web and cloth blanks to shapes ready to fuse."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+from quarterturn.geometry import (
+    Path,
+    Region,
+    is_same_mirrored,
+    mirror_across_vertical,
+    offset_region,
+    region_bounds,
+    same_region,
+    uncovered_area,
+)
+from quarterturn.measure import MM
+from quarterturn.proof.rehearsal.cloth import EQUAL, Ring, SpoiledError, cut_to
+from quarterturn.proof.rehearsal.table import Table, all_used
+from quarterturn.steps import CutOut, FuseRings, Step, TraceRings
+
+NARROWEST_RING = float(2 * MM)
+"""Web must reach this far either side of the drawn line, in inches: less does not hold under the stitching."""
+
+SLIVER = 1e-4
+"""Areas below this, in square inches, are the noise of flattening curves."""
+
+
+def trace_rings(table: Table, step: Step, action: TraceRings) -> None:
+    """Trace shapes on the web in rows, and cut the rings out."""
+    (product,) = step.makes
+    ring = region_bounds(action.ring_out)
+    if ring.width > action.room_width + EQUAL or ring.height > action.room_height + EQUAL:
+        raise SpoiledError("A ring is larger than the room it is given on the web.")
+    row = action.per_row * (action.room_width + action.gap) - action.gap
+    if action.per_row < 1 or row > table.supplies.web.width or action.gap < 0:
+        raise SpoiledError(f"{action.per_row} rings do not fit across the web.")
+    rows = math.ceil(product.count / action.per_row)
+    table.unroll(rows * (action.room_height + action.gap) - action.gap, action.gap)
+    drawn = _drawn(action.traced, action.hole)
+    _check_ring(drawn, action)
+    if action.same_mirrored and not is_same_mirrored(action.traced):
+        raise SpoiledError("Traced as it comes, the shape would be its own mirror image.")
+    table.put(product, Ring(drawn, action.ring_out, action.ring_in, action.same_mirrored))
+
+
+def _drawn(outline: Path, hole: Path | None) -> Region:
+    return Region((outline, hole) if hole else (outline,))
+
+
+def _check_ring(drawn: Region, action: TraceRings) -> None:
+    hollow = action.ring_in
+    if uncovered_area(offset_region(drawn, NARROWEST_RING), [action.ring_out]) > SLIVER:
+        raise SpoiledError("The ring does not reach beyond the drawn line.")
+    if hollow.is_empty():
+        return
+    if uncovered_area(hollow, [offset_region(drawn, -NARROWEST_RING)]) > SLIVER:
+        raise SpoiledError("The hollow leaves no web inside the drawn line.")
+
+
+def fuse_rings(table: Table, step: Step, action: FuseRings) -> None:
+    """Fuse rings to the wrong side of cloth blanks."""
+    rings, blanks = step.uses
+    (product,) = step.makes
+    if not rings.count == blanks.count == product.count:
+        raise SpoiledError("Each blank takes one ring.")
+    ring, blank = table.take_ring(rings), table.take_patch(blanks).lying(product.width, product.height)
+    web, box = region_bounds(ring.out), blank.box
+    if web.width > box.width + EQUAL or web.height > box.height + EQUAL:
+        raise SpoiledError("The ring is larger than its cloth.")
+    table.put(product, replace(blank, backing=ring))
+
+
+def cut_out(table: Table, step: Step, action: CutOut) -> None:
+    """Cut shapes out on the line. Drawn on the paper side, they are seen mirrored from the right side."""
+    (pile,), (product,) = step.uses, step.makes
+    all_used(pile.count, product.count)
+    blank = table.take_patch(pile)
+    lines = _drawn(action.traced, action.hole)
+    if blank.backing is None or not same_region(blank.backing.drawn, lines):
+        raise SpoiledError("The line to cut on is not the line drawn on the web.")
+    (cloth,), over = blank.scraps, mirror_across_vertical()
+    if cloth.print and blank.backing.either_way and not is_same_mirrored(action.traced, upright=True):
+        raise SpoiledError(
+            "Traced as it comes, the shape must be turned to lie right, and its print with it."
+        )
+    shape = cut_to(cloth.fabric, over.region(lines), cloth.print)
+    table.put(product, replace(shape, fusible=True, loose=over.region(blank.backing.hollow)))

@@ -1,0 +1,103 @@
+"""True-size drawings of trimmed units, to lay a sewn unit on."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Iterator, Sequence
+
+from quarterturn.blocks import GROUND, Blocks, Unit
+from quarterturn.design import HALF_MARK, Design, DrawnOutline, Paper, RecipeKind
+from quarterturn.geometry import Line, Path, Point, Segment, StraightLine, line_through, path_bounds
+from quarterturn.measure import show_length
+from quarterturn.pieces import Bill
+from quarterturn.publish.paper import INK, NOTE, PLAIN, Entry, Head, body, outline, wrapped
+from quarterturn.publish.shape_marks import HOLLOW, TRACED
+from quarterturn.publish.sheet import MM_PER_INCH, Ink, Mark, Scale, Stroke, Text
+from quarterturn.publish.true_size import Draft, pattern_name
+
+SEAM_LINE = Ink(None, INK, 0.25, (2.0, 1.2))
+
+
+def units_of(design: Design, blocks: Blocks, bill: Bill) -> Iterator[tuple[str, tuple[Unit, ...]]]:
+    """Return the recipes that are made with their kinds of unit, those that rejoin halves last."""
+    made = {*(count.recipe for count in bill.masters), *(count.recipe for count in bill.rejoined)}
+    yield from ((master.recipe, master.units) for master in blocks.masters if master.recipe in made)
+    yield from ((each.recipe, each.units) for each in blocks.rejoined if each.recipe in made)
+
+
+def unit_pages(design: Design, recipe: str, units: Sequence[Unit], paper: Paper) -> Iterator[Draft]:
+    """Return a page for each kind of unit that fits: as trimmed, with its seam line and what its curves do."""
+    for unit in units:
+        name, size = _unit_name(recipe, unit), _size(design, unit)
+        head = Head(
+            title=f"{pattern_name(design)} – unit check {recipe}",
+            rows=(
+                *wrapped(paper, f"{name[0].upper()}{name[1:]}, trimmed to {size}. True size."),
+                "Lay a trimmed unit on this page: its edges lie on the solid square,"
+                if unit.is_rectangle and unit.width == unit.height
+                else "Lay a trimmed unit on this page: its edges lie on the solid outline,",
+                "and its curve on the curve. Do not trace or cut from this page.",
+            ),
+            legend=(
+                Entry(TRACED, "edge as trimmed"),
+                Entry(SEAM_LINE, "seam line"),
+                Entry(HOLLOW, "edge of the shape"),
+            ),
+        )
+        room, box = body(paper, head), path_bounds(unit.cut_outline)
+        if box.width * MM_PER_INCH <= room.width - 8 and box.height * MM_PER_INCH <= room.height - 8:
+            marks = tuple(_unit_marks(design, recipe, unit, room.centre))
+            yield Draft(head, marks, f"True-size drawing of the {name}, trimmed to {size}.")
+
+
+def _unit_name(recipe: str, unit: Unit) -> str:
+    """Return what a kind of unit is called: by its recipe, and by its piece where the master has several kinds."""
+    kind = "quarter" if unit.quarter in ("tl", "tr", "br", "bl") else "piece"
+    return f"unit of {recipe}" + (f", {kind} {unit.quarter}" if unit.quarter else "")
+
+
+def _size(design: Design, unit: Unit) -> str:
+    box = path_bounds(unit.cut_outline)
+    width, height = (unit.cut_width, unit.cut_height) if unit.is_rectangle else (box.width, box.height)
+    across, down = (show_length(side, design.units) for side in (width, height))
+    return across if across == down else f"{across} × {down}"
+
+
+def _unit_marks(design: Design, recipe: str, unit: Unit, middle: Point) -> Iterator[Mark]:
+    scale = Scale(MM_PER_INCH, middle - path_bounds(unit.cut_outline).centre * MM_PER_INCH)
+    for layer in unit.cut_layers:
+        if layer.part.rpartition(HALF_MARK)[2] != GROUND or HALF_MARK in layer.part:
+            for path in layer.region.paths:
+                yield from (Stroke(run, HOLLOW) for run in _inner_edges(path, unit, scale))
+    yield outline(scale.path(unit.outline), SEAM_LINE)
+    yield outline(scale.path(unit.cut_outline), TRACED)
+    box = path_bounds(scale.path(unit.cut_outline))
+    name = f"{_unit_name(recipe, unit)}, trimmed to {_size(design, unit)}"
+    yield Text(complex(middle.real, box.bottom + 5), name, PLAIN, "middle", bold=True)
+    short = next((r for r in design.recipes if r.name == recipe and r.kind is not RecipeKind.SHAPES), None)
+    if short:
+        word = short.size.outline if isinstance(short.size, DrawnOutline) else "circle"
+        yield _middle_named(
+            unit.quarter or "br", word, complex(box.left, box.top), complex(box.right, box.bottom)
+        )
+
+
+def _middle_named(quarter: str, outline: str, low: Point, high: Point) -> Text:
+    """Return the note at the corner of a unit that was the middle of its master."""
+    at_left, at_top = quarter.endswith("r"), quarter.startswith("b")
+    at = complex(low.real if at_left else high.real, low.imag - 2 if at_top else high.imag + 10)
+    return Text(at, f"middle of the traced {outline} at this corner", NOTE, "start" if at_left else "end")
+
+
+def _inner_edges(path: Path, unit: Unit, scale: Scale) -> Iterator[tuple[Segment, ...]]:
+    """Return the stretches of a shape's outline that do not lie along the edges of its unit."""
+    edges = [line_through(side.start, side.end) for side in unit.cut_outline.segments]
+    for inner, run in itertools.groupby(path.segments, key=lambda segment: not _on_any(segment, edges)):
+        if inner:
+            yield tuple(scale.segment(s) for s in run)
+
+
+def _on_any(segment: Segment, edges: Sequence[StraightLine]) -> bool:
+    if not isinstance(segment, Line):
+        return False
+    return any(max(abs(edge.side(segment.start)), abs(edge.side(segment.end))) < 1e-6 for edge in edges)

@@ -32,7 +32,9 @@ from quarterturn.design.file import (
     StitchTable,
 )
 from quarterturn.design.file_recipes import RecipeTable
+from quarterturn.design.selling_tables import ClassTable
 from quarterturn.measure import Units
+from quarterturn.steps import Chapter
 from tests.conftest import Golden
 
 PAGE = (Path(__file__).parents[2] / "docs" / "file-format.md").read_text("utf-8")
@@ -123,6 +125,14 @@ def test_every_key_that_is_needed_is_a_key() -> None:
 def test_the_words_to_choose_from_are_those_of_the_design(table: Any, key: str, choice: type[Enum]) -> None:
     words = get_args(get_args(table.model_fields[key].annotation)[0])
     assert list(words) == [each.value for each in choice]
+
+
+def test_what_can_be_done_at_home_are_the_chapters_of_the_work() -> None:
+    chapters = [chapter.value for chapter in Chapter]
+    words = get_args(get_args(get_args(ClassTable.model_fields["homework"].annotation)[0])[0])
+    assert list(words) == chapters
+    [row] = [line for line in PAGE.splitlines() if line.startswith("| `homework` |")]
+    assert re.findall(r'`"([a-z ]+)"`', row) == chapters
 
 
 def test_everything_about_making_can_be_set() -> None:

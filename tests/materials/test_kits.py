@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from quarterturn.materials.cloth import plan_cloth
 from quarterturn.materials.kits import (
+    UNSPARED,
     KitCloth,
     TicketLine,
     cut_tickets,
@@ -61,7 +62,7 @@ def test_spares_are_a_share_and_one_at_least(count: int, share: str, spared: int
     assert (found.count, found.spare) == (spared, spared - count)
 
 
-@pytest.mark.parametrize("purpose", [Purpose.BORDER, Purpose.BINDING, Purpose.BACKING])
+@pytest.mark.parametrize("purpose", UNSPARED)
 def test_long_pieces_have_no_spare(purpose: Purpose) -> None:
     assert with_spares(piece(2, 50, 2, purpose), Fraction(1, 10)).count == 2
 

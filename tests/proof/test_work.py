@@ -10,8 +10,10 @@ import pytest
 from quarterturn.materials.hours import Work
 from quarterturn.measure import inches
 from quarterturn.proof.work import METHOD, tasks_of
-from quarterturn.steps import Chapter, JoinPanels, Pile, Product, SetAside, Step, Steps
+from quarterturn.steps import Chapter, CutTriangles, JoinPanels, Pile, Product, SetAside, Step, Steps
+from tests.recipe_samples import SAMPLES
 from tests.samples import HEARTS, ROUNDS, pattern_of
+from tests.section_texts import MITRED, PANELS, TEXTS
 
 ROUND = pattern_of(ROUNDS)
 
@@ -76,3 +78,41 @@ def test_sewing_any_pieces_together_takes_one_seam_less_than_there_are_pieces() 
     seams, length = tasks_of(Steps((step,)))
     assert (seams.work, seams.amount) == (Work.SEAM, 2)
     assert (length.work, length.amount) == (Work.SEAM_INCH, 160)
+
+
+@pytest.mark.parametrize("text", [*SAMPLES.values(), *TEXTS.values()], ids=[*SAMPLES, *TEXTS])
+def test_every_shape_has_a_ring_is_cut_out_and_is_placed_and_its_edge_is_stitched(text: str) -> None:
+    pattern, found = pattern_of(text), amounts(text)
+    cut = sum(master.count * blank.each for master in pattern.bill.masters for blank in master.blanks)
+    shapes = cut + sum(motif.count for motif in pattern.bill.motifs)
+    assert found[Work.RING] == found[Work.SHAPE] == found[Work.PLACING] == shapes
+    assert found[Work.STITCHING] == pytest.approx(sum(line.edge for line in pattern.materials.stitching))
+
+
+@pytest.mark.parametrize(
+    ("name", "seam"), [("moons", 4 * 4.5), ("gizzards", 6 * 2**0.5 * 8.3965)], ids=["upright", "slanting"]
+)
+def test_halves_are_rejoined_along_their_cuts(name: str, seam: float) -> None:
+    pattern = pattern_of(SAMPLES[name])
+    joins = sum(join.count for each in pattern.bill.rejoined for join in each.joins)
+    tasks = [task for task in tasks_of(pattern.steps) if task.stage == Chapter.UNITS.value]
+    assert sum(task.amount for task in tasks if task.work is Work.SEAM) == joins > 0
+    lengths = sum(task.amount for task in tasks if task.work is Work.SEAM_INCH)
+    assert lengths == pytest.approx(seam, abs=1e-2)
+
+
+def test_a_mitred_border_is_four_strips() -> None:
+    assert amounts(MITRED)[Work.BORDER] == 4
+
+
+def test_a_square_cut_twice_takes_two_cuts() -> None:
+    made = Product("triangles", 12, inches(6), inches(6))
+    [task] = tasks_of(Steps((Step(1, Chapter.ASSEMBLY, CutTriangles(2), (Pile("A1", 3),), (made,)),)))
+    assert (task.work, task.amount) == (Work.CUT, 6)
+
+
+def test_a_panel_is_cut_away_behind_each_of_its_motifs() -> None:
+    pattern = pattern_of(PANELS)
+    tasks = [task for task in tasks_of(pattern.steps) if task.stage == Chapter.PANELS.value]
+    away = sum(task.amount for task in tasks if task.work is Work.CUT_AWAY)
+    assert away == sum(motif.count for motif in pattern.bill.motifs) > 0

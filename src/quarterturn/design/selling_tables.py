@@ -98,8 +98,8 @@ class ClassTable(BaseModel):
     homework: (
         list[
             Literal[
-                "cutting", "preparing the shapes", "fusing", "stitching", "cutting apart", "assembly", "borders",
-                "finishing",
+                "cutting", "preparing the shapes", "fusing", "stitching", "cutting apart", "panels", "assembly",
+                "borders", "finishing",
             ]
         ]
         | None

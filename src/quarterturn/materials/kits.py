@@ -20,7 +20,9 @@ from quarterturn.pieces import Piece, Purpose
 Plan = Callable[[Sequence[Piece]], ClothPlan]
 """Plans some pieces of one fabric."""
 
-UNSPARED = (Purpose.BORDER, Purpose.BINDING, Purpose.BACKING)
+UNSPARED = (
+    Purpose.BORDER, Purpose.COPING, Purpose.STRIP, Purpose.SASH, Purpose.BINDING, Purpose.BACKING,
+)  # fmt: skip
 """Long pieces, of which a kit holds no spare."""
 
 

@@ -3,31 +3,39 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from itertools import pairwise
 
 from quarterturn.materials.hours import Task, Work
 from quarterturn.setting import Side
 from quarterturn.steps import (
     AddBorder,
+    AddMitred,
     Bind,
     Chapter,
     Crease,
     CutApart,
     CutAway,
+    CutAwayBehind,
     CutOut,
     CutPanels,
     CutStrips,
+    CutTriangles,
     FuseRings,
     FuseToGround,
+    FuseToPanel,
     JoinEnds,
     LabelStacks,
     LayerQuilt,
     LayOut,
     QuiltLayers,
+    Rejoin,
     SetAside,
     SewLine,
+    SquareUp,
     Step,
     Steps,
     StitchEdge,
+    StitchMotifs,
     Straighten,
     Subcut,
     TraceRings,
@@ -40,14 +48,25 @@ SQUARE_YARD = 36 * 36
 METHOD = tuple(
     chapter.value for chapter in (Chapter.SHAPES, Chapter.FUSING, Chapter.STITCHING, Chapter.UNITS)
 )
-"""The chapters in which masters are made and cut apart."""
+"""The chapters in which masters are made and cut apart.
+
+Panels are none of them: a class that makes fewer masters makes no fewer panels, and these can be done at home.
+"""
 
 
 def tasks_of(steps: Steps) -> tuple[Task, ...]:
     """Return the tasks of all steps. What a step does in passing (straightening, creasing) is in another's time."""
     return tuple(
         Task(step.chapter.value, work, amount) for step in steps.steps for work, amount in _work(step)
-    )
+    ) + (tuple(_behind_motifs(steps)))
+
+
+def _behind_motifs(steps: Steps) -> Iterator[Task]:
+    """Return cutting panels away behind their motifs: how many those are only the step before tells."""
+    for before, step in pairwise(steps.steps):
+        if isinstance(step.action, CutAwayBehind) and isinstance(before.action, StitchMotifs):
+            motifs = sum(edge.motifs for edge in before.action.edges)
+            yield Task(step.chapter.value, Work.CUT_AWAY, motifs * _made(step))
 
 
 _FOR_EACH_MADE: Mapping[type, Work] = {
@@ -56,26 +75,55 @@ _FOR_EACH_MADE: Mapping[type, Work] = {
     Subcut: Work.CUT,
     TraceRings: Work.RING,
     CutOut: Work.SHAPE,
-    FuseToGround: Work.PLACING,
-    CutAway: Work.CUT_AWAY,
     Trim: Work.TRIM,
+    SquareUp: Work.TRIM,
     AddBorder: Work.BORDER,
 }
 """What is done once for each piece that a step makes."""
 
 
+def _made(step: Step) -> int:
+    return sum(product.count for product in step.makes)
+
+
 def _work(step: Step) -> Iterator[tuple[Work, float]]:
-    made = sum(product.count for product in step.makes)
     if type(step.action) in _FOR_EACH_MADE:
-        yield _FOR_EACH_MADE[type(step.action)], made
+        yield _FOR_EACH_MADE[type(step.action)], _made(step)
         return
     match step.action:
-        case Straighten() | FuseRings() | Crease():
+        case Straighten() | FuseRings() | Crease() | CutAwayBehind():
             return
+        case CutApart(cuts=cuts) | CutTriangles(cuts=cuts):
+            work = Work.APART if isinstance(step.action, CutApart) else Work.CUT
+            count = cuts if isinstance(cuts, int) else len(cuts)
+            yield work, count * sum(pile.count for pile in step.uses)
+        case FuseToGround() | FuseToPanel() | StitchEdge() | StitchMotifs() | CutAway():
+            yield from _on_cloth(step)
+        case _:
+            yield from _sewing(step)
+
+
+def _on_cloth(step: Step) -> Iterator[tuple[Work, float]]:
+    """Return what is done to each of the shapes that lie on a piece."""
+    match step.action:
+        case FuseToGround(places=shapes) | FuseToPanel(motifs=shapes):
+            yield Work.PLACING, len(shapes) * _made(step)
         case StitchEdge(edge=edge):
-            yield Work.STITCHING, made * edge
-        case CutApart(cuts=cuts):
-            yield Work.APART, len(cuts) * sum(pile.count for pile in step.uses)
+            yield Work.STITCHING, edge * _made(step)
+        case StitchMotifs(edges=edges):
+            yield Work.STITCHING, sum(edge.edge for edge in edges) * _made(step)
+        case CutAway(behind=behind):
+            yield Work.CUT_AWAY, len(behind) * _made(step)
+
+
+def _sewing(step: Step) -> Iterator[tuple[Work, float]]:
+    made = _made(step)
+    match step.action:
+        case AddMitred():
+            yield Work.BORDER, 4 * made
+        case Rejoin(way=way):
+            yield Work.SEAM, made
+            yield Work.SEAM_INCH, made * _chord(step, way)
         case JoinEnds():
             joins = sum(pile.count for pile in step.uses) - made
             yield Work.SEAM, joins
@@ -86,6 +134,13 @@ def _work(step: Step) -> Iterator[tuple[Work, float]]:
             yield Work.SEAM_INCH, seams * _seam_length(step, way)
         case _:
             yield from _finishing(step)
+
+
+def _chord(step: Step, way: complex) -> float:
+    """Return the length of a seam square to `way` through the middle of what is made."""
+    along = way * 1j / abs(way)
+    sides = ((float(step.makes[0].width), abs(along.real)), (float(step.makes[0].height), abs(along.imag)))
+    return min(side / share for side, share in sides if share > 1e-9)
 
 
 def _seam_length(step: Step, way: Side) -> float:
@@ -115,8 +170,7 @@ def _finishing(step: Step) -> Iterator[tuple[Work, float]]:
 
 def _by_count(step: Step) -> Iterator[tuple[Work, float]]:
     """Return the work of any other step by the law that sewing n pieces into m takes n − m seams, or the like."""
-    used = sum(pile.count for pile in step.uses)
-    made = sum(product.count for product in step.makes)
+    used, made = sum(pile.count for pile in step.uses), _made(step)
     if used > made and step.makes:
         yield Work.SEAM, used - made
         longest = max(max(product.width, product.height) for product in step.makes)

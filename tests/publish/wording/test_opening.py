@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from quarterturn.measure import Units, show_cloth
 from quarterturn.publish.wording import (
     abbreviations,
@@ -10,6 +12,7 @@ from quarterturn.publish.wording import (
     cloth_needs,
     curve_facts,
     defaults,
+    estimates,
     fabric_name,
     imprint,
     notions,
@@ -82,6 +85,20 @@ def test_every_measure_of_the_making_is_on_the_last_page() -> None:
     assert len(defaults(pattern)) == 18 + len(pattern.design.recipes)
     assert ("Version", "1.0") in imprint(pattern)
     assert ("Corrections and questions", "corrections@marram.example") in imprint(pattern)
+
+
+def test_thread_says_how_many_bobbins_to_wind_and_what_is_taken_for_granted() -> None:
+    thin = pattern_of(
+        Changed(ROUNDS).with_("[binding]", "[making.stitch]\nlayers = 3\nbobbin = '1 yd'\n\n[binding]").text
+    )
+    lines = thin.materials.stitching
+    notes = [need.note for need in other_needs(thin) if need.what.startswith("Thread")]
+    assert [note.rpartition("; ")[2] for note in notes] == [
+        f"wind {math.ceil(line.thread / 72)} bobbin{'s' if line.thread > 72 else ''} of it" for line in lines
+    ]
+    first, second = estimates(thin)
+    assert "3 layers of cloth, each 0.3 mm thick; 15 % is added" in first
+    assert second.endswith("a full one is taken to hold about 1 yard.")
 
 
 def test_a_directional_print_is_announced() -> None:

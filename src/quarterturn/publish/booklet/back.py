@@ -9,7 +9,7 @@ from quarterturn.publish.booklet.front import LONGEST_ON_COVER
 from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Pairs, Plate, Section
 from quarterturn.publish.figures import colourway_figure
 from quarterturn.publish.picture import LINES, top_sheet
-from quarterturn.publish.wording import defaults, imprint
+from quarterturn.publish.wording import defaults, estimates, imprint
 
 MOST_IN_COLOUR = 6
 """So many units stand in a row under the colouring page; they show how one is coloured, not all that there are."""
@@ -37,6 +37,6 @@ def colophon(pattern: Pattern, rehearsed: Sequence[str]) -> Iterator[Block]:
         yield Notes("The quilt", tuple(pattern.design.about.splitlines()))
     yield Pairs("Imprint", imprint(pattern))
     yield Pairs("Made by these measures", defaults(pattern), columns=2)
-    yield Notes("Estimates", ("Lengths of thread are estimates: they depend on stitch, tension and thread.",))
+    yield Notes("Estimates", estimates(pattern))
     if rehearsed:
         yield Notes("Rehearsed on paper", tuple(rehearsed))

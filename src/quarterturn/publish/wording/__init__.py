@@ -8,7 +8,7 @@ Promise: pure functions; a number is formatted here, never calculated.
 from quarterturn.publish.wording import curve_lines
 from quarterturn.publish.wording.assembly import centre_sewing, placed_name, row_places
 from quarterturn.publish.wording.borders import ring_of
-from quarterturn.publish.wording.colophon import defaults, imprint
+from quarterturn.publish.wording.colophon import defaults, estimates, imprint
 from quarterturn.publish.wording.flow import flow_facts
 from quarterturn.publish.wording.lines import part_name
 from quarterturn.publish.wording.model import Wording
@@ -69,6 +69,7 @@ __all__ = [
     "curve_lines",
     "cutting_advice",
     "defaults",
+    "estimates",
     "fabric_name",
     "fabric_words",
     "flow_facts",

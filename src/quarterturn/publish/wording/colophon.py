@@ -5,9 +5,12 @@ from __future__ import annotations
 from functools import partial
 
 from quarterturn.design import Pressing, Recipe
+from quarterturn.materials.stitches import LAYER, WASTE
+from quarterturn.measure import MM, show_count
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.masters import stitch_values
 from quarterturn.publish.wording.names import length, rectangle
+from quarterturn.publish.wording.requirements import thread_length
 
 
 def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
@@ -42,6 +45,20 @@ def _trim(pattern: Pattern, recipe: Recipe) -> str:
     if recipe.trim_width == recipe.trim_height:
         return length(pattern.design, recipe.trim_width)
     return rectangle(pattern.design, recipe.trim_width, recipe.trim_height)
+
+
+def estimates(pattern: Pattern) -> tuple[str, ...]:
+    """Return what is only estimated, and what is taken for granted in it."""
+    design, stitch = pattern.design, pattern.design.making.stitch
+    depend = "Lengths of thread are estimates: they depend on stitch, tension and thread."
+    if not pattern.materials.stitching:
+        return (depend,)
+    return (
+        f"{depend} The stitch is taken to go through {show_count(stitch.layers, 'layer')} of cloth, each "
+        f"{LAYER / float(MM):g} mm thick; {WASTE * 100:g} % is added for ends, tests and changes of bobbin.",
+        f"Half of the thread is on bobbins, and a full one is taken to hold about "
+        f"{thread_length(float(stitch.bobbin), design.units)}.",
+    )
 
 
 def imprint(pattern: Pattern) -> tuple[tuple[str, str], ...]:

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 
 from quarterturn.design import Fabric
 from quarterturn.materials import ClothPlan, StitchSum
-from quarterturn.measure import MM, Units, inches, show_cloth
+from quarterturn.materials.thread import bobbins_to_wind
+from quarterturn.measure import MM, Units, inches, show_cloth, show_count
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, named, rectangle
@@ -84,12 +85,13 @@ def other_needs(pattern: Pattern) -> tuple[Need, ...]:
 
 
 def _thread(pattern: Pattern, line: StitchSum) -> Need:
-    design = pattern.design
+    design, stitch = pattern.design, pattern.design.making.stitch
+    bobbins = bobbins_to_wind(stitch, (line,))[line.fabric]
     return Need(
         f"Thread to match {named(design, line.fabric)}",
         "edge stitching",
         f"about {thread_length(line.thread, design.units)}",
-        f"an estimate; {design.making.stitch.thread}",
+        f"an estimate, needle and bobbin together; {stitch.thread}; wind {show_count(bobbins, 'bobbin')} of it",
     )
 
 

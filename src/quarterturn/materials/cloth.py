@@ -18,7 +18,8 @@ from quarterturn.materials.runs import (
     length_of_runs,
     separate_runs,
 )
-from quarterturn.materials.shelves import Shelf, shelve
+from quarterturn.materials.shelves import Shelf
+from quarterturn.materials.shortest import shortest_strips
 from quarterturn.materials.shrinkage import before_wash
 from quarterturn.measure import Length, Units, buy_up
 from quarterturn.pieces import Grain, Piece, Purpose
@@ -48,7 +49,8 @@ def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: U
     bindings = [binding_run(piece, usable, making.seam) for piece in demand.binding]
     runs = [*border_runs(demand.long, usable, making.seam), *bindings]
     panels, unsewable = _panels(demand.backing, fabric, making.backing_seam)
-    strips, joined = _labelled(fabric.letter, usable, runs, shelve(demand.kinds, usable))
+    plan = shortest_strips(demand.kinds, usable)
+    strips, joined = _labelled(fabric.letter, usable, runs, plan.shelves)
     given = length_of_runs(bindings) + _panel_length(panels)
     cut = _strip_length(strips) + _panel_length(panels)
     return ClothPlan(
@@ -60,9 +62,7 @@ def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: U
         cut_length=cut,
         squaring=making.squaring,
         bought=buy_up(before_wash(cut + max(making.slack, making.squaring), fabric.shrink_along), units),
-        lower_bound=given
-        + bounds.lower_bound(demand.kinds, usable)
-        + least_of_borders(demand.long, usable, making.seam),
+        lower_bound=given + plan.bound + least_of_borders(demand.long, usable, making.seam),
         hand_rule=given
         + bounds.hand_rule(demand.kinds, usable)
         + length_of_runs(separate_runs(demand.long, usable, making.seam)),

@@ -93,7 +93,7 @@ class ClothPlan:
     squaring: Length
     bought: Length
     lower_bound: Length
-    """No plan of strips can be shorter than this (proved: see `bounds.lower_bound`)."""
+    """No plan of strips can be shorter than this (proved: see `bounds.lower_bound` and `strips`)."""
     hand_rule: Length
     """Cut length by the plain rule: each kind of piece in strips of its own."""
     unplaced: tuple[str, ...]

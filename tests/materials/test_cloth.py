@@ -182,7 +182,8 @@ def test_every_piece_is_cut_as_often_as_wanted_or_named(pieces: list[Piece], dir
     found = plan(*pieces, direction=direction)
     cut: Counter[str] = Counter()
     for group in found.strips:
-        cut.update({c.piece: c.count * group.strips for c in group.crosscuts})
+        for c in group.crosscuts:
+            cut[c.piece] += c.count * group.strips
     for run in found.runs:
         cut.update({c.piece: c.count for c in run.crosscuts})
     assert cut == {p.label: p.count for p in pieces if p.label not in found.unplaced}

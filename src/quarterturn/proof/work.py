@@ -15,6 +15,7 @@ from quarterturn.steps import (
     CutAway,
     CutOut,
     CutPanels,
+    CutRest,
     CutStrips,
     FuseRings,
     FuseToGround,
@@ -52,6 +53,7 @@ def tasks_of(steps: Steps) -> tuple[Task, ...]:
 
 _FOR_EACH_MADE: Mapping[type, Work] = {
     CutStrips: Work.STRIP,
+    CutRest: Work.STRIP,
     CutPanels: Work.STRIP,
     Subcut: Work.CUT,
     TraceRings: Work.RING,

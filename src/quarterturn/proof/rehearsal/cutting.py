@@ -7,7 +7,17 @@ from dataclasses import replace
 from quarterturn.materials import Crosscut, JoinMethod
 from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, SpoiledError, plain
 from quarterturn.proof.rehearsal.table import Table
-from quarterturn.steps import CutPanels, CutStrips, JoinEnds, Product, SetAside, Step, Straighten, Subcut
+from quarterturn.steps import (
+    CutPanels,
+    CutRest,
+    CutStrips,
+    JoinEnds,
+    Product,
+    SetAside,
+    Step,
+    Straighten,
+    Subcut,
+)
 
 
 def straighten(table: Table, step: Step, action: Straighten) -> None:
@@ -43,6 +53,24 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
                 f"{pile.count} × {crosscut.count} of '{product.label}' are not {product.count}."
             )
         table.put(*_lying(product, fabric, crosscut))
+
+
+def cut_rest(table: Table, step: Step, action: CutRest) -> None:
+    """Cut strips from what is left of a band, one below the other, each as long as the rest is wide."""
+    (pile,) = step.uses
+    rest = table.take_patch(pile)
+    sides, fabric = (rest.box.width, rest.box.height), rest.scraps[0].fabric
+    if fabric != action.fabric:
+        raise SpoiledError(f"'{pile.label}' is not of fabric {action.fabric}.")
+    along = float(step.makes[0].width)
+    wide, high = sides if abs(sides[0] - along) < EQUAL else sides[::-1]
+    for product in step.makes:
+        if abs(float(product.width) - wide) > EQUAL or product.count % pile.count:
+            raise SpoiledError(f"'{pile.label}' does not give strips {float(product.width):.4f} inches long.")
+        high -= float(product.height) * (product.count // pile.count)
+        table.put(product, plain(fabric, wide, product.height))
+    if high < -EQUAL:
+        raise SpoiledError(f"The strips need {-high:.4f} inches more than '{pile.label}' has.")
 
 
 def _lying(product: Product, fabric: str, crosscut: Crosscut) -> tuple[Product, Patch]:

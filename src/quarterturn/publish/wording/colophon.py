@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
-from quarterturn.design import Pressing
+from quarterturn.design import LongCut, Pressing
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.masters import stitch_values
 from quarterturn.publish.wording.names import length
@@ -32,10 +32,18 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Cloth bought beyond the cuts, at least", size(making.slack)),
         ("Spare masters of each colourway", str(making.spare_masters)),
         ("Pressing of joining seams", pressing),
+        ("Borders longer than the cloth is wide", _LONG[making.borders]),
         ("Edge stitch, as a start", stitch_values(making.stitch)),
         ("Thread", making.stitch.thread),
         ("Needle", making.stitch.needle),
     )
+
+
+_LONG = {
+    LongCut.CHEAPEST: "cut along the cloth or joined, whichever takes less",
+    LongCut.LENGTHWISE: "cut along the cloth",
+    LongCut.CROSSWISE: "joined from strips",
+}
 
 
 def imprint(pattern: Pattern) -> tuple[tuple[str, str], ...]:

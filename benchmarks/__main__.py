@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
+from benchmarks.cutting import cutting_rows
 from benchmarks.finding import finding_rows
 from benchmarks.nesting import nesting_rows
 from benchmarks.stages import edit_rows, publish_rows, stage_rows
@@ -28,6 +29,7 @@ def main(arguments: list[str]) -> int:
         say(f"The stages of {file.stem}", stage_rows(file))
     say("The booklet (aim: 3 s) and the whole publish, rehearsal included", publish_rows(files))
     say("Finding settings", finding_rows())
+    say("Cutting strips: generated jobs", cutting_rows())
     say("Nesting: one run each", nesting_rows())
     return 0
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from pathlib import Path
 
 from quarterturn.design import Cell, Design, Map, StraightSet, read_design
 from quarterturn.pipeline import make_pattern
@@ -143,6 +144,12 @@ def design_of(text: str) -> Design:
     reading = read_design(text)
     assert reading.design is not None, reading.findings
     return reading.design
+
+
+def quay_with_borders(way: str) -> str:
+    """Return an example with long borders, cut in a way."""
+    text = (Path(__file__).parents[1] / "examples" / "lanterns-on-the-quay.toml").read_text("utf-8")
+    return text.replace("[making]\n", f'[making]\nborders = "{way}"\n')
 
 
 def pattern_of(text: str) -> Pattern:

@@ -215,6 +215,9 @@ class MakingTable(BaseModel):
     )
     spare_masters: int | None = Field(None, description="Masters made beyond need, of each colourway.")
     pressing: Literal["opposed", "open"] | None = Field(None, description="How joining seams are pressed.")
+    borders: Literal["cheapest", "lengthwise", "crosswise"] | None = Field(
+        None, description="How borders longer than the cloth is wide are cut."
+    )
     stitch: StitchTable | None = Field(None, description="The edge stitch.")
 
 

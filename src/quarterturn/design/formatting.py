@@ -140,6 +140,7 @@ def _making(making: Making, units: Units) -> str:
         *((name, _long(getattr(making, name), units)) for name in _LENGTHS),
         ("spare_masters", str(making.spare_masters)),
         ("pressing", quote_text(making.pressing.value)),
+        ("borders", quote_text(making.borders.value)),
     )
 
 

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from quarterturn.design import limits
 from quarterturn.design.defaults import default_making
-from quarterturn.design.model import EdgeStitch, EdgeStitchKind, House, Making, Paper, Pressing
+from quarterturn.design.model import EdgeStitch, EdgeStitchKind, House, LongCut, Making, Paper, Pressing
 from quarterturn.design.needle import read_needle
 from quarterturn.design.notes import Notes
 from quarterturn.design.words import read_text
@@ -45,6 +45,7 @@ def read_making(table: MakingTable | None, notes: Notes) -> Making:
         spare_masters=read_count(table.spare_masters, "making.spare_masters", 0, limits.MOST_SPARES, notes),
         pressing=Pressing(table.pressing) if table.pressing else default.pressing,
         stitch=_stitch(table.stitch, default.stitch, notes),
+        borders=LongCut(table.borders) if table.borders else default.borders,
     )
     _check_web(making, notes)
     return making

@@ -132,6 +132,17 @@ class Pressing(enum.Enum):
     OPEN = "open"
 
 
+class LongCut(enum.Enum):
+    """How borders and strips that are longer than the cloth is wide are cut."""
+
+    CHEAPEST = "cheapest"
+    """Whichever of the two takes less to buy; joined, where that is equal."""
+    LENGTHWISE = "lengthwise"
+    """Along the cloth, in one piece each."""
+    CROSSWISE = "crosswise"
+    """From strips across the cloth, joined."""
+
+
 @dataclass(frozen=True, slots=True)
 class Making:
     """How the quilt is made: every allowance and default, each of which the file may set and the booklet prints."""
@@ -162,6 +173,7 @@ class Making:
     """Masters made beyond need, of each colourway."""
     pressing: Pressing
     stitch: EdgeStitch
+    borders: LongCut = LongCut.CHEAPEST
 
 
 class Paper(enum.Enum):

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import count, repeat
 
-from quarterturn.design import Direction, Fabric, Making
+from quarterturn.design import Direction, Fabric, LongCut, Making
 from quarterturn.materials import bounds
 from quarterturn.materials.backing import backing_panels
 from quarterturn.materials.kinds import Kind, kind_of
+from quarterturn.materials.lengthwise import Band, bands_of
 from quarterturn.materials.model import ClothPlan, JoinedRun, PanelGroup, StripGroup
 from quarterturn.materials.runs import (
     Run,
@@ -18,7 +20,8 @@ from quarterturn.materials.runs import (
     length_of_runs,
     separate_runs,
 )
-from quarterturn.materials.shelves import Shelf, shelve
+from quarterturn.materials.shelves import Shelf
+from quarterturn.materials.shortest import shortest_strips
 from quarterturn.materials.shrinkage import before_wash
 from quarterturn.measure import Length, Units, buy_up
 from quarterturn.pieces import Grain, Piece, Purpose
@@ -42,13 +45,39 @@ def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: U
     """Plan all that is cut from a fabric; what is bought covers the cuts and the slack or the squaring, if more.
 
     Where the cloth is washed first, so much more is bought that this is left of it.
-    On cloth without a direction a piece may lie either way; see `kinds.kind_of`.
+    On cloth without a direction a piece may lie either way; see `kinds.kind_of`. There, long pieces are joined from
+    strips across the cloth or cut along it in one piece, as `making.borders` says.
     """
-    usable, demand = fabric.width, _demand(fabric, pieces)
+    demand = _demand(fabric, pieces)
+    joined = _planned(fabric, demand, (), making, units)
+    either = [p for p in demand.long if _may_turn(p, fabric)]
+    if not either or making.borders is LongCut.CROSSWISE:
+        return joined
+    choices, widths = [either], sorted({p.width for p in either})
+    if making.borders is LongCut.CHEAPEST and len(widths) > 1:
+        choices += [[p for p in either if p.width == width] for width in widths]
+    ways = [_planned(fabric, demand, choice, making, units) for choice in choices]
+    along = min(ways, key=lambda plan: (plan.bought, plan.cut_length))
+    if making.borders is LongCut.LENGTHWISE or along.bought < joined.bought:
+        return replace(along, other_way=joined.bought)
+    return replace(joined, other_way=along.bought)
+
+
+def _may_turn(piece: Piece, fabric: Fabric) -> bool:
+    return piece.grain is Grain.ANY and fabric.direction is Direction.NONE and piece.width <= fabric.width
+
+
+def _planned(
+    fabric: Fabric, demand: _Demand, along: Sequence[Piece], making: Making, units: Units
+) -> ClothPlan:
+    """Plan with some of the long pieces cut along the cloth, and the others joined."""
+    usable, long = fabric.width, [piece for piece in demand.long if piece not in along]
     bindings = [binding_run(piece, usable, making.seam) for piece in demand.binding]
-    runs = [*border_runs(demand.long, usable, making.seam), *bindings]
+    runs = [*border_runs(long, usable, making.seam), *bindings]
     panels, unsewable = _panels(demand.backing, fabric, making.backing_seam)
-    strips, joined = _labelled(fabric.letter, usable, runs, shelve(demand.kinds, usable))
+    bands, kinds = bands_of(along, demand.kinds, usable)
+    plan = shortest_strips(kinds, usable)
+    strips, joined = _labelled(fabric.letter, usable, runs, bands, plan.shelves)
     given = length_of_runs(bindings) + _panel_length(panels)
     cut = _strip_length(strips) + _panel_length(panels)
     return ClothPlan(
@@ -61,8 +90,9 @@ def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: U
         squaring=making.squaring,
         bought=buy_up(before_wash(cut + max(making.slack, making.squaring), fabric.shrink_along), units),
         lower_bound=given
-        + bounds.lower_bound(demand.kinds, usable)
-        + least_of_borders(demand.long, usable, making.seam),
+        + sum((band.height for band in bands), Length(0))
+        + plan.bound
+        + least_of_borders(long, usable, making.seam),
         hand_rule=given
         + bounds.hand_rule(demand.kinds, usable)
         + length_of_runs(separate_runs(demand.long, usable, making.seam)),
@@ -97,22 +127,30 @@ def _panels(
 
 
 def _labelled(
-    letter: str, usable: Length, runs: Sequence[Run], shelves: Sequence[Shelf]
+    letter: str, usable: Length, runs: Sequence[Run], bands: Sequence[Band], shelves: Sequence[Shelf]
 ) -> tuple[tuple[StripGroup, ...], tuple[JoinedRun, ...]]:
-    """Number the strips in cutting order: those to be joined first, then the tallest."""
-    whole = [StripGroup(f"{letter}s{n}", r.height, r.strips, (), Length(0)) for n, r in enumerate(runs, 1)]
-    joined = [_joined(f"{letter}r{n}", f"{letter}s{n}", run) for n, run in enumerate(runs, 1)]
-    return (*whole, *_cut_strips(letter, len(whole), shelves, usable)), tuple(joined)
+    """Number the strips in cutting order: bands, then those to be joined, then the tallest."""
+    numbers = map("{}s{}".format, repeat(letter), count(1))
+    along = [_band(band, usable, numbers) for band in bands]
+    whole = [StripGroup(next(numbers), run.height, run.strips, (), Length(0)) for run in runs]
+    pairs = enumerate(zip(runs, whole, strict=True), 1)
+    joined = tuple(_joined(f"{letter}r{n}", strip.label, run) for n, (run, strip) in pairs)
+    return (*along, *whole, *_cut_strips(shelves, usable, numbers)), joined
+
+
+def _band(band: Band, usable: Length, numbers: Iterator[str]) -> StripGroup:
+    label = next(numbers)
+    rest = tuple(_cut_strips(band.rest, usable - band.used, numbers))
+    return StripGroup(label, band.height, 1, band.crosscuts, band.used, rest)
 
 
 def _joined(label: str, strip: str, run: Run) -> JoinedRun:
     return JoinedRun(label, strip, run.strips, run.height, run.method, run.loss, run.length, run.crosscuts)
 
 
-def _cut_strips(letter: str, before: int, shelves: Sequence[Shelf], usable: Length) -> Iterator[StripGroup]:
-    for number, shelf in enumerate(shelves, before + 1):
-        used = usable - shelf.room
-        yield StripGroup(f"{letter}s{number}", shelf.height, shelf.strips, shelf.crosscuts, used)
+def _cut_strips(shelves: Sequence[Shelf], width: Length, numbers: Iterator[str]) -> Iterator[StripGroup]:
+    for shelf in shelves:
+        yield StripGroup(next(numbers), shelf.height, shelf.strips, shelf.crosscuts, width - shelf.room)
 
 
 def _strip_length(strips: Sequence[StripGroup]) -> Length:

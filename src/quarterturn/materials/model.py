@@ -26,7 +26,8 @@ class StripGroup:
     """Equal strips cut across the usable width: `strips` of them, each `height` high, cut into `crosscuts`.
 
     `used` is the length taken by the crosscuts of one strip; what is left of the usable width is offcut.
-    A strip without crosscuts goes whole into a joined run.
+    A strip without crosscuts goes whole into a joined run. From what is left beside the crosscuts `rest` is cut, if
+    anything: strips as long as that is wide. Such a strip is single.
     """
 
     label: str
@@ -35,6 +36,7 @@ class StripGroup:
     strips: int
     crosscuts: tuple[Crosscut, ...]
     used: Length
+    rest: tuple[StripGroup, ...] = ()
 
 
 class JoinMethod(enum.Enum):
@@ -94,11 +96,22 @@ class ClothPlan:
     squaring: Length
     bought: Length
     lower_bound: Length
-    """No plan of strips can be shorter than this (proved: see `bounds.lower_bound`)."""
+    """No plan with the same strips joined and the same bands can be shorter (proved: see `strips`)."""
     hand_rule: Length
     """Cut length by the plain rule: each kind of piece in strips of its own."""
     unplaced: tuple[str, ...]
     """Labels of pieces that fit no strip of this cloth in any allowed position."""
+    other_way: Length | None = None
+    """What would be bought if the long pieces were cut the other way; None where there is no other way."""
+
+    @property
+    def groups(self) -> tuple[tuple[StripGroup, Length], ...]:
+        """Return all groups of strips with their length, those cut from the rest of another right after it."""
+        found: list[tuple[StripGroup, Length]] = []
+        for group in self.strips:
+            found.append((group, self.usable_width))
+            found += [(each, self.usable_width - group.used) for each in group.rest]
+        return tuple(found)
 
     @property
     def slack(self) -> Length:

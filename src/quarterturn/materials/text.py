@@ -68,7 +68,7 @@ def _plan(plan: ClothPlan, units: Units) -> Iterator[str]:
     yield f"fabric {plan.fabric}"
     rows = [
         *(_panels(group, plan, units) for group in plan.panels),
-        *(_strips(group, units) for group in plan.strips),
+        *(_strips(group, units, width, plan) for group, width in plan.groups),
         *(_run(run, units) for run in plan.runs),
     ]
     if rows:
@@ -89,9 +89,11 @@ def _panels(group: PanelGroup, plan: ClothPlan, units: Units) -> tuple[str, ...]
     )
 
 
-def _strips(group: StripGroup, units: Units) -> tuple[str, ...]:
+def _strips(group: StripGroup, units: Units, width: Length, plan: ClothPlan) -> tuple[str, ...]:
     height, used = show_plain(group.height, units), show_plain(group.used, units)
     cuts = _crosscuts(group.crosscuts, units) or "left whole"
+    if width < plan.usable_width:
+        cuts = f"from the rest {show_plain(width, units)} wide: {cuts}"
     return str(group.strips), group.label, height, used, cuts
 
 

@@ -39,7 +39,11 @@ def ruler_step(units: Units) -> Length:
 
 
 def nest_web(
-    rows: Sequence[WebRows], shapes: Mapping[str, FusedShape], width: Length, rows_length: Length, units: Units
+    rows: Sequence[WebRows],
+    shapes: Mapping[str, FusedShape],
+    width: Length,
+    rows_length: Length,
+    units: Units,
 ) -> NestedWeb | None:
     """Return places for the tracings that are given as rows; None where no ring lies in the centre of another.
 

@@ -18,6 +18,7 @@ from quarterturn.steps import (
     CutAwayBehind,
     CutOut,
     CutPanels,
+    CutRest,
     CutStrips,
     CutTriangles,
     FuseRings,
@@ -71,6 +72,7 @@ def _behind_motifs(steps: Steps) -> Iterator[Task]:
 
 _FOR_EACH_MADE: Mapping[type, Work] = {
     CutStrips: Work.STRIP,
+    CutRest: Work.STRIP,
     CutPanels: Work.STRIP,
     Subcut: Work.CUT,
     TraceRings: Work.RING,

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 
-from quarterturn.design import Design, KitContent, Kits
+from quarterturn.design import Design, KitContent, Kits, LongCut
 from quarterturn.materials.cloth import plan_cloth
 from quarterturn.materials.kits import (
     KitCloth,
@@ -84,7 +84,9 @@ def _cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
             if kits.backing or piece.purpose is not Purpose.BACKING
         ]
         if pieces:
-            plan = partial(plan_cloth, fabric, making=design.making, units=design.units)
+            # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
+            making = replace(design.making, borders=LongCut.CROSSWISE)
+            plan = partial(plan_cloth, fabric, making=making, units=design.units)
             yield kit_cloth(
                 pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
             )

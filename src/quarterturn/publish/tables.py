@@ -83,16 +83,16 @@ Row: TypeAlias = tuple[str, ...]
 
 
 def _rows(plan: ClothPlan, bill: Bill) -> Iterator[Row]:
-    for strip in plan.strips:
-        yield from _strip_rows(plan, strip, bill)
+    for strip, width in plan.groups:
+        yield from _strip_rows(width, strip, bill)
     for run in plan.runs:
         yield from _run_rows(run, bill)
     for panel in plan.panels:
         yield _panel_row(plan, panel, bill)
 
 
-def _strip_rows(plan: ClothPlan, strip: StripGroup, bill: Bill) -> Iterator[Row]:
-    yield (strip.label, "strip", "", "", str(strip.strips), *_sizes(plan.usable_width, strip.height))
+def _strip_rows(width: Length, strip: StripGroup, bill: Bill) -> Iterator[Row]:
+    yield (strip.label, "strip", "", "", str(strip.strips), *_sizes(width, strip.height))
     yield from (_piece_row(strip.label, cut, strip.strips, bill) for cut in strip.crosscuts)
 
 

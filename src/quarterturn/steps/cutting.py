@@ -4,12 +4,22 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import replace
 
 from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, Materials, PanelGroup, StripGroup
 from quarterturn.pieces import Bill
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
-from quarterturn.steps.model import Chapter, CutPanels, CutStrips, JoinEnds, SetAside, Straighten, Subcut
+from quarterturn.steps.model import (
+    Chapter,
+    CutPanels,
+    CutRest,
+    CutStrips,
+    JoinEnds,
+    SetAside,
+    Straighten,
+    Subcut,
+)
 from quarterturn.steps.things import Pile, Product
 
 
@@ -29,7 +39,9 @@ def _fabric_steps(plan: ClothPlan) -> Iterator[Draft]:
     for group in plan.strips:
         made = Product(group.label, group.strips, plan.usable_width, group.height)
         yield draft(Chapter.CUTTING, CutStrips(plan.fabric, group.height), makes=(made,))
-        if group.crosscuts:
+        if group.rest:
+            yield from _band(plan, group)
+        elif group.crosscuts:
             yield _subcut(group)
     for run in plan.runs:
         yield from _run_steps(run)
@@ -44,6 +56,15 @@ def _subcut(group: StripGroup) -> Draft:
     made = tuple(_product(c, group.strips) for c in group.crosscuts)
     used = (Pile(group.label, group.strips),)
     return draft(Chapter.CUTTING, Subcut(group.crosscuts), used, made)
+
+
+def _band(plan: ClothPlan, band: StripGroup) -> Iterator[Draft]:
+    """Cut the long pieces off a band, then strips from its rest, then those into pieces."""
+    rest = Crosscut(labels.rest(band.label), plan.usable_width - band.used, band.height, 1)
+    yield _subcut(replace(band, crosscuts=(*band.crosscuts, rest)))
+    made = tuple(Product(group.label, group.strips, rest.along, group.height) for group in band.rest)
+    yield draft(Chapter.CUTTING, CutRest(plan.fabric), (Pile(rest.piece, 1),), made)
+    yield from map(_subcut, band.rest)
 
 
 def _run_steps(run: JoinedRun) -> Iterator[Draft]:
@@ -62,8 +83,9 @@ def _product(crosscut: Crosscut, strips: int) -> Product:
 def _spare_pieces(bill: Bill, materials: Materials) -> Iterator[Draft]:
     made: Counter[str] = Counter()
     for plan in materials.cloth:
-        for group in plan.strips:
-            made.update({c.piece: c.count * group.strips for c in group.crosscuts})
+        for group, _ in plan.groups:
+            for crosscut in group.crosscuts:
+                made[crosscut.piece] += crosscut.count * group.strips
         for run in plan.runs:
             made.update({c.piece: c.count for c in run.crosscuts})
     for piece in bill.pieces:

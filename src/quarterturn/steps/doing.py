@@ -29,6 +29,7 @@ from quarterturn.steps.model import (
     AddBorder,
     Bind,
     CutPanels,
+    CutRest,
     CutStrips,
     JoinEnds,
     JoinPanels,
@@ -48,7 +49,7 @@ from quarterturn.steps.things import Placed
 def doing(action: Action, plain: Plain) -> str:
     """Say what is done."""
     match action:
-        case Straighten() | CutStrips() | Subcut() | JoinEnds() | CutPanels() | SetAside():
+        case Straighten() | CutStrips() | Subcut() | CutRest() | JoinEnds() | CutPanels() | SetAside():
             return _cutting(action, plain)
         case TraceRings() | FuseRings() | CutOut() | Crease() | FuseToGround() | StitchEdge():
             return _fusing(action, plain)
@@ -64,7 +65,9 @@ def doing(action: Action, plain: Plain) -> str:
             return slanting_doing(action, plain)
 
 
-def _cutting(action: Straighten | CutStrips | Subcut | JoinEnds | CutPanels | SetAside, plain: Plain) -> str:
+def _cutting(
+    action: Straighten | CutStrips | Subcut | CutRest | JoinEnds | CutPanels | SetAside, plain: Plain
+) -> str:
     match action:
         case Straighten(fabric, loss):
             return f"straighten {fabric}, {plain(loss)} at most"
@@ -73,6 +76,8 @@ def _cutting(action: Straighten | CutStrips | Subcut | JoinEnds | CutPanels | Se
         case Subcut(crosscuts):
             each = (f"{c.count} {c.piece} of {plain(c.along)} × {plain(c.across)}" for c in crosscuts)
             return f"subcut each into {', '.join(each)}"
+        case CutRest(fabric):
+            return f"cut strips from the rest of a band of {fabric}"
         case JoinEnds(method, loss):
             return f"join ends with {method.value} seams, {plain(loss)} lost in each"
         case CutPanels(fabric, length):

@@ -12,6 +12,11 @@ FIXED = (TOP, BACKING, BINDING, LAYERED, QUILTED, QUILT)
 """What a quilt has one of, whatever its sections are called."""
 
 
+def rest(band: str) -> str:
+    """Return the name of what is left of a band beside the long pieces."""
+    return f"{band} rest"
+
+
 def ring(shape: str) -> str:
     """Return the name of a web ring for a shape, which is called by its template."""
     return f"{shape} ring"

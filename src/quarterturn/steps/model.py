@@ -79,6 +79,13 @@ class Subcut:
 
 
 @dataclass(frozen=True, slots=True)
+class CutRest:
+    """Cut what is left of a band into strips across the cloth, one below the other."""
+
+    fabric: str
+
+
+@dataclass(frozen=True, slots=True)
 class JoinEnds:
     """Sew strips end to end into one run; each join takes `loss` of the length."""
 
@@ -178,7 +185,8 @@ class Bind:
 
 
 Action: TypeAlias = (
-    Straighten | CutStrips | Subcut | JoinEnds | CutPanels | TraceRings | FuseRings | CutOut | Crease
+    Straighten | CutStrips | Subcut | CutRest | JoinEnds | CutPanels | TraceRings | FuseRings | CutOut
+    | Crease
     | FuseToGround | StitchEdge | CutApart | CutAway | Trim | Rejoin | SetAside | LabelStacks | FuseToPanel
     | StitchMotifs | CutAwayBehind | CutTriangles | LayOut | SewLine | TrimToFit | AddTriangles | JoinRows
     | SetIn | AddCorners | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | Bind

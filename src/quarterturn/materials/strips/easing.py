@@ -7,6 +7,7 @@ from fractions import Fraction
 from itertools import combinations
 from typing import TYPE_CHECKING, TypeAlias
 
+from quarterturn.materials.shelves import TIGHT
 from quarterturn.materials.strips.job import Job
 from quarterturn.materials.strips.master import in_whole, solver_with_options
 from quarterturn.materials.strips.patterns import Pattern, length_of, without_excess
@@ -19,8 +20,11 @@ Plan: TypeAlias = list[tuple[Pattern, int]]
 NEAR = Fraction(1, 4)
 """Strips whose heights differ by less, in inches, are easily mistaken for one another (our choice)."""
 
-A_HEIGHT, A_NEAR_PAIR, A_KIND, A_STRIP = 100.0, 60.0, 10.0, 0.01
-"""By how much each makes a plan more troublesome: a height is another setting of the ruler, a kind another stack."""
+A_HEIGHT, A_NEAR_PAIR, A_TIGHT_KIND, A_KIND, A_STRIP = 100.0, 60.0, 30.0, 10.0, 0.01
+"""By how much each makes a plan more troublesome: a height is another setting of the ruler, a kind another stack.
+
+A strip that is filled to its end is one that cloth a little narrower does not give.
+"""
 
 MOST_PATTERNS = 400
 """Where there are more to choose from, the first ones stand for all."""
@@ -32,7 +36,12 @@ def burden(plan: Iterable[tuple[Pattern, int]], job: Job) -> float:
     heights = sorted({pattern.height for pattern, _ in groups})
     strips = sum(count for _, count in groups)
     trouble = A_HEIGHT * len(heights) + A_NEAR_PAIR * len(_near_pairs(heights, job))
-    return trouble + A_KIND * len(groups) + A_STRIP * strips
+    return trouble + sum(_of_kind(pattern, job) for pattern, _ in groups) + A_STRIP * strips
+
+
+def _of_kind(pattern: Pattern, job: Job) -> float:
+    tight = (job.width - pattern.used) * job.along_step < TIGHT
+    return A_KIND + (A_TIGHT_KIND if tight else 0.0)
 
 
 def _near_pairs(heights: Sequence[int], job: Job) -> list[tuple[int, int]]:
@@ -68,7 +77,8 @@ def _model(job: Job, patterns: Sequence[Pattern], longest: int) -> highspy.Highs
     heights = sorted({pattern.height for pattern in patterns})
     pairs = _near_pairs(heights, job)
     many = len(patterns)
-    costs = [*[A_STRIP] * many, *[A_KIND] * many, *[A_HEIGHT] * len(heights), *[A_NEAR_PAIR] * len(pairs)]
+    kinds = [_of_kind(pattern, job) for pattern in patterns]
+    costs = [*[A_STRIP] * many, *kinds, *[A_HEIGHT] * len(heights), *[A_NEAR_PAIR] * len(pairs)]
     for number, cost in enumerate(costs):
         solver.addCol(cost, 0.0, solver.inf if number < many else 1.0, 0, [], [])
     for kind, wanted in enumerate(job.demand):

@@ -36,7 +36,7 @@ class Effort:
 QUICK = Effort(rounds=0, patterns=0, nodes=0, widest=0)
 """The quick plan alone."""
 
-EFFORT = Effort(rounds=60, patterns=3000, nodes=200, widest=20_000)
+EFFORT = Effort(rounds=60, patterns=3000, nodes=100, widest=20_000)
 """Under about a second for most quilts (see the timings)."""
 
 

@@ -28,12 +28,12 @@ LARGEST_RULER = inches(20, 1, 2)
 def strip_width(pattern: Pattern) -> Iterator[Fault]:
     """Recalculate what each strip must hold, and hold it against the usable width."""
     units = pattern.design.units
-    for plan, group in _groups(pattern):
+    for plan, group, width in _groups(pattern):
         used = _along(group.crosscuts)
-        if used > plan.usable_width:
+        if used > width:
             sentence = (
                 f"Strip {group.label} must hold {_told(group.crosscuts)}, {tell(used, units)} in all; the cloth is "
-                f"{tell(plan.usable_width, units)} wide."
+                f"{tell(width, units)} wide."
             )
             yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, REBUILD, group.label)
         elif group.crosscuts and used != group.used:
@@ -43,10 +43,11 @@ def strip_width(pattern: Pattern) -> Iterator[Fault]:
             yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, group.label)
 
 
-def _groups(pattern: Pattern) -> Iterator[tuple[ClothPlan, StripGroup]]:
+def _groups(pattern: Pattern) -> Iterator[tuple[ClothPlan, StripGroup, Length]]:
+    """Return every group of strips with its plan and its length."""
     for plan in pattern.materials.cloth:
-        for group in plan.strips:
-            yield plan, group
+        for group, width in plan.groups:
+            yield plan, group, width
 
 
 def _along(crosscuts: tuple[Crosscut, ...]) -> Length:
@@ -62,8 +63,8 @@ def tight_fits(pattern: Pattern) -> Iterator[Fault]:
     units = pattern.design.units
     tight = [
         (rest, plan, group)
-        for plan, group in _groups(pattern)
-        if group.crosscuts and 0 <= (rest := plan.usable_width - _along(group.crosscuts)) < TIGHT[units]
+        for plan, group, width in _groups(pattern)
+        if group.crosscuts and 0 <= (rest := width - _along(group.crosscuts)) < TIGHT[units]
     ]
     if not tight:
         return
@@ -83,7 +84,7 @@ def subcut_sizes(pattern: Pattern) -> Iterator[Fault]:
     """Ask that each piece is cut in the size in which it is listed, from a strip that is high enough."""
     listed = {piece.label: piece for piece in pattern.bill.pieces}
     for plan in pattern.materials.cloth:
-        holders: list[StripGroup | JoinedRun] = [*plan.strips, *plan.runs]
+        holders: list[StripGroup | JoinedRun] = [*(group for group, _ in plan.groups), *plan.runs]
         for holder in holders:
             for cut in holder.crosscuts:
                 if fault := _miscut(cut, listed.get(cut.piece), holder, pattern.design.units):
@@ -126,12 +127,12 @@ def long_pieces_joined(pattern: Pattern) -> Iterator[Fault]:
     """Ask that whatever is longer than the cloth is wide comes from joined strips."""
     units = pattern.design.units
     for plan in pattern.materials.cloth:
-        for group in plan.strips:
+        for group, width in plan.groups:
             for cut in group.crosscuts:
-                if cut.along > plan.usable_width:
+                if cut.along > width:
                     sentence = (
                         f"{cut.piece} is {tell(cut.along, units)} long and is cut from a strip of "
-                        f"{tell(plan.usable_width, units)} that is not joined."
+                        f"{tell(width, units)} that is not joined."
                     )
                     yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, group.label)
 

@@ -58,11 +58,13 @@ def _lost_pieces(plan: ClothPlan, narrow: Length) -> Counter[str]:
     """Return the pieces that fit neither their own strip nor what is left of another one."""
     rooms: list[_Room] = []
     homeless: list[Crosscut] = []
-    for group in plan.strips:
+    for group, width in plan.groups:
         if not group.crosscuts:
             continue
-        used, over = _kept(group.crosscuts, narrow)
-        rooms += [_Room(narrow - used, group.height) for _ in range(group.strips)]
+        there = narrow - (plan.usable_width - width)
+        used, over = _kept(group.crosscuts, there)
+        if not group.rest:
+            rooms += [_Room(there - used, group.height) for _ in range(group.strips)]
         homeless += over * group.strips
     lost: Counter[str] = Counter()
     for cut in sorted(homeless, key=lambda cut: -cut.along):

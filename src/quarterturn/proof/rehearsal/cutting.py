@@ -8,7 +8,17 @@ from quarterturn.geometry import shift
 from quarterturn.materials import Crosscut, JoinMethod
 from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Scrap, SpoiledError, plain
 from quarterturn.proof.rehearsal.table import Table
-from quarterturn.steps import CutPanels, CutStrips, JoinEnds, Product, SetAside, Step, Straighten, Subcut
+from quarterturn.steps import (
+    CutPanels,
+    CutRest,
+    CutStrips,
+    JoinEnds,
+    Product,
+    SetAside,
+    Step,
+    Straighten,
+    Subcut,
+)
 
 
 def straighten(table: Table, step: Step, action: Straighten) -> None:
@@ -44,6 +54,24 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
                 f"{pile.count} × {crosscut.count} of '{product.label}' are not {product.count}."
             )
         table.put(*_lying(product, cloth, crosscut))
+
+
+def cut_rest(table: Table, step: Step, action: CutRest) -> None:
+    """Cut strips from what is left of a band, one below the other, each as long as the rest is wide."""
+    (pile,) = step.uses
+    rest = table.take_patch(pile)
+    sides, cloth = (rest.box.width, rest.box.height), rest.scraps[0]
+    if cloth.fabric != action.fabric:
+        raise SpoiledError(f"'{pile.label}' is not of fabric {action.fabric}.")
+    along = float(step.makes[0].width)
+    wide, high = sides if abs(sides[0] - along) < EQUAL else sides[::-1]
+    for product in step.makes:
+        if abs(float(product.width) - wide) > EQUAL or product.count % pile.count:
+            raise SpoiledError(f"'{pile.label}' does not give strips {float(product.width):.4f} inches long.")
+        high -= float(product.height) * (product.count // pile.count)
+        table.put(product, plain(cloth.fabric, wide, product.height, cloth.print))
+    if high < -EQUAL:
+        raise SpoiledError(f"The strips need {-high:.4f} inches more than '{pile.label}' has.")
 
 
 def _lying(product: Product, cloth: Scrap, crosscut: Crosscut) -> tuple[Product, Patch]:

@@ -33,6 +33,7 @@ DOINGS: Mapping[type, Doing] = {
     s.CutStrips: cutting.cut_strips,
     s.CutPanels: cutting.cut_panels,
     s.Subcut: cutting.subcut,
+    s.CutRest: cutting.cut_rest,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,
     s.TraceRings: shapes.trace_rings,

@@ -29,6 +29,8 @@ from quarterturn.publish.sheet import Ink, Mark, Sheet
 from quarterturn.publish.wording import length, named
 
 TALLEST = 62.0
+LONGEST = 120.0
+"""All strips together, where some are cut along the cloth: those are drawn to a smaller scale, if need be."""
 NOTE = 23.0
 """Room for the notes at the left of the strips."""
 PANEL = 9.0
@@ -47,6 +49,8 @@ class _Band:
 def cloth_figure(pattern: Pattern, plan: ClothPlan, width: float) -> Sheet:
     """Return the cutting plan of a fabric."""
     factor = (width - NOTE - 1) / float(plan.usable_width)
+    if any(group.height > plan.usable_width for group in plan.strips):
+        factor = min(factor, LONGEST / sum(float(group.height) for group in plan.strips))
     bands = _bands(plan, factor)
     marks: list[Mark] = []
     top = 5.0
@@ -107,8 +111,11 @@ def _break(x: float, top: float, height: float) -> Iterator[Mark]:
     yield line(foot + 0.6, head + 0.6, OUTLINE)
 
 
-def _strip(group: StripGroup, colour: str, top: float, factor: float, whole: float) -> Iterator[Mark]:
-    height, left = float(group.height) * factor, NOTE
+def _strip(
+    group: StripGroup, colour: str, top: float, factor: float, whole: float, start: float = NOTE
+) -> Iterator[Mark]:
+    """Return a strip and its pieces; in what a band has left lie the strips that are cut from that."""
+    height, left = float(group.height) * factor, start
     ink = text_colour_on(colour)
     if not group.crosscuts:
         yield box(left, top, whole, height, cloth(colour, OUTLINE))
@@ -126,7 +133,12 @@ def _strip(group: StripGroup, colour: str, top: float, factor: float, whole: flo
             if size >= SMALLEST:
                 yield caption(complex(left + along / 2, top + across / 2), cut.piece, size, colour=ink)
             left += along
-    yield box(NOTE, top, whole, height, OUTLINE)
+    below = top
+    for each in group.rest:
+        for _ in range(each.strips):
+            yield from _strip(each, colour, below, factor, start + whole - left, left)
+            below += float(each.height) * factor
+    yield box(start, top, whole, height, OUTLINE)
 
 
 def _fit(height: float, width: float, text: str) -> float:
@@ -136,7 +148,7 @@ def _fit(height: float, width: float, text: str) -> float:
 
 def _described(pattern: Pattern, plan: ClothPlan) -> str:
     parts = [f"({p.panels}) lengths for the backing" for p in plan.panels]
-    for group in plan.strips:
+    for group, _ in plan.groups:
         pieces = ", ".join(f"{c.count} of {c.piece}" for c in group.crosscuts) or "left whole"
         height = length(pattern.design, group.height)
         parts.append(f"({group.strips}) strips {height} high, each: {pieces}")

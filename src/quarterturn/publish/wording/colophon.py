@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
-from quarterturn.design import Pressing, Recipe
+from quarterturn.design import LongCut, Pressing, Recipe
 from quarterturn.materials.stitches import LAYER, WASTE
 from quarterturn.measure import MM, show_count
 from quarterturn.proof import Pattern
@@ -35,6 +35,7 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Cloth bought beyond the cuts, at least", size(making.slack)),
         ("Spare masters of each colourway", str(making.spare_masters)),
         ("Pressing of joining seams", pressing),
+        ("Borders longer than the cloth is wide", _LONG[making.borders]),
         ("Edge stitch, as a start", stitch_values(making.stitch)),
         ("Thread", making.stitch.thread),
         ("Needle", making.stitch.needle),
@@ -59,6 +60,13 @@ def estimates(pattern: Pattern) -> tuple[str, ...]:
         f"Half of the thread is on bobbins, and a full one is taken to hold about "
         f"{thread_length(float(stitch.bobbin), design.units)}.",
     )
+
+
+_LONG = {
+    LongCut.CHEAPEST: "cut along the cloth or joined, whichever takes less",
+    LongCut.LENGTHWISE: "cut along the cloth",
+    LongCut.CROSSWISE: "joined from strips",
+}
 
 
 def imprint(pattern: Pattern) -> tuple[tuple[str, str], ...]:

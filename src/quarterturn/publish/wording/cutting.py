@@ -14,7 +14,17 @@ from quarterturn.publish.wording.names import (
     plural,
     typeset_words,
 )
-from quarterturn.steps import CutPanels, CutStrips, JoinEnds, Product, SetAside, Step, Straighten, Subcut
+from quarterturn.steps import (
+    CutPanels,
+    CutRest,
+    CutStrips,
+    JoinEnds,
+    Product,
+    SetAside,
+    Step,
+    Straighten,
+    Subcut,
+)
 
 
 def tell_straighten(step: Step, action: Straighten, pattern: Pattern) -> Wording:
@@ -47,8 +57,30 @@ def tell_subcut(step: Step, action: Subcut, pattern: Pattern) -> Wording:
     pieces = listed([_lettered(pattern, made) for made in step.makes])
     (used,) = step.uses
     fabric = pattern.bill.piece(step.makes[0].label).fabric
-    verb = f"cut {used.label} into" if _is_run(pattern, used.label) else "subcut into"
+    verb = _verb(pattern, fabric, used.label)
     return Wording(named(pattern.design, fabric), (), f"{verb} {pieces}")
+
+
+def _verb(pattern: Pattern, fabric: str, label: str) -> str:
+    """Return how a strip just cut is told to be cut on; those that are not alone are called by their labels."""
+    bands = [strip for strip in pattern.materials.plan(fabric).strips if strip.rest]
+    if any(strip.label == label for strip in bands):
+        return "cut along the cloth into"
+    named_so = _is_run(pattern, label) or any(each.label == label for strip in bands for each in strip.rest)
+    return f"cut {label} into" if named_so else "subcut into"
+
+
+def tell_cut_rest(step: Step, action: CutRest, pattern: Pattern) -> Wording:
+    """Tell the strips cut from what is left beside long pieces."""
+    (used,) = step.uses
+    strips = listed(
+        [
+            f"({made.count}) {length(pattern.design, made.height)} × {length(pattern.design, made.width)} "
+            f"{plural(made.count, 'strip')} – {made.label}"
+            for made in step.makes
+        ]
+    )
+    return Wording(named(pattern.design, action.fabric), (), f"Cut {used.label} into {strips}")
 
 
 def _is_run(pattern: Pattern, label: str) -> bool:

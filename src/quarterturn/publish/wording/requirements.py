@@ -120,14 +120,24 @@ def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
     return (
         f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. With the same "
         f"strips joined and the same lengths cut off, no plan of strips can need less than {least}; each kind of "
-        f"piece in strips of its own would need {plain}.{_tight(pattern, plan)}"
+        f"piece in strips of its own would need {plain}.{_other_way(pattern, plan)}{_tight(pattern, plan)}"
     )
+
+
+def _other_way(pattern: Pattern, plan: ClothPlan) -> str:
+    """State how long pieces are cut, and what the other way would take."""
+    if plan.other_way is None:
+        return ""
+    other = length(pattern.design, plan.other_way)
+    if any(cut.across > plan.usable_width for group in plan.strips for cut in group.crosscuts):
+        return f" Long pieces are cut along the cloth, without joins; joined, they would need {other} bought."
+    return f" Long pieces are joined from strips; cut along the cloth, they would need {other} bought."
 
 
 def _tight(pattern: Pattern, plan: ClothPlan) -> str:
     """Warn of strips that are filled to their end."""
-    strips = [g for g in plan.strips if g.crosscuts and plan.usable_width - g.used < TIGHT]
+    strips = [(g, width - g.used) for g, width in plan.groups if g.crosscuts and width - g.used < TIGHT]
     if not strips:
         return ""
-    names = listed([f"{g.label} ({length(pattern.design, plan.usable_width - g.used)} left)" for g in strips])
+    names = listed([f"{g.label} ({length(pattern.design, left)} left)" for g, left in strips])
     return f" Cut exactly: strips {names} are filled almost to their end."

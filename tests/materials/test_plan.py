@@ -70,20 +70,16 @@ def test_whole_circles_quartered() -> None:
         assert pattern.materials.plan(letter).cut_length == inches(30, 1, 2)
 
 
-OPEN = {("sails-and-sweethearts", "C"), ("tide-pools", "B")}
-"""Plans that may or may not be best: the bound lies below them, and the gap is printed."""
-
-
 @pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
 def test_plans_are_no_longer_than_the_hand_rule(file: Path) -> None:
-    """Those of maps of units are proved best but for two; how near to it others come, their text forms say."""
+    """Those of maps of units are proved best; how near to it others come, their text forms say."""
     pattern = example(file)
     plain = {Purpose.BORDER, Purpose.GROUND, Purpose.SHAPE, Purpose.BINDING, Purpose.BACKING}
     for plan in pattern.materials.cloth:
         assert plan.unplaced == ()
         assert plan.lower_bound <= plan.cut_length <= plan.hand_rule
         if {piece.purpose for piece in pattern.bill.pieces} <= plain:
-            assert (gap_percent(plan) != 0) == ((file.stem, plan.fabric) in OPEN)
+            assert gap_percent(plan) == 0
 
 
 @pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)

@@ -12,10 +12,12 @@ import pytest
 
 from quarterturn.design import (
     CODES,
+    BindingKind,
     ClothKind,
     Curve,
     Direction,
     EdgeStitchKind,
+    Fold,
     Making,
     Paper,
     Pressing,
@@ -24,6 +26,7 @@ from quarterturn.design import (
     schema,
 )
 from quarterturn.design.file import (
+    BindingTable,
     DesignFile,
     FabricTable,
     HouseTable,
@@ -45,6 +48,8 @@ CHOICES: list[tuple[type[Any], str, type[Enum]]] = [
     (RecipeTable, "curve", Curve),
     (SettingTable, "symmetry", Symmetry),
     (SettingTable, "fit", TriangleFit),
+    (BindingTable, "kind", BindingKind),
+    (BindingTable, "fold", Fold),
     (StitchTable, "kind", EdgeStitchKind),
     (MakingTable, "pressing", Pressing),
     (HouseTable, "paper", Paper),

@@ -9,10 +9,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from quarterturn.design import Fold, finished_width, strip_width
+from quarterturn.design import BindingKind, Fold, finished_width, strip_width
 from quarterturn.materials.binding import (
     BindingWay,
-    Way,
     bias_binding,
     bias_yield,
     binding_need,
@@ -21,6 +20,7 @@ from quarterturn.materials.binding import (
     straight_binding,
 )
 from quarterturn.measure import YARD, Length, Units, inches, round_up
+from quarterturn.pieces import bias_length
 from tests.materials.cutting_cases import size
 
 NOTHING = inches(0)
@@ -160,7 +160,14 @@ WIDE = st.integers(8, 32).map(lambda n: inches(0, n, 8))
 def test_the_square_is_enough_and_the_next_smaller_is_not(need: Length, strip: Length, seam: Length) -> None:
     made = bias_binding(need, strip, seam, Units.INCH)
     assert made.length >= need
-    assert bias_yield(made.side - Fraction(1, 8), strip, seam) < need
+    smaller = made.side - Fraction(1, 8)
+    assert bias_length(smaller, smaller, strip, seam, Units.INCH) < need
+
+
+@given(LENGTHS, WIDE)
+def test_no_square_gives_more_than_the_published_sum(need: Length, strip: Length) -> None:
+    made = bias_binding(need, strip, QUARTER, Units.INCH)
+    assert made.length <= bias_yield(made.side, strip, QUARTER)
 
 
 @given(WIDE, st.sampled_from(Fold))
@@ -170,11 +177,11 @@ def test_finished_width_undoes_strip_width(finished: Length, fold: Fold) -> None
 
 def test_both_ways_are_offered_and_the_shorter_cut_comes_first() -> None:
     ways = binding_ways(inches(300), inches(2, 1, 2), inches(40), QUARTER, Units.INCH)
-    assert [way.way for way in ways] == [Way.STRAIGHT, Way.BIAS]
+    assert [way.way for way in ways] == [BindingKind.STRAIGHT, BindingKind.BIAS]
     assert isinstance(ways[0], BindingWay)
     assert all(way.length >= 300 and way.bought >= way.cut for way in ways)
 
 
 def test_a_square_wider_than_the_cloth_is_no_way() -> None:
     ways = binding_ways(inches(900), inches(2, 1, 2), inches(40), QUARTER, Units.INCH)
-    assert [way.way for way in ways] == [Way.STRAIGHT]
+    assert [way.way for way in ways] == [BindingKind.STRAIGHT]

@@ -17,7 +17,7 @@ from quarterturn.design.beds import (
 )
 from quarterturn.design.codes import CODES
 from quarterturn.design.defaults import default_making, default_trim
-from quarterturn.design.edging import Fold, finished_width, package_sides, strip_width
+from quarterturn.design.edging import FACES, finished_width, package_sides, strip_width
 from quarterturn.design.findings import Finding, Place, Severity
 from quarterturn.design.formatting import format_design
 from quarterturn.design.habits import default_house
@@ -29,6 +29,7 @@ from quarterturn.design.model import (
     HALF_MARK,
     SECOND,
     Bed,
+    BindingKind,
     ClothKind,
     Colourway,
     Design,
@@ -36,6 +37,7 @@ from quarterturn.design.model import (
     EdgeStitch,
     EdgeStitchKind,
     Fabric,
+    Fold,
     House,
     LongCut,
     Making,
@@ -126,6 +128,7 @@ __all__ = [
     "BORDER_STEP",
     "CODES",
     "DROP",
+    "FACES",
     "FIRST",
     "GROUND",
     "HALF_MARK",
@@ -142,6 +145,7 @@ __all__ = [
     "WITHIN",
     "AnyBorder",
     "Bed",
+    "BindingKind",
     "Border",
     "Cell",
     "ClothCell",

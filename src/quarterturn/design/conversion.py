@@ -10,7 +10,7 @@ from quarterturn.design import limits
 from quarterturn.design.borders import read_borders
 from quarterturn.design.cloth import check_count, read_fabrics
 from quarterturn.design.colourways import known, read_colourways
-from quarterturn.design.edging import read_binding_width, read_packages
+from quarterturn.design.edging import read_binding_width, read_fold, read_kind, read_packages
 from quarterturn.design.habits import read_house, read_making
 from quarterturn.design.keys import dotted
 from quarterturn.design.maps import Words
@@ -102,6 +102,8 @@ def _read_parts(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> D
         rejoined=rejoined,
         packages=read_packages(file.batting, notes),
         selling=selling,
+        binding_kind=read_kind(file.binding),
+        binding_fold=read_fold(file.binding),
     )
 
 

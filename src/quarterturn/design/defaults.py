@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from quarterturn.design.model import EdgeStitch, EdgeStitchKind, Making, Pressing
+from quarterturn.design.model import EdgeStitch, EdgeStitchKind, Fold, Making, Pressing
 from quarterturn.measure import Length, Units, inches, mm
 
 LARGE_MASTER = {Units.INCH: inches(8), Units.METRIC: mm(200)}
@@ -16,7 +16,10 @@ LARGE_MASTER = {Units.INCH: inches(8), Units.METRIC: mm(200)}
 
 SMALL_TRIM = {Units.INCH: inches(0, 1, 2), Units.METRIC: mm(10)}
 LARGE_TRIM = {Units.INCH: inches(0, 3, 4), Units.METRIC: mm(20)}
-BINDING_WIDTH = {Units.INCH: inches(2, 1, 2), Units.METRIC: mm(65)}
+BINDING_WIDTH = {
+    Fold.DOUBLE: {Units.INCH: inches(2, 1, 2), Units.METRIC: mm(65)},
+    Fold.SINGLE: {Units.INCH: inches(1, 1, 4), Units.METRIC: mm(35)},
+}
 
 STITCH = EdgeStitch(
     EdgeStitchKind.ZIGZAG, mm("1.5"), mm("1.4"), "50 wt cotton to match the shape", "70/10 sharp"

@@ -8,7 +8,6 @@ differently: a finished width is good to ⅛" and no better.
 
 from __future__ import annotations
 
-import enum
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
@@ -16,7 +15,7 @@ from quarterturn.design import limits
 from quarterturn.design.cloth import check_count
 from quarterturn.design.defaults import BINDING_WIDTH
 from quarterturn.design.keys import dotted
-from quarterturn.design.model import Package
+from quarterturn.design.model import BindingKind, Fold, Package
 from quarterturn.design.notes import Notes
 from quarterturn.design.words import read_name
 from quarterturn.measure import INCH, Length, cut_up
@@ -28,29 +27,24 @@ TURNING: Length = INCH / 8
 """Added to a strip for the turn of the cloth over its edge."""
 
 
-class Fold(enum.Enum):
-    """How a binding strip is folded: its raw edges in, or doubled."""
-
-    SINGLE = "single"
-    DOUBLE = "double"
-
-
-_FACES = {Fold.SINGLE: 4, Fold.DOUBLE: 6}
+FACES = {Fold.SINGLE: 4, Fold.DOUBLE: 6}
+"""So many finished widths go into a strip."""
 
 
 def strip_width(finished: Length, fold: Fold, turning: Length = TURNING) -> Length:
     """Return the width of the strip to cut for a binding of a finished width."""
-    return _FACES[fold] * finished + turning
+    return FACES[fold] * finished + turning
 
 
 def finished_width(strip: Length, fold: Fold, turning: Length = TURNING) -> Length:
     """Return the finished width that a strip gives."""
-    return (strip - turning) / _FACES[fold]
+    return (strip - turning) / FACES[fold]
 
 
 def read_binding_width(table: BindingTable | None, notes: Notes) -> Length:
     """Return the width of the strip to cut, on the ruler where it follows from the finished width."""
-    default = BINDING_WIDTH[notes.units]
+    fold = read_fold(table)
+    default = BINDING_WIDTH[fold][notes.units]
     if table is None:
         return default
     width = notes.length(table.width, "binding.width", limits.BINDING)
@@ -59,8 +53,18 @@ def read_binding_width(table: BindingTable | None, notes: Notes) -> Length:
         sentence = "The strip of the binding is stated, and its finished width as well."
         notes.add("binding-unclear", "binding.finished", sentence, "Keep one of them.")
     if finished is not None and table.width is None:
-        return cut_up(strip_width(finished, Fold.DOUBLE), notes.units)
+        return cut_up(strip_width(finished, fold), notes.units)
     return width or default
+
+
+def read_fold(table: BindingTable | None) -> Fold:
+    """Return how the strip is folded."""
+    return Fold(table.fold) if table and table.fold else Fold.DOUBLE
+
+
+def read_kind(table: BindingTable | None) -> BindingKind:
+    """Return how the strip lies on the cloth."""
+    return BindingKind(table.kind) if table and table.kind else BindingKind.STRAIGHT
 
 
 def read_packages(table: BattingTable | None, notes: Notes) -> tuple[Package, ...]:

@@ -150,10 +150,16 @@ class SectionTable(SettingTable):
 
 
 class BindingTable(BaseModel):
-    """The binding, folded double."""
+    """The binding."""
 
     model_config = table(("fabric",))
     fabric: str | None = Field(None, description="The letter of its fabric.")
+    kind: Literal["straight", "bias"] | None = Field(
+        None, description="straight: across the cloth; bias: from a square, round and round."
+    )
+    fold: Literal["double", "single"] | None = Field(
+        None, description="double: folded in half; single: its raw edges folded in."
+    )
     width: Measure | None = Field(None, description="Width of the strip as cut.")
     finished: Measure | None = Field(
         None, description="Finished width of one face, from which the strip follows."

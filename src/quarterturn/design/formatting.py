@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import re
 import textwrap
+from collections.abc import Iterator
 
 from quarterturn.design.differing import size_name, size_tables
 from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
-from quarterturn.design.model import Design, EdgeStitch, Fabric, House, Making, Package
+from quarterturn.design.model import BindingKind, Design, EdgeStitch, Fabric, Fold, House, Making, Package
 from quarterturn.design.needle import write_needle
 from quarterturn.design.recipe_writing import colourway_tables, recipe_tables
 from quarterturn.design.recipes import OwnOutline
@@ -30,11 +31,7 @@ def format_design(design: Design) -> str:
         *(table for section in design.sections for table in section_tables(section, units)),
         setting_table(design.setting, "setting", units),
         *(border_table(border, "borders", units) for border in design.borders),
-        _table(
-            "[binding]",
-            ("fabric", quote_text(design.binding_fabric)),
-            ("width", _long(design.binding_width, units)),
-        ),
+        _table("[binding]", *_binding(design)),
         _table("[backing]", ("fabric", quote_text(design.backing_fabric))),
         *_batting(design.packages, units),
         _making(design.making, units),
@@ -52,6 +49,15 @@ def _long(value: Length, units: Units) -> str:
 
 def _table(header: str, *pairs: Pair) -> str:
     return "\n".join([header, *lines(pairs)])
+
+
+def _binding(design: Design) -> Iterator[Pair]:
+    yield "fabric", quote_text(design.binding_fabric)
+    if design.binding_kind is not BindingKind.STRAIGHT:
+        yield "kind", quote_text(design.binding_kind.value)
+    if design.binding_fold is not Fold.DOUBLE:
+        yield "fold", quote_text(design.binding_fold.value)
+    yield "width", _long(design.binding_width, design.units)
 
 
 def _head(design: Design) -> str:

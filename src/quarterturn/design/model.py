@@ -108,6 +108,20 @@ class EdgeStitchKind(enum.Enum):
     STRAIGHT = "straight"
 
 
+class BindingKind(enum.Enum):
+    """How a binding lies on the cloth it is cut from."""
+
+    STRAIGHT = "straight"
+    BIAS = "bias"
+
+
+class Fold(enum.Enum):
+    """How a binding strip is folded: doubled, or its raw edges in."""
+
+    DOUBLE = "double"
+    SINGLE = "single"
+
+
 @dataclass(frozen=True, slots=True)
 class EdgeStitch:
     """Starting values for the machine; the booklet says to test them on a scrap of the same layers."""
@@ -251,7 +265,7 @@ class Design:
     borders: tuple[AnyBorder, ...]
     binding_fabric: str
     binding_width: Length
-    """Width of the binding strip as cut; folded double."""
+    """Width of the binding strip as cut."""
     backing_fabric: str
     making: Making
     house: House
@@ -267,6 +281,8 @@ class Design:
     """Packaged batting, smallest first; none: that of most shops."""
     selling: Selling = NOTHING_SOLD
     """What the quilt costs, and how it is sold and taught."""
+    binding_kind: BindingKind = BindingKind.STRAIGHT
+    binding_fold: Fold = Fold.DOUBLE
 
     def in_size(self, name: str) -> Design:
         """Return the design in the size of a name, itself included. Raises UnknownSizeError where there is none."""

@@ -2,21 +2,14 @@
 
 from __future__ import annotations
 
-import enum
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 
+from quarterturn.design import BindingKind
 from quarterturn.materials.runs import strips_to_join
-from quarterturn.measure import Length, Units, buy_up, cut_step, round_up
-
-
-class Way(enum.Enum):
-    """How a binding lies on the cloth it is cut from."""
-
-    STRAIGHT = "straight"
-    BIAS = "bias"
+from quarterturn.measure import Length, Units, buy_up
+from quarterturn.pieces import bias_length, bias_square
 
 
 def binding_need(width: Length, height: Length, extra: Length) -> Length:
@@ -52,7 +45,7 @@ class BiasBinding:
 class BindingWay:
     """One way to get a binding: straight or on the bias, the length of cloth it takes, and what to buy for it alone."""
 
-    way: Way
+    way: BindingKind
     cut: Length
     bought: Length
     length: Length
@@ -68,11 +61,10 @@ def straight_binding(need: Length, strip: Length, usable: Length, loss: Length) 
 
 
 def bias_yield(side: Length, strip: Length, seam: Length) -> Length:
-    """Return what a square gives as a continuous strip on the bias: (side − seam)² / strip.
+    """Return what a square gives as a continuous strip on the bias by a published sum: (side − seam)² / strip.
 
-    Two seams are sewn, one after the other, each of a side's length; of the square's area that leaves about what a
-    square smaller by one allowance has (a published sum takes 21¾² for 22", at ¼" seams). Without seams it is the
-    plain law of areas, side² / strip.
+    It takes 21¾² for 22", at ¼" seams. Without seams it is the plain law of areas, side² / strip. It is a little more
+    than the tube has, of which both seams take both allowances: see `pieces.bias`.
     """
     return (side - seam) ** 2 / strip
 
@@ -82,18 +74,10 @@ def square_side(need: Length, strip: Length) -> float:
     return math.sqrt(need * strip)
 
 
-def bias_binding(
-    need: Length, strip: Length, seam: Length, units: Units, margin: Length = Fraction(0)
-) -> BiasBinding:
-    """Return the smallest square, on the ruler, whose strip is long enough when its seams are lost.
-
-    `margin` is added to the side: sources have none, 2" and 3".
-    """
-    step = cut_step(units)
-    side = round_up(square_side(need, strip) + float(seam + margin), step)
-    while bias_yield(side - margin, strip, seam) < need:
-        side += step
-    return BiasBinding(side, bias_yield(side, strip, seam))
+def bias_binding(need: Length, strip: Length, seam: Length, units: Units) -> BiasBinding:
+    """Return the smallest square, on the ruler, whose whole rows are long enough when its seams are lost."""
+    side = bias_square(need, strip, seam, units)
+    return BiasBinding(side, bias_length(side, side, strip, seam, units))
 
 
 def binding_ways(
@@ -105,7 +89,7 @@ def binding_ways(
 
 def _ways(need: Length, strip: Length, usable: Length, seam: Length, units: Units) -> Iterator[BindingWay]:
     straight = straight_binding(need, strip, usable, min(strip, usable / 2))
-    yield BindingWay(Way.STRAIGHT, straight.cut, buy_up(straight.cut, units), straight.length)
+    yield BindingWay(BindingKind.STRAIGHT, straight.cut, buy_up(straight.cut, units), straight.length)
     bias = bias_binding(need, strip, seam, units)
     if bias.side <= usable:
-        yield BindingWay(Way.BIAS, bias.side, buy_up(bias.side, units), bias.length)
+        yield BindingWay(BindingKind.BIAS, bias.side, buy_up(bias.side, units), bias.length)

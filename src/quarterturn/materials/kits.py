@@ -21,7 +21,7 @@ Plan = Callable[[Sequence[Piece]], ClothPlan]
 """Plans some pieces of one fabric."""
 
 UNSPARED = (
-    Purpose.BORDER, Purpose.COPING, Purpose.STRIP, Purpose.SASH, Purpose.BINDING, Purpose.BACKING,
+    Purpose.BORDER, Purpose.COPING, Purpose.STRIP, Purpose.SASH, Purpose.BIAS, Purpose.BINDING, Purpose.BACKING,
 )  # fmt: skip
 """Long pieces, of which a kit holds no spare."""
 

@@ -5,6 +5,7 @@ Out: the masters to make, the halves to rejoin, and every piece that must exist 
 Promise: whatever is made beyond need is stated as spare or surplus.
 """
 
+from quarterturn.pieces.bias import bias_length, bias_rows, bias_sheet, bias_square
 from quarterturn.pieces.bill import bill_of_pieces, blank_size
 from quarterturn.pieces.cloths import (
     QUARTERS,
@@ -69,6 +70,10 @@ __all__ = [
     "Slope",
     "TriangleCount",
     "UnitCount",
+    "bias_length",
+    "bias_rows",
+    "bias_sheet",
+    "bias_square",
     "bill_of_pieces",
     "bill_text",
     "blank_size",

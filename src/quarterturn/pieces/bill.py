@@ -8,8 +8,9 @@ from dataclasses import dataclass, replace
 from typing import TypeAlias
 
 from quarterturn.blocks import Blocks, FusedShape, Master
-from quarterturn.design import GROUND, Design, Direction, Recipe, RecipeKind
+from quarterturn.design import GROUND, BindingKind, Design, Direction, Recipe, RecipeKind
 from quarterturn.measure import Length, Units, cut_step, cut_up
+from quarterturn.pieces.bias import bias_sheet
 from quarterturn.pieces.cloths import UPRIGHT_STRIP, cloth_wants, to_cut
 from quarterturn.pieces.counting import codes_of_masters, count_masters, count_rejoined, times_made
 from quarterturn.pieces.model import Bill, Blank, Grain, MasterCount, MotifCount, Piece, Purpose
@@ -159,9 +160,13 @@ def _motif_counts(
 
 def _binding_want(design: Design, setting: Setting) -> _Want:
     run = to_cut(2 * (setting.width + setting.height) + design.making.binding_extra, design.units)
-    return _Want(
-        design.binding_fabric, Purpose.BINDING, "binding", run, design.binding_width, 1, 0, "binding"
-    )
+    letter, strip = design.binding_fabric, design.binding_width
+    if design.binding_kind is BindingKind.STRAIGHT:
+        return _Want(letter, Purpose.BINDING, "binding", run, strip, 1, 0, "binding")
+    usable = design.fabric(letter).width
+    short, along = bias_sheet(run, strip, usable, design.making.seam, design.units)
+    name = "bias square" if short == along else "bias rectangle"
+    return _Want(letter, Purpose.BIAS, name, along, short, 1, 0, "binding")
 
 
 def _backing_want(design: Design, setting: Setting) -> _Want:

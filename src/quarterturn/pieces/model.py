@@ -22,6 +22,7 @@ class Purpose(enum.Enum):
     CORNERSTONE = "cornerstone"
     GROUND = "ground"
     SHAPE = "shape"
+    BIAS = "bias binding"
     BINDING = "binding"
     BACKING = "backing"
 
@@ -42,6 +43,7 @@ class Grain(enum.Enum):
 class Piece:
     """Equal pieces of one fabric. `length` lies along the strip it is cut from, `width` across it.
 
+    A BIAS piece is the sheet that a binding is cut from, round and round.
     BINDING and BACKING pieces are totals still to be made up from strips and panels: a binding's length is
     the whole run, a backing's size is that of the finished sheet.
     """

@@ -16,6 +16,7 @@ from quarterturn.steps import (
     CutApart,
     CutAway,
     CutAwayBehind,
+    CutBias,
     CutOut,
     CutPanels,
     CutRest,
@@ -123,6 +124,9 @@ def _sewing(step: Step) -> Iterator[tuple[Work, float]]:
     match step.action:
         case AddMitred():
             yield Work.BORDER, 4 * made
+        case CutBias(rows=rows):
+            yield Work.SEAM, 2
+            yield Work.CUT, rows
         case Rejoin(way=way):
             yield Work.SEAM, made
             yield Work.SEAM_INCH, made * _chord(step, way)

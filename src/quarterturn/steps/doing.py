@@ -6,6 +6,7 @@ import cmath
 import math
 from collections.abc import Sequence
 
+from quarterturn.design import Fold
 from quarterturn.geometry import EPSILON, Motion, Point, StraightLine
 from quarterturn.steps.doing_sections import section_doing, slanting_doing
 from quarterturn.steps.lines import Plain, line_of_parts, pressed
@@ -28,6 +29,7 @@ from quarterturn.steps.model import (
     Action,
     AddBorder,
     Bind,
+    CutBias,
     CutPanels,
     CutRest,
     CutStrips,
@@ -57,7 +59,7 @@ def doing(action: Action, plain: Plain) -> str:
             return _units(action, plain)
         case LayOut() | SewLine() | AddBorder():
             return _sewing(action, plain)
-        case JoinPanels() | LayerQuilt() | QuiltLayers() | Bind():
+        case JoinPanels() | LayerQuilt() | QuiltLayers() | CutBias() | Bind():
             return _finishing(action, plain)
         case FuseToPanel() | StitchMotifs() | CutAwayBehind() | TrimToFit() | AddMitred():
             return section_doing(action, plain)
@@ -183,7 +185,7 @@ def _sewing(action: LayOut | SewLine | AddBorder, plain: Plain) -> str:
             return f"add a border at the {side.value}, {plain(seam)} seam, press to the border{laid}"
 
 
-def _finishing(action: JoinPanels | LayerQuilt | QuiltLayers | Bind, plain: Plain) -> str:
+def _finishing(action: JoinPanels | LayerQuilt | QuiltLayers | CutBias | Bind, plain: Plain) -> str:
     match action:
         case JoinPanels(seam, runs_down):
             return f"join panels with {'upright' if runs_down else 'level'} seams of {plain(seam)}, trim the sheet"
@@ -191,8 +193,12 @@ def _finishing(action: JoinPanels | LayerQuilt | QuiltLayers | Bind, plain: Plai
             return f"layer, {plain(overage)} beyond the finished edge all round"
         case QuiltLayers():
             return "quilt, and trim to the edge of the top"
-        case Bind(seam, strip_width):
-            return f"bind with a strip of {plain(strip_width)}, {plain(seam)} seam"
+        case CutBias(seam, strip_width, rows):
+            tube = f"sew to a tube with {plain(seam)} seams"
+            return f"{tube}, cut it round and round in {rows} rows of {plain(strip_width)}"
+        case Bind(seam, strip_width, fold):
+            folded = ", folded single" if fold is Fold.SINGLE else ""
+            return f"bind with a strip of {plain(strip_width)}{folded}, {plain(seam)} seam"
 
 
 def map_rows(rows: Sequence[Sequence[Placed]]) -> list[str]:

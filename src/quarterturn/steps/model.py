@@ -10,6 +10,7 @@ import enum
 from dataclasses import dataclass
 from typing import TypeAlias
 
+from quarterturn.design import Fold
 from quarterturn.materials import Crosscut, JoinMethod
 from quarterturn.measure import Length
 from quarterturn.setting import Side
@@ -177,11 +178,25 @@ class QuiltLayers:
 
 
 @dataclass(frozen=True, slots=True)
-class Bind:
-    """Fold the binding double, sew it on by the allowance, mitre its corners, join its ends."""
+class CutBias:
+    """Cut a sheet at 45° from a corner, sew it to a slanting piece and this to a tube, and cut that round and round.
+
+    The rows run along the slanting edges, `strip_width` apart; what is left beyond the last of `rows` is cut off before
+    the tube is sewn, with its edges shifted by one row against each other.
+    """
 
     seam: Length
     strip_width: Length
+    rows: int
+
+
+@dataclass(frozen=True, slots=True)
+class Bind:
+    """Fold the binding, sew it on by the allowance, mitre its corners, join its ends."""
+
+    seam: Length
+    strip_width: Length
+    fold: Fold = Fold.DOUBLE
 
 
 Action: TypeAlias = (
@@ -189,7 +204,8 @@ Action: TypeAlias = (
     | Crease
     | FuseToGround | StitchEdge | CutApart | CutAway | Trim | Rejoin | SetAside | LabelStacks | FuseToPanel
     | StitchMotifs | CutAwayBehind | CutTriangles | LayOut | SewLine | TrimToFit | AddTriangles | JoinRows
-    | SetIn | AddCorners | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | Bind
+    | SetIn | AddCorners | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | CutBias
+    | Bind
 )  # fmt: skip
 
 

@@ -17,6 +17,7 @@ from quarterturn.steps import (
     Bind,
     Chapter,
     CutAway,
+    CutBias,
     JoinPanels,
     LayerQuilt,
     SewLine,
@@ -78,9 +79,9 @@ def settings_repeated(pattern: Pattern) -> Iterator[Fault]:
 def _stated(action: Action, design: Design) -> Iterator[tuple[str, Length, Length]]:
     """Return key, value of the design, and value in the step."""
     making = design.making
-    if isinstance(action, SewLine | AddBorder | Bind | LayerQuilt):
+    if isinstance(action, SewLine | AddBorder | CutBias | Bind | LayerQuilt):
         yield "making.seam", making.seam, action.seam
-    if isinstance(action, Bind):
+    if isinstance(action, Bind | CutBias):
         yield "binding.width", design.binding_width, action.strip_width
     elif isinstance(action, LayerQuilt):
         yield "making.overage", making.overage, action.overage

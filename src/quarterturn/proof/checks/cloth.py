@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import Direction, Severity, dotted
+from quarterturn.design import BindingKind, Direction, Fold, Severity, dotted
 from quarterturn.materials import ClothPlan, PanelGroup
 from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_count, show_length
+from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.drafting import called, draft_of, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.checks.sizing import finished_size, to_cut
@@ -153,7 +154,7 @@ def binding_run(pattern: Pattern) -> Iterator[Fault]:
         for run in plan.runs
         if plan.fabric == design.binding_fabric and run.height == design.binding_width
     ]
-    found = max(runs, default=Length(0))
+    found = max(runs, default=Length(0)) if design.binding_kind is BindingKind.STRAIGHT else _bias(pattern)
     if found < want or pattern.materials.binding_run < want:
         sentence = (
             f"The binding goes round {tell(2 * (width + height), units)} and needs {tell(want, units)}; its strips "
@@ -162,17 +163,29 @@ def binding_run(pattern: Pattern) -> Iterator[Fault]:
         yield Fault("binding", sentence, REBUILD)
 
 
+def _bias(pattern: Pattern) -> Length:
+    """Return what the sheet of a binding on the bias gives: whole rows between its slanting edges, less the seams."""
+    strip, lost = float(pattern.design.binding_width), 2 * float(pattern.design.making.seam)
+    for piece in pattern.bill.pieces:
+        if piece.purpose is Purpose.BIAS:
+            high, base = (float(side) - lost for side in sorted((piece.length, piece.width)))
+            rows = int((base / 2**0.5 + CLOSE / 1000) / strip)
+            return Length(rows * high * 2**0.5)
+    return Length(0)
+
+
 def binding_width(pattern: Pattern) -> Iterator[Fault]:
     """Ask for a binding that reaches round the edge.
 
-    Folded double it takes six finished widths and 1/8" for turning (a publisher's chart: 1 5/8" for 1/4").
+    Folded double it takes six finished widths and 1/8" for turning (a publisher's chart: 1 5/8" for 1/4"), and single
+    four.
     """
     design, units = pattern.design, pattern.design.units
-    least = 6 * design.making.seam + inches(0, 1, 8)
+    least = (6 if design.binding_fold is Fold.DOUBLE else 4) * design.making.seam + inches(0, 1, 8)
     if design.binding_width < least:
         sentence = (
-            f"Binding cut {tell(design.binding_width, units)} wide and folded double does not reach round an edge "
-            f"with a seam of {tell(design.making.seam, units)}."
+            f"Binding cut {tell(design.binding_width, units)} wide and folded {design.binding_fold.value} does not "
+            f"reach round an edge with a seam of {tell(design.making.seam, units)}."
         )
         yield Fault("binding.width", sentence, f"Cut it {show_length(least, units)} wide or wider.")
 

@@ -176,7 +176,7 @@ def ruler_marks(pattern: Pattern) -> Iterator[Fault]:
 
 def _decider(pattern: Pattern, piece: Piece) -> str:
     """Return the key that decides the size of a piece."""
-    if piece.purpose is Purpose.BINDING:
+    if piece.purpose in (Purpose.BINDING, Purpose.BIAS):
         return "binding.width"
     if piece.purpose not in (Purpose.GROUND, Purpose.SHAPE):
         return _key_of_plain(pattern, piece)

@@ -13,6 +13,7 @@ from quarterturn import steps as s
 from quarterturn.geometry import StraightLine, rectangle, shift
 from quarterturn.measure import Length
 from quarterturn.proof.rehearsal import (
+    binding,
     cutting,
     framing,
     masters,
@@ -64,7 +65,8 @@ DOINGS: Mapping[type, Doing] = {
     s.JoinPanels: sewing.join_panels,
     s.LayerQuilt: sewing.layer_quilt,
     s.QuiltLayers: sewing.quilt_layers,
-    s.Bind: sewing.bind,
+    s.CutBias: binding.cut_bias,
+    s.Bind: binding.bind,
 }
 """How each kind of step is carried out. A kind that is not here cannot be rehearsed."""
 

@@ -9,7 +9,6 @@ from quarterturn.proof.rehearsal.table import Table
 from quarterturn.setting import Side
 from quarterturn.steps import (
     AddBorder,
-    Bind,
     JoinPanels,
     LabelStacks,
     LayerQuilt,
@@ -114,20 +113,3 @@ def quilt_layers(table: Table, step: Step, action: QuiltLayers) -> None:
         raise SpoiledError("No top has been layered.")
     box = table.top.box
     table.put(product, plain("layers", box.width, box.height))
-
-
-def bind(table: Table, step: Step, action: Bind) -> None:
-    """Bind the quilt: the run must go round it and overlap itself by two strip widths."""
-    (product,) = step.makes
-    quilted, run = (table.take_patch(pile) for pile in step.uses)
-    box, strip = quilted.box, float(action.strip_width)
-    if abs(run.box.height - strip) > EQUAL:
-        raise SpoiledError("The binding has another width than the step says.")
-    if 6 * float(action.seam) > strip + EQUAL:
-        raise SpoiledError("The binding is too narrow to be folded double round the edge.")
-    needed = 2 * (box.width + box.height) + 2 * strip
-    if run.box.width < needed:
-        raise SpoiledError(f"The binding is {run.box.width:.3f} inches long; {needed:.3f} are needed.")
-    table.seam = action.seam
-    inner = plain("layers", box.width - 2 * float(action.seam), box.height - 2 * float(action.seam))
-    table.put(product, inner)

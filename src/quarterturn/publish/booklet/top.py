@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from quarterturn.design import GROUND, HALF_MARK, StraightSet, Symmetry
+from quarterturn.design import GROUND, HALF_MARK, BindingKind, StraightSet, Symmetry
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import gather
 from quarterturn.publish.booklet.made import root_steps
@@ -162,6 +162,6 @@ def finishing(pattern: Pattern, first: int) -> Iterator[Block]:
 def _finishing_figures(pattern: Pattern, step: Step) -> tuple[Figure, ...]:
     if isinstance(step.action, JoinPanels):
         return (Figure("The backing", (Cell(backing_figure(pattern, step)),)),)
-    if isinstance(step.action, Bind):
+    if isinstance(step.action, Bind) and pattern.design.binding_kind is BindingKind.STRAIGHT:
         return (Figure("A diagonal join", (Cell(binding_figure(pattern)),)),)
     return ()

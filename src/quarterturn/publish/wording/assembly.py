@@ -14,7 +14,6 @@ from quarterturn.publish.wording.owners import owner_of
 from quarterturn.publish.wording.sections import unit_grid
 from quarterturn.setting import Side
 from quarterturn.steps import (
-    Bind,
     Chapter,
     JoinPanels,
     LayerQuilt,
@@ -219,21 +218,3 @@ def tell_quilting(step: Step, action: QuiltLayers, pattern: Pattern) -> Wording:
     )
     size = sized(pattern.design, made.width, made.height)
     return Wording("Quilt and trim", sentences, f"The quilt now measures about {size}.")
-
-
-def tell_binding(step: Step, action: Bind, pattern: Pattern) -> Wording:
-    """Tell binding."""
-    (made,), run = step.makes, step.uses[1].label
-    seam = length(pattern.design, action.seam)
-    sentences = (
-        f"Fold the {length(pattern.design, action.strip_width)} binding {run} in half along its length, wrong "
-        "sides together, and press.",
-        f"Sew it to the front with a {seam} seam, raw edges even, mitring each corner: stop {seam} from the "
-        "corner, fold the strip up, then down along the next edge.",
-        "Join the ends with a diagonal seam, turn the fold to the back, and sew it down.",
-    )
-    return Wording(
-        "Bind the quilt",
-        sentences,
-        f"The finished quilt measures {sized(pattern.design, made.width, made.height)}.",
-    )

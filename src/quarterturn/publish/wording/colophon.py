@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
-from quarterturn.design import LongCut, Pressing, Recipe
+from quarterturn.design import BindingKind, Design, LongCut, Pressing, Recipe
 from quarterturn.materials.stitches import LAYER, WASTE
 from quarterturn.measure import MM, show_count
 from quarterturn.proof import Pattern
@@ -27,7 +27,7 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Width of the web", size(making.web_width)),
         ("Ground left inside the stitching", size(making.cut_away)),
         *((f"Trimmed off each master, {r.name}", _trim(pattern, r)) for r in design.recipes),
-        ("Binding strip, folded double", size(design.binding_width)),
+        (_strip(design), size(design.binding_width)),
         ("Binding beyond the perimeter", size(making.binding_extra)),
         ("Backing and batting beyond the finished quilt, each side", size(making.overage)),
         ("Seam allowance of the backing", size(making.backing_seam)),
@@ -40,6 +40,11 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Thread", making.stitch.thread),
         ("Needle", making.stitch.needle),
     )
+
+
+def _strip(design: Design) -> str:
+    cut = " on the bias" if design.binding_kind is BindingKind.BIAS else ""
+    return f"Binding strip{cut}, folded {design.binding_fold.value}"
 
 
 def _trim(pattern: Pattern, recipe: Recipe) -> str:

@@ -27,6 +27,7 @@ PURPOSES = {
     Purpose.CORNERSTONE: "cornerstones",
     Purpose.GROUND: "ground squares",
     Purpose.SHAPE: "shapes",
+    Purpose.BIAS: "binding",
     Purpose.BINDING: "binding",
     Purpose.BACKING: "backing",
 }

@@ -9,6 +9,7 @@ from quarterturn import steps
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording import (
     assembly,
+    binding,
     borders,
     cutting,
     masters,
@@ -71,5 +72,6 @@ TELLERS: Mapping[type, Teller] = {
     steps.JoinPanels: assembly.tell_panels,
     steps.LayerQuilt: assembly.tell_layer,
     steps.QuiltLayers: assembly.tell_quilting,
-    steps.Bind: assembly.tell_binding,
+    steps.CutBias: binding.tell_bias,
+    steps.Bind: binding.tell_binding,
 }

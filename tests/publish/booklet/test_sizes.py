@@ -160,8 +160,8 @@ def test_what_serves_for_a_size_and_what_does_not_is_said() -> None:
     assert "In the runner, Featherbedcoverlets, twin, queen and king of all kings sizes the units" in like
     assert "In the mini and wall sizes the units or the map differ" in unlike
     assert "templates" not in unlike, "where only the map or a border differs they would serve"
-    assert "pairs, rows, borders and the sizes of the top are its own" in like
-    assert "may also come from what is left of wider strips" in first
+    assert "take plans, pairs, rows and borders from its own booklet" in like
+    assert "Narrow pieces may come from wider strips" in first
 
 
 def test_drop_and_tuck_are_those_of_the_quilt_as_it_finishes() -> None:

@@ -332,19 +332,16 @@ def size_notes(base: Pattern, others: Sequence[Pattern]) -> tuple[str, ...]:
     unlike = [each.design.size for each in others if not _is_like(base, each)]
     notes = [
         f"This pattern comes in {len(others) + 1} sizes. Circle the column of yours before you buy or cut. The numbers "
-        f"in the rest of this booklet are those of the {own} size. Strips are counted by the width at which they are "
-        "cut; pieces may also come from what is left of wider strips, and then have none of their own."
+        f"in the rest of this booklet are those of the {own} size. Narrow pieces may come from wider strips."
     ]
     repeats = isinstance(base.design.setting, StraightSet)
     sections = any(each.design.sections for each in (base, *others))
     if like:
         lay = ", and lay the map as often as it says" if repeats else ""
         same = "the shapes, the sections and the map" if sections else "the shapes and the map"
-        whose = "that size" if len(like) == 1 else "such a size"
         notes.append(
-            f"In the {_sizes(like)} the units, {same} are the same: make the units by this "
-            f"booklet with the counts of the column{lay}. Cutting plans, pairs, rows, borders and the sizes of the top "
-            f"are its own, and stand in the booklet of {whose}."
+            f"In the {_sizes(like)} the units, {same} are the same: make the units by this booklet with the counts "
+            f"of the column{lay}; take plans, pairs, rows and borders from its own booklet."
         )
     if unlike:
         what = "the units, the sections or the map" if sections else "the units or the map"

@@ -128,8 +128,11 @@ def test_a_full_disk_under_standard_output_is_told() -> None:
 
 
 def test_a_key_press_in_a_real_run_leaves_no_traceback() -> None:
+    """A run that was begun in the background is deaf to the key; so the program is begun with open ears."""
     waiting = [*PROGRAM, "check", "-"]
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)
     with subprocess.Popen(waiting, stdin=subprocess.PIPE, stderr=subprocess.PIPE) as program:
+        signal.signal(signal.SIGINT, before)
         assert program.stderr is not None
         with pytest.raises(subprocess.TimeoutExpired):
             program.wait(0.7)

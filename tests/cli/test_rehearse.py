@@ -38,7 +38,7 @@ def test_a_rehearsal_that_holds_says_so_and_what_is_left(
 ) -> None:
     assert run(["rehearse", file]) == Ending.GOOD
     said = capsys.readouterr().out
-    assert "steps can be carried out as written" in said
+    assert "single operations can be carried out as written" in said
     assert "is the one in the picture" in said
     assert [line.split()[:3] for line in said.splitlines() if line.startswith("  fabric")] == [
         ["fabric", "A", "oyster"],

@@ -320,3 +320,15 @@ def test_sections_that_multiply_without_end_are_counted_and_not_laid() -> None:
 @settings(max_examples=100, deadline=None)
 def test_bytes_of_any_kind_never_raise(data: bytes) -> None:
     assert read_design(data).findings
+
+
+@pytest.mark.parametrize(
+    ("line", "remedy"),
+    [
+        ("price = 13,50", "A number has a full stop, not a comma: price = 13.50."),
+        ("sashing = { width = 1 1/4, fabric = 'A' }", "A length goes in quotes: width = '1 1/4'."),
+    ],
+)
+def test_a_line_that_is_no_toml_is_told_how_it_is_meant(line: str, remedy: str) -> None:
+    (finding,) = read_design(f"format = 1\n{line}\n").findings
+    assert (finding.code, finding.remedy) == ("bad-syntax", remedy)

@@ -325,3 +325,9 @@ def test_a_size_can_bring_the_first_section_and_take_the_last() -> None:
     assert read(format_design(design)) == design
     turned = replace(as_base(design.sizes[0]), sizes=(replace(as_base(design), size="plain"),))
     assert read(format_design(turned)) == turned
+
+
+def test_a_finding_in_a_size_says_which_border_it_is_about() -> None:
+    reading = read_design(f'{GOOD}\n[sizes.large]\nchanges = {{ "borders.1" = {{ width = \'2"\' }} }}\n')
+    (finding,) = reading.findings
+    assert finding.sentence == "In large size, border 2 (borders.1): `fabric` is missing."

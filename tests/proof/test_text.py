@@ -32,7 +32,7 @@ def test_a_rehearsal_is_told_with_what_it_leaves() -> None:
     steps = len(pattern.steps.steps)
     assert (
         first
-        == f"{steps} of {steps} steps can be carried out as written, with the cloth and web of the list."
+        == f"{steps} of {steps} single operations can be carried out as written, with the cloth and web of the list."
     )
     assert second == "The top that they make is the one in the picture, to the last seam: no area differs."
     assert third == "Left over:"

@@ -171,3 +171,30 @@ def test_an_unused_section_that_does_not_fit_is_found_too() -> None:
 def test_one_misfit_is_told_once_for_a_section_used_many_times() -> None:
     tables = f"{BIG}[sections.nook]\nkind = 'straight'\nmap = 'a0 c0'\n"
     only(f"{tables}[setting]\nkind = 'straight'\nmap = '''\nnook0 nook2\nnook2 nook0\n'''")
+
+
+SQUARE = f"[sections.post]\nkind = 'straight'\nmap = 'a0'\ndown = 3\n{PIECED.replace('a0 a0 a0', 'wreath0')}"
+
+
+def test_repeats_that_would_fit_are_told_as_the_file_has_them() -> None:
+    long = "[sections.bar]\nkind = 'straight'\nmap = 'b0 b1'\nacross = 4\n"
+    text = with_setting(f"{WREATH}{long}{SQUARE}corners = 'a0'".replace("down = 3", "down = 2"))
+    design = design_of(text)
+    (finding,) = map_findings(design, draft_blocks(design))
+    assert finding.remedy.startswith("Give `bar` 2 columns instead of 8 (across = 1), or put a border")
+
+
+def test_no_size_is_advised_that_no_ruler_shows() -> None:
+    coping = "[[borders]]\nkind = 'coping'\nfabric = 'C'\nto = [5, 5]\n[[borders]]"
+    (sides, ends) = findings(f"{WREATH}{BAR}{SQUARE.replace('[[borders]]', coping)}corners = 'a0'")
+    assert "3333" not in ends.remedy + sides.remedy
+    assert "6667" not in ends.remedy + sides.remedy
+
+
+def test_what_follows_from_a_misfit_further_in_is_left_out() -> None:
+    coping = "[[borders]]\nkind = 'coping'\nfabric = 'C'\nto = [3, 6]\n[[borders]]"
+    finding = only(f"{WREATH}{BAR}{SQUARE.replace('[[borders]]', coping)}corners = 'a0'")
+    assert (finding.place.key, finding.sentence) == (
+        "borders.0",
+        'What is to be coped is 1" too wide already.',
+    )

@@ -163,7 +163,7 @@ def _even(rows: list[list[str]], key: str, notes: Notes) -> None:
                 "ragged-map",
                 f"{key}.{index}",
                 f"Row {index + 1} of the map has {len(row)} units; most rows have {wanted}.",
-                f"Give every row {wanted} units, with a space between units.",
+                f"Give every row {show_count(wanted, 'unit')}, with a space between units.",
                 f"row {index + 1}",
             )
 

@@ -25,6 +25,13 @@ _LONG_KEY = re.compile(r"(?<![\w-])(?:[\w-]++[ \t]*+\.[ \t]*+){40}[\w-]")
 """The parser takes time by the square of the parts of a dotted key."""
 _TWICE = re.compile(r"Cannot (overwrite|declare|mutate|redefine)|already", re.IGNORECASE)
 
+_COMMA = re.compile(r"([+-]?\d{1,20}),(\d{1,20})(?:\s*#.*)?")
+_QUOTED = re.compile(r"'[^']*'|\"[^\"]*\"")
+_BARE_LENGTH = re.compile(
+    r"([\w-]{1,60}) *= *(\d{1,6}(?: +\d{1,4})?/\d{1,4}|\d{1,6}(?:\.\d{1,6})? *(?:mm|cm|in)\b)"
+)
+"""A length without quotes in a table of one line, once what is in quotes is taken out."""
+
 
 @dataclass(frozen=True, slots=True)
 class Reading:
@@ -158,6 +165,12 @@ def _mend(text: str, line: int) -> str:
     lines = text.split("\n")
     bare = lines[min(line, len(lines)) - 1].strip()
     name, equals, value = bare.partition("=")
+    comma = _COMMA.fullmatch(value.strip())
+    if comma:
+        return f"A number has a full stop, not a comma: {name.strip()[:40]} = {comma[1]}.{comma[2]}."
+    inner = _BARE_LENGTH.search(_QUOTED.sub("", bare))
+    if inner and "{" in (bare[:1], value.strip()[:1]):
+        return f"A length goes in quotes: {inner[1][:40]} = '{inner[2]}'."
     if equals and value.strip()[:1] not in ("'", '"', "[", "{", "") and "inf" not in value:
         return f"Text and lengths go in quotes: {name.strip()[:40]} = '{value.strip()[:40]}'."
     if equals and value.strip().startswith('"') and value.count('"') % 2:

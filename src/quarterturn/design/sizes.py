@@ -7,6 +7,7 @@ can differ from size to size. What is wrong in a size is told at the change that
 from __future__ import annotations
 
 import copy
+import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
@@ -28,6 +29,7 @@ if TYPE_CHECKING:
 ORIGINAL = "original"
 """What the file's own size is called where it has no name."""
 LONGEST_NAME = 20
+_BORDER = re.compile(r"(?:.*\.)?borders\.(?P<number>\d+)(?=\.|$)")
 ALIKE = ("format", "units", "size", "sizes")
 """What no size can change."""
 
@@ -177,7 +179,14 @@ def told_of_size(name: str, findings: Iterable[Finding], known: Iterable[Finding
     for finding in findings:
         if _gist(finding) not in told:
             place = Place(dotted("sizes", name), finding.place.key or finding.place.detail)
-            yield replace(finding, place=place, sentence=f"In {name} size: {finding.sentence}")
+            sentence = f"In {name} size{_of_border(place.detail)}: {finding.sentence}"
+            yield replace(finding, place=place, sentence=sentence)
+
+
+def _of_border(key: str) -> str:
+    """Return which border a finding is about, as it is counted and as it stands in the file; nothing for others."""
+    inside = _BORDER.match(key)
+    return f", border {int(inside['number']) + 1} ({inside[0]})" if inside else ""
 
 
 def _gist(finding: Finding) -> tuple[str, str, str]:

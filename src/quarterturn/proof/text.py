@@ -51,16 +51,26 @@ def _on_one_line(text: str) -> str:
     return " ".join(text.split())
 
 
+SHOWN = 0.005
+"""Square inches; a smaller area would be printed as none."""
+
+
 def rehearsal_sentences(pattern: Pattern, proof: Proof) -> tuple[str, ...]:
     """Return what the rehearsal found, a sentence each, for the sewer and the designer alike."""
     rehearsal = proof.rehearsal
-    steps = f"{rehearsal.steps_done} of {len(pattern.steps.steps)} steps can be carried out as written"
+    steps = f"{rehearsal.steps_done} of {len(pattern.steps.steps)} single operations can be carried out as written"
     if rehearsal.failures:
         return (f"{steps}.", *(finding.sentence for finding in proof.findings))
     if proof.difference == 0:
         return (
             f"{steps}, with the cloth and web of the list.",
             "The top that they make is the one in the picture, to the last seam: no area differs.",
+        )
+    if proof.holds and proof.difference < SHOWN:
+        return (
+            f"{steps}, with the cloth and web of the list.",
+            "The top that they make is the one in the picture, to the last seam: less than "
+            f"{show_area(2 * SHOWN, pattern.design.units)} differs.",
         )
     area = show_area(proof.difference, pattern.design.units)
     verdict = "is the one in the picture" if proof.holds else "is another than the one in the picture"

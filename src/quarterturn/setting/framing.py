@@ -19,7 +19,7 @@ from quarterturn.design import (
     border_key,
 )
 from quarterturn.measure import Length
-from quarterturn.setting.remedies import NARROWEST, remedy_for
+from quarterturn.setting.remedies import NARROWEST, remedy_for, shorter_ways
 from quarterturn.setting.tree import Child, ClothUse, Frame, Framed, Node, PlainCloth
 
 if TYPE_CHECKING:
@@ -32,8 +32,11 @@ def framed(builder: Builder, name: str, centre: Node, borders: Sequence[AnyBorde
     """Return a section with its borders; the section itself where it has none."""
     width, height = centre.width, centre.height
     frames: list[Frame] = []
+    fits = True
     for number, border in enumerate(borders):
-        frame = _frame(builder, border_key(name, number), border, (width, height))
+        key, known = border_key(name, number), len(builder.notes.findings)
+        frame = _frame(builder, key, border, (width, height))
+        fits = builder.notes.settle(key, known, fits)
         if frame.side_depth or frame.end_depth:
             frames.append(frame)
         width, height = width + 2 * frame.side_depth, height + 2 * frame.end_depth
@@ -164,8 +167,10 @@ def _hold(builder: Builder, key: str, cell: SectionCell, measure: str, size: Len
     if size < edge:
         remedy = remedy_for(builder, cell, measure, size, edge)
     else:
-        remedy = (
-            f'Put a border of kind "coping" before it, whose strips are {show((size - edge) / 2)} wide, '
-            f"or make `{cell.section}` shorter."
-        )
+        ways = shorter_ways(builder, cell, measure, edge)
+        strip = (size - edge) / 2
+        if strip >= NARROWEST:
+            ways.append(f'put a border of kind "coping" before it, whose strips are {show(strip)} wide')
+        sentence_of_ways = ", or ".join(ways)
+        remedy = f"{sentence_of_ways[0].upper()}{sentence_of_ways[1:]}."
     builder.notes.add("edges-misfit", key, sentence, remedy)

@@ -33,6 +33,18 @@ class Misfits:
         """Note a finding that stops."""
         self.findings.setdefault(Finding(code, Severity.STOPS, Place(key, detail), sentence, remedy))
 
+    def settle(self, key: str, known: int, fits: bool) -> bool:
+        """Return whether all still fits with a border, given how many findings there were before it.
+
+        Where something further in does not fit, what is found at the border's own key follows from it, since its edge
+        then has not the length that it will have: so it is left out.
+        """
+        mine = [each for each in list(self.findings)[known:] if f"{each.place.key}.".startswith(f"{key}.")]
+        if not fits:
+            for each in mine:
+                del self.findings[each]
+        return fits and not mine
+
     def show(self, value: Length) -> str:
         """Print a length exactly as far as rulers go, and else in figures."""
         if self.units is Units.INCH and (value * 16).denominator != 1:

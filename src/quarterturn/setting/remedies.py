@@ -68,6 +68,20 @@ def _rounded_up(size: Length, units: Units) -> Length:
     return round_up(size, INCH if units is Units.INCH else 10 * MM)
 
 
+def _repeats(setting: StraightSet, measure: str, wanted: Length) -> str:
+    """Return the number of repeats that gives so many rows or columns, in brackets, where there is a whole one."""
+    map_size = len(setting.cells) if measure == "height" else len(setting.cells[0])
+    if wanted % map_size:
+        return ""
+    return f" ({'down' if measure == 'height' else 'across'} = {wanted // map_size})"
+
+
+def shorter_ways(builder: Builder, cell: SectionCell, measure: str, wanted: Length) -> list[str]:
+    """Return what would make a section as short as is wanted."""
+    upright = measure if cell.turn % 2 == 0 else TURNED[measure]
+    return _more_units(builder, cell.section, upright, wanted) or [f"make `{cell.section}` shorter"]
+
+
 def _more_units(builder: Builder, name: str, measure: str, wanted: Length) -> list[str]:
     """Return how many rows or columns would do, or what each should finish at, where all of a section are alike."""
     setting = builder.settings[name]
@@ -81,5 +95,9 @@ def _more_units(builder: Builder, name: str, measure: str, wanted: Length) -> li
     (each,), count = sizes, len(rows) if measure == "height" else len(rows[0])
     word, show = ("rows" if measure == "height" else "columns"), builder.notes.show
     if wanted % each == 0 and setting.symmetry is Symmetry.SLIDE:
-        return [f"give `{name}` {wanted // each} {word} instead of {count}"]
+        return [
+            f"give `{name}` {wanted // each} {word} instead of {count}{_repeats(setting, measure, wanted / each)}"
+        ]
+    if not is_on_ruler(wanted / count, builder.design.units):
+        return []
     return [f"let what stands in `{name}` finish at {show(wanted / count)} instead of {show(each)}"]

@@ -102,3 +102,8 @@ def test_a_quilt_without_repeats_is_sent_to_its_border_or_its_map(
     meant = f"[sizes.original]\nmattress = {mattress}\ndrop = '0\"'\n\n[binding]"
     (finding,) = check.run(pattern_of(quilt.replace("[binding]", meant)))
     assert finding.remedy == remedy
+
+
+def test_a_way_in_which_it_fits_is_left_out() -> None:
+    sentence = told("mattress = ['14\"', '20\"']\ndrop = '0\"'")[1]
+    assert sentence.endswith('the quilt is 6" wider, and may differ by 2".')

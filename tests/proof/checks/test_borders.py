@@ -9,6 +9,7 @@ import pytest
 from quarterturn.measure import inches
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
+from quarterturn.proof.checks.sizing import Sizes
 from quarterturn.setting import Framed
 from quarterturn.steps import SewLine, Step, Steps
 from tests.proof.checks.sound import Spoil, found, pieces, setting, sound, text
@@ -44,6 +45,7 @@ PASSES: dict[str, Spoil] = {
     "border-order": text(("width = '2\"'", 'width = \'2"\'\nfirst = "ends"')),
     "border-parts": lambda: pattern_of(NESTED),
     "border-narrow": text(("width = '2\"'", "width = '1/2\"'")),
+    "border-print-turns": text((DIRECTED, f'{DIRECTED}\ndirection = "two-way"\nupright = true')),
 }
 
 
@@ -61,3 +63,14 @@ def test_corners_that_are_exchanged_are_told_with_what_should_be_there() -> None
     assert found("border-parts", corners_exchanged()) == [
         "A border has a0 verge0 a1 at the top; the steps sew a1 verge0 a0 at the top."
     ]
+
+
+COPED = 'kind = "coping"\nto = [{}, {}]'
+
+
+@pytest.mark.parametrize(("larger", "turns"), [((0, 2), False), ((2, 0), False), ((2, 2), True)])
+def test_a_print_turns_only_where_a_coping_has_a_corner(larger: tuple[int, int], turns: bool) -> None:
+    inner = Sizes(sound().design).centre()
+    to = COPED.format(*(float(side) + more for side, more in zip(inner, larger, strict=True)))
+    spoilt = text((DIRECTED, f'{DIRECTED}\ndirection = "two-way"'), ("width = '2\"'", to))()
+    assert bool(found("border-print-turns", spoilt)) == turns

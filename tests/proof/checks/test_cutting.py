@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -92,3 +93,8 @@ def test_a_near_miss_passes(code: str) -> None:
 
 def test_a_strip_lower_than_its_pieces_is_found() -> None:
     assert "high; A" in found("subcut-wrong", first_cut(low)())[0]
+
+
+def test_a_tight_strip_names_its_pieces() -> None:
+    (sentence,) = found("strip-tight", FIRES["strip-tight"]())
+    assert re.search(r"The tightest, strip As\d+ with 1 of A\d+ \([a-z][^)]*\), leaves", sentence)

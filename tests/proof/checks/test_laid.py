@@ -6,8 +6,8 @@ import math
 
 import pytest
 
-from quarterturn.design import QUARTERS
-from quarterturn.proof import Pattern
+from quarterturn.design import QUARTERS, Severity
+from quarterturn.proof import Pattern, check_pattern, prove
 from quarterturn.proof.checks.drafting import draft_of
 from quarterturn.proof.checks.laid import laid_out, piece_names, shape_measures
 from quarterturn.proof.checks.sides import changes, laid_unit
@@ -79,3 +79,50 @@ def test_hearts_and_gizzards_finish_as_practice_has_it() -> None:
     unit = laid_unit(pattern.design, "g")
     assert unit.width == pytest.approx(8.75 - 0.25 * (2 + math.sqrt(2)), abs=1e-6)
     assert round(unit.width, 4) == 7.8964
+
+
+KITE = """
+format = 1
+title = "Kites"
+units = "inch"
+[fabrics.A]
+name = "sky"
+colour = "#dfe8ef"
+[fabrics.B]
+name = "plum"
+colour = "#4a2545"
+[outlines.kite]
+path = "M 0 -3 L 2 -1 L 0 3 L -2 -1 Z"
+[recipes.kite]
+kind = "shapes cut"
+start = '8"'
+cuts = "CUTS"
+curve = "CURVE"
+[[recipes.kite.shapes]]
+name = "kite"
+outline = "kite"
+width = '3"'
+[colourways.k]
+recipe = "kite"
+ground = "A"
+shapes = { kite = "B" }
+[setting]
+kind = "straight"
+map = "MAP"
+[binding]
+fabric = "B"
+[backing]
+fabric = "A"
+"""
+
+
+@pytest.mark.parametrize(
+    ("cuts", "curve", "laid"),
+    [("none", "as drawn", "k k"), ("down", "as drawn", "k-lh k-rh"), ("down", "sewn true", "k-lh k-rh")],
+)
+def test_an_outline_of_the_designers_own_is_laid_out_whatever_the_cuts(
+    cuts: str, curve: str, laid: str
+) -> None:
+    pattern = pattern_of(KITE.replace("CUTS", cuts).replace("CURVE", curve).replace("MAP", laid))
+    assert not [finding for finding in check_pattern(pattern) if finding.severity is Severity.STOPS]
+    assert prove(pattern).findings == ()

@@ -52,3 +52,30 @@ def test_a_unit_of_another_size_is_told_with_both_sizes() -> None:
     assert found("unit-size", action(Trim, lines=trims_to(inches(4, 5, 8)))())[0].endswith(
         'trims units to 4⅝", which is the cut size of no unit.'
     )
+
+
+SMALL_LEAF = """
+[recipes.leaf]
+kind = "shape cut both ways"
+finished = '4"'
+shape = { outline = "leaf", width = '1 1/4"' }
+"""
+LEAF_CUT = (
+    SMALL_LEAF
+    + """
+[colourways.c]
+recipe = "leaf"
+ground = "A"
+shape = "B"
+"""
+)
+
+
+def test_what_is_never_cut_apart_loses_nothing_to_seams() -> None:
+    assert found("shape-shrinks", text(("[setting]", f"{SMALL_LEAF}\n[setting]"))()) == []
+
+
+def test_a_shape_higher_than_wide_is_told_with_both() -> None:
+    (sentence,) = found("shape-shrinks", text(("[setting]", f"{LEAF_CUT}\n[setting]"))())
+    assert ': traced 1¼" wide and 2' in sentence
+    assert '" high, it finishes' in sentence

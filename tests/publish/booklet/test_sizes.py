@@ -11,6 +11,7 @@ import pytest
 
 from quarterturn.design import Paper
 from quarterturn.design.limits import MOST_SIZES
+from quarterturn.measure import show_length
 from quarterturn.pipeline import run
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet import assemble, print_booklet
@@ -158,6 +159,30 @@ def test_what_serves_for_a_size_and_what_does_not_is_said() -> None:
     assert "8 sizes" in first
     assert "In the runner, Featherbedcoverlets, twin, queen and king of all kings sizes the units" in like
     assert "In the mini and wall sizes the units or the map differ" in unlike
+    assert "templates" not in unlike, "where only the map or a border differs they would serve"
+    assert "take plans, pairs, rows and borders from its own booklet" in like
+    assert "Narrow pieces may come from wider strips" in first
+
+
+def test_drop_and_tuck_are_those_of_the_quilt_as_it_finishes() -> None:
+    text = (
+        ROUNDS
+        + """
+[sizes.short]
+mattress = ['10"', '10"']
+drop = '1"'
+tuck = '20"'
+within = '24"'
+changes = { setting.down = 4 }
+"""
+    )
+    base, other = run(text).patterns
+    rows = {row.what: row.cells[1] for part in size_parts((base, other)) for row in part.rows}
+    width, height = other.setting.width, other.setting.height
+    assert 11 < height < 31, "shorter than the mattress, its drop and its tuck together"
+    assert rows["Drop at the sides"] == show_length((width - 10) / 2, base.design.units)
+    assert rows["Drop at the foot"] == '1"'
+    assert rows["Tuck at the pillows"] == show_length(height - 11, base.design.units)
 
 
 @PAGES

@@ -3,8 +3,14 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
+from pathlib import Path
 
-from quarterturn.measure import Units, show_cloth
+import pytest
+
+from quarterturn.measure import Units, parse_length, show_cloth
+from quarterturn.pipeline import run
+from quarterturn.proof import Pattern
 from quarterturn.publish.wording import (
     abbreviations,
     assumptions,
@@ -18,8 +24,11 @@ from quarterturn.publish.wording import (
     notions,
     other_needs,
     plan_line,
+    tell,
+    turned_by,
     width_line,
 )
+from quarterturn.steps import JoinPanels, TraceRings, TrimToFit
 from tests.samples import ROUNDS, Changed, pattern_of
 
 
@@ -70,7 +79,7 @@ def test_the_ruler_covers_the_master() -> None:
 def test_a_plan_says_its_bound_and_what_the_plain_rule_needs() -> None:
     pattern = pattern_of(ROUNDS)
     said = plan_line(pattern, pattern.materials.cloth[0])
-    assert "no plan of strips can need less than" in said
+    assert "pieces side by side in one row to a strip, no plan can need less than" in said
     assert "in strips of its own would need" in said
 
 
@@ -107,3 +116,60 @@ def test_a_directional_print_is_announced() -> None:
     assert any(
         said.startswith("Fabric C (brick, border) has a print") for said in assumptions(pattern_of(striped))
     )
+
+
+def test_a_recipe_that_only_makes_motifs_has_no_master_to_trim_and_no_ruler() -> None:
+    pattern = example("the-walled-garden")
+    fused = {master.recipe for master in pattern.bill.masters}
+    trimmed = [
+        name.rpartition(", ")[2] for name, _ in defaults(pattern) if name.startswith("Trimmed off each")
+    ]
+    assert set(trimmed) == fused < {recipe.name for recipe in pattern.design.recipes}
+
+
+def test_a_ruler_is_asked_for_that_covers_what_is_fused() -> None:
+    alone = replace(pattern_of(ROUNDS), bill=replace(pattern_of(ROUNDS).bill, masters=()))
+    assert any(said.startswith("Ruler, rotary cutter") for said in notions(alone))
+
+
+@pytest.mark.parametrize(
+    ("degrees", "words"),
+    [
+        (0, ""),
+        (360, ""),
+        (15, "turned 15° clockwise"),
+        (345, "turned 15° anticlockwise"),
+        (-70, "turned 70° anticlockwise"),
+        (180, "turned upside down"),
+    ],
+)
+def test_a_turn_is_told_the_shorter_way_round(degrees: float, words: str) -> None:
+    assert turned_by(degrees) == words
+
+
+def test_as_many_tracings_as_are_said_fit_across_the_web_as_they_are_printed() -> None:
+    pattern = example("gates-of-the-orchard")
+    for step in (each for each in pattern.steps.steps if isinstance(each.action, TraceRings)):
+        assert isinstance(step.action, TraceRings)
+        size = tell(step, pattern).line.partition("each takes ")[2].partition('"')[0]
+        assert step.action.per_row * parse_length(size, Units.INCH) <= pattern.materials.web.web_width
+
+
+def test_lengths_of_a_backing_are_joined_along_their_selvages() -> None:
+    pattern = example("gates-of-the-orchard")
+    told = [tell(s, pattern) for s in pattern.steps.steps if isinstance(s.action, JoinPanels)]
+    assert any("along their selvage edges" in " ".join(each.sentences) for each in told)
+
+
+def test_pieces_trimmed_to_fit_are_not_said_to_be_larger_than_they_are() -> None:
+    pattern = example("vines-at-the-window")
+    told = [tell(s, pattern) for s in pattern.steps.steps if isinstance(s.action, TrimToFit)]
+    assert told
+    assert all("where one cannot" in each.sentences[0] for each in told)
+
+
+def example(name: str) -> Pattern:
+    file = Path(__file__).parents[3] / "examples" / f"{name}.toml"
+    pattern = run(file.read_bytes(), file.name).pattern
+    assert pattern is not None
+    return pattern

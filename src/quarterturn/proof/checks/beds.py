@@ -48,11 +48,13 @@ def _near(design: Design, value: Length) -> str:
 
 
 def _by(design: Design, wider: Length, longer: Length) -> str:
-    pairs = ((wider, "wider", "narrower"), (longer, "longer", "shorter"))
+    """Tell by how much a quilt is off each way; a way in which it is off by nothing that is shown is left out."""
+    pairs = [(wider, "wider", "narrower"), (longer, "longer", "shorter")]
+    nothing = _near(design, Length(0))
+    shown = [pair for pair in pairs if _near(design, abs(pair[0])) != nothing]
     return " and ".join(
         f"{_near(design, abs(more))} {larger if more > 0 else smaller}"
-        for more, larger, smaller in pairs
-        if more
+        for more, larger, smaller in shown or pairs
     )
 
 

@@ -85,18 +85,36 @@ def border_narrow(pattern: Pattern) -> Iterator[Fault]:
 
 
 def border_print(pattern: Pattern) -> Iterator[Fault]:
-    """Tell of a print that stands upright in two strips of a border and lies on its side in the others."""
+    """Tell of a print that stands upright in two strips of a border and lies on its side in the others.
+
+    One that must stand upright has its side strips cut along the cloth, and where a coping brings its section to a
+    size one way only, there is no corner to turn at.
+    """
+    one_way = _one_way(pattern.design)
     for key, name, border in _all_borders(pattern.design):
-        if isinstance(border, PiecedBorder):
+        if isinstance(border, PiecedBorder) or key in one_way:
             continue
         fabric = pattern.design.fabric(border.fabric)
-        if fabric.direction is not Direction.NONE:
+        if fabric.direction is not Direction.NONE and not fabric.upright:
             sentence = (
                 f"{name} is of fabric {fabric.letter}, whose print is {fabric.direction.value}; all its "
                 "strips are cut across the cloth, so the print turns at each corner."
             )
             remedy = "Choose a print without direction, or say in `about` that the turn is meant."
             yield Fault(f"{key}.fabric", sentence, remedy)
+
+
+def _one_way(design: Design) -> set[str]:
+    """Return the keys of borders that have no strips at the sides, or none at the ends."""
+    sizes, found = Sizes(design), set()
+    rings = [("", sizes.centre(), design.borders)]
+    rings += [(f"{key}.", sizes.inside(each), each.borders) for key, each in settings_of(design)]
+    for owner, inner, borders in rings:
+        for number, border in enumerate(borders):
+            size = sizes.bordered(inner, borders[:number])
+            if 0 in sizes.depths(size, border):
+                found.add(f"{owner}borders.{number}")
+    return found
 
 
 BORDERS = (

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from itertools import pairwise
+from types import MappingProxyType
 
 from quarterturn.design import Severity, dotted
 from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, StripGroup
@@ -54,8 +55,10 @@ def _along(crosscuts: tuple[Crosscut, ...]) -> Length:
     return sum((cut.along * cut.count for cut in crosscuts), Length(0))
 
 
-def _told(crosscuts: tuple[Crosscut, ...]) -> str:
-    return " and ".join(f"{cut.count} of {cut.piece}" for cut in crosscuts)
+def _told(crosscuts: tuple[Crosscut, ...], names: Mapping[str, str] = MappingProxyType({})) -> str:
+    """Tell what a strip is cut into, by labels, with the names of those that have one."""
+    labels = {cut.piece: f" ({names[cut.piece]})" if cut.piece in names else "" for cut in crosscuts}
+    return " and ".join(f"{cut.count} of {cut.piece}{labels[cut.piece]}" for cut in crosscuts)
 
 
 def tight_fits(pattern: Pattern) -> Iterator[Fault]:
@@ -71,9 +74,10 @@ def tight_fits(pattern: Pattern) -> Iterator[Fault]:
     rest, plan, group = min(tight, key=lambda each: each[0])
     letters = list(dict.fromkeys(each.fabric for _, each, _ in tight))
     strips = show_count(sum(each.strips for _, _, each in tight), "strip")
+    held = _told(group.crosscuts, {piece.label: piece.name for piece in pattern.bill.pieces})
     sentence = (
         f"{strips} of {'fabrics' if len(letters) > 1 else 'fabric'} {', '.join(letters)} leave less than "
-        f"{tell(TIGHT[units], units)}. The tightest, {group.label} with {_told(group.crosscuts)}, leaves "
+        f"{tell(TIGHT[units], units)}. The tightest, strip {group.label} with {held}, leaves "
         f"{tell(rest, units)} of {tell(plan.usable_width, units)}: on cloth a little narrower its last piece is lost."
     )
     remedy = "Measure the cloth, and set its width if it is narrower; or say in the pattern that it is tight."

@@ -178,7 +178,9 @@ def _outlines(recipe: Recipe, on: ShapeOn, seam: Length) -> Iterator[Path]:
         yield wanted_outline(size, recipe.curve, seam)
     else:
         ring = size.outline == "ring"
-        yield outline_path("circle" if ring else size.outline, float(size.width), size.turn, size.lobes)
+        yield outline_path(
+            "circle" if ring else size.own or size.outline, float(size.width), size.turn, size.lobes
+        )
         if ring:
             yield outline_path("circle", float(size.inner))
 

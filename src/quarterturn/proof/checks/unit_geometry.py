@@ -8,7 +8,7 @@ from collections.abc import Iterator, Mapping
 from quarterturn.design import Curve, Cut, Design, Recipe, RecipeKind, Rejoined, Severity, dotted
 from quarterturn.geometry import StraightLine
 from quarterturn.measure import Length, Units, show_count, show_length
-from quarterturn.proof.checks.drafting import called, drafts_of, shape_key, shapes_of
+from quarterturn.proof.checks.drafting import ShapeDraft, called, drafts_of, shape_key, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, differ, in_millimetres, near, tell
 from quarterturn.proof.checks.laid import FAR, line_of_cut
 from quarterturn.proof.checks.sides import laid_size
@@ -184,19 +184,26 @@ def crossings(pattern: Pattern) -> Iterator[Fault]:
 
 
 def area_left(pattern: Pattern) -> Iterator[Fault]:
-    """Tell where the seams take half of a shape that is traced as drawn."""
+    """Tell where the seams take half of a shape that is traced as drawn; one used as a motif alone meets no seam."""
     design, units = pattern.design, pattern.design.units
+    cut = {colourway.recipe for colourway in design.colourways}
     for recipe, draft in drafts_of(design):
-        if draft.area_left < LEAST_AREA and recipe.curve is Curve.AS_DRAWN:
+        if recipe.name in cut and draft.area_left < LEAST_AREA and recipe.curve is Curve.AS_DRAWN:
             sentence = f"The seams leave {draft.area_left:.0%} of the shapes of {recipe.name}."
             if draft.crossing is not None:
                 sentence = (
                     f"The seams leave {draft.area_left:.0%} of the shape of {recipe.name}: traced "
-                    f"{show_length(2 * max(draft.shape.reach), units, sixteenths=True)} across, it finishes "
+                    f"{_extent(draft.shape, units)}, it finishes "
                     f"{show_length(2 * draft.crossing, units, sixteenths=True)} across where four units meet."
                 )
             remedy = 'Enlarge the shape, or set curve = "sewn true" so that it finishes as drawn.'
             yield Fault(dotted("recipes", recipe.name, shape_key(recipe)), sentence, remedy)
+
+
+def _extent(shape: ShapeDraft, units: Units) -> str:
+    """Tell how large a shape is traced: by one measure where it is as wide as high."""
+    width, height = (show_length(each, units, sixteenths=True) for each in (shape.width, shape.height))
+    return f"{width} across" if width == height else f"{width} wide and {height} high"
 
 
 def tight_curves(pattern: Pattern) -> Iterator[Fault]:

@@ -24,7 +24,7 @@ from quarterturn.publish.figures.inks import (
 )
 from quarterturn.publish.figures.shapes import template_shape
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet
-from quarterturn.publish.wording import length
+from quarterturn.publish.wording import length, turned_by
 from quarterturn.steps import FuseToPanel, PlacedMotif, Step
 
 LONGEST = 88.0
@@ -64,8 +64,8 @@ def motif_line(pattern: Pattern, number: int, motif: PlacedMotif) -> str:
     """Return where a motif lies and how it is turned."""
     at = motif.motion.move
     from_left, from_top = (length(pattern.design, value) for value in (at.real, at.imag))
-    turn = round(math.degrees(cmath.phase(motif.motion.factor))) % 360
-    turned = f", turned {turn}° clockwise" if turn else ""
+    said = turned_by(math.degrees(cmath.phase(motif.motion.factor)))
+    turned = f", {said}" if said else ""
     return f"{number}: {motif.label}, {from_left} from the left and {from_top} from the top raw edge{turned}"
 
 

@@ -21,6 +21,7 @@ from quarterturn.publish.wording.names import (
     parts_of,
     rectangle,
     sized,
+    turned_by,
 )
 from quarterturn.publish.wording.opening import (
     LABEL,
@@ -97,6 +98,7 @@ __all__ = [
     "sizes_rehearsed",
     "sizes_said",
     "tell",
+    "turned_by",
     "unit_grid",
     "unit_sizes",
     "width_line",

@@ -181,7 +181,7 @@ def tell_panels(step: Step, action: JoinPanels, pattern: Pattern) -> Wording:
         sentences: tuple[str, ...] = ("One length is wide enough. Press it and trim it to size.",)
     else:
         sentences = (
-            f"Sew the ({used.count}) lengths together along their long edges with "
+            f"Sew the ({used.count}) lengths together along their selvage edges with "
             f"{length(pattern.design, action.seam)} seams, and press the seams open.",
             *_same_way_up(pattern),
             f"Trim the sheet so that {'the seam lies in the middle' if used.count == 2 else 'the seams lie evenly'}.",

@@ -138,8 +138,8 @@ def tell_trim_to_fit(step: Step, action: TrimToFit, pattern: Pattern) -> Wording
         "the top through its middle" if whole else "the sections that they are sewn to through their middle"
     )
     sentences = (
-        f"No ruler has their measure, so these pieces were cut a little larger. Measure {what}, and trim them to your "
-        "measure.",
+        "Not every measure of these pieces can be read off a ruler; where one cannot, they were cut at the next mark. "
+        f"Measure {what}, and trim them to your measure; it may be that next to nothing comes off.",
     )
     size = sized(pattern.design, action.width, action.length)
     line = f"({used.count}) {used.label}, {piece.name}: about {size}, unfinished."

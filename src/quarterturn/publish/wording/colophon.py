@@ -17,6 +17,7 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
     """Return every setting of the making, with its value."""
     design, making = pattern.design, pattern.design.making
     size = partial(length, design)
+    fused = {each.recipe for each in pattern.bill.masters}
     pressing = "open" if making.pressing is Pressing.OPEN else "opposed at every crossing"
     return (
         ("Seam allowance", size(making.seam)),
@@ -26,7 +27,11 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Between two outlines on the web", size(making.tracing_gap)),
         ("Width of the web", size(making.web_width)),
         ("Ground left inside the stitching", size(making.cut_away)),
-        *((f"Trimmed off each master, {r.name}", _trim(pattern, r)) for r in design.recipes),
+        *(
+            (f"Trimmed off each master, {r.name}", _trim(pattern, r))
+            for r in design.recipes
+            if r.name in fused
+        ),
         (_strip(design), size(design.binding_width)),
         ("Binding beyond the perimeter", size(making.binding_extra)),
         ("Backing and batting beyond the finished quilt, each side", size(making.overage)),

@@ -15,6 +15,7 @@ from quarterturn.publish.wording.names import (
     plural,
     shape_word,
     sized,
+    turned_by,
 )
 from quarterturn.publish.wording.places import drawn_line, ordinal, place_from_middle
 from quarterturn.steps import Crease, FuseToGround, Step, StitchEdge
@@ -150,9 +151,9 @@ def _places(pattern: Pattern, action: FuseToGround) -> str:
     """Return where each shape lies and how far it is turned against its template."""
     said = []
     for place in action.places:
-        turn = round(math.degrees(cmath.phase(place.motion.factor)) % 360, 1) % 360
+        turned = turned_by(math.degrees(cmath.phase(place.motion.factor)))
         where = place_from_middle(pattern.design, place.motion(0j))
-        said.append(f"{where}, turned {turn:g}° clockwise" if turn else where)
+        said.append(f"{where}, {turned}" if turned else where)
     return "; ".join(said)
 
 

@@ -95,6 +95,16 @@ def piece_of(pattern: Pattern, label: str) -> Piece | None:
     return next((p for p in pattern.bill.pieces if p.label == label), None)
 
 
+def turned_by(degrees: float) -> str:
+    """Return how something is turned, the shorter way round, from degrees clockwise; nothing where it is not."""
+    turn = round(degrees, 1) % 360
+    if turn == 0:
+        return ""
+    if turn == 180:
+        return "turned upside down"
+    return f"turned {turn:g}° clockwise" if turn < 180 else f"turned {round(360 - turn, 1):g}° anticlockwise"
+
+
 def shape_word(recipe: str) -> str:
     """Return what a recipe's shape is called: by the recipe's own name."""
     return f"{recipe} shape"

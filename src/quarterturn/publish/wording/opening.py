@@ -169,13 +169,15 @@ def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
 def notions(pattern: Pattern) -> tuple[str, ...]:
     """Return what is needed besides cloth, web and thread."""
     design, stitch = pattern.design, pattern.design.making.stitch
-    largest = max(max(master.width, master.height) for master in pattern.blocks.masters)
+    fused = {each.recipe for each in pattern.bill.masters}
+    sides = [max(each.width, each.height) for each in pattern.blocks.masters if each.recipe in fused]
+    ruler = f"Square-up ruler that covers {length(design, max(sides))} each way" if sides else "Ruler"
     foot = "Sewing machine with a straight stitch"
     if stitch.kind is not EdgeStitchKind.STRAIGHT:
         foot = f"Sewing machine with {stitch.kind.value} stitch, and an open-toe foot"
     return (
         f"{foot}; {stitch.needle} needles",
-        f"Square-up ruler that covers {length(design, largest)} each way, rotary cutter, and a mat that turns",
+        f"{ruler}, rotary cutter, and a mat that turns",
         "Iron, and a non-stick pressing sheet to save its sole and the board from glue",
         "Fine pencil or fine permanent marker for tracing on the web paper",
         "Small sharp scissors, pins, row labels",

@@ -120,8 +120,9 @@ def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
     cuts, bought, slack, least, plain = (length(pattern.design, value) for value in lengths)
     return (
         f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. With the same "
-        f"strips joined and the same lengths cut off, no plan of strips can need less than {least}; each kind of "
-        f"piece in strips of its own would need {plain}.{_other_way(pattern, plan)}{_tight(pattern, plan)}"
+        f"strips joined, the same lengths cut off and pieces side by side in one row to a strip, no plan can need less "
+        f"than {least}; each kind of piece in strips of its own would need {plain}."
+        f"{_other_way(pattern, plan)}{_tight(pattern, plan)}"
     )
 
 

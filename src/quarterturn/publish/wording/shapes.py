@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from quarterturn.design import Design, RecipeKind
+from quarterturn.measure import show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, named, plural, rectangle, shape_word
@@ -24,9 +25,12 @@ def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
         "the outline.",
         _hollow(design, action),
     )
+    room = " × ".join(
+        show_length(side, design.units, sixteenths=True) for side in (action.room_width, action.room_height)
+    )
     line = (
         f"Template “{action.shape}”: trace ({made.count}), up to ({action.per_row}) to a row; each takes "
-        f"{rectangle(design, action.room_width, action.room_height)}, its ring included."
+        f"{room}, its ring included."
     )
     return Wording("Trace the shapes and hollow them out", sentences, line)
 

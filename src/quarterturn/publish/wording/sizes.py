@@ -86,8 +86,9 @@ def _rows(patterns: Sequence[Pattern], told: Iterable[tuple[str, Say]]) -> tuple
 def _quilt(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
     yield "Finished size", lambda p: rectangle(p.design, p.setting.width, p.setting.height)
     yield "For a mattress", _mattress
-    yield "Drop at sides and foot", lambda p: length(p.design, p.design.bed.drop) if p.design.bed else ""
-    yield "Tuck at the pillows", _tuck
+    yield "Drop at the sides", _drop
+    yield "Drop at the foot", partial(_lengthwise, 0)
+    yield "Tuck at the pillows", partial(_lengthwise, 1)
     square = all(width == height for pattern in patterns for width, height in unit_sizes(pattern))
     yield f"Finished unit{', square' if square else ''}", partial(_unit_sizes, square)
     yield "Map laid across × down", _laid
@@ -110,9 +111,24 @@ def _mattress(pattern: Pattern) -> str:
     return f"{bed.name}; {size}" if bed.name else size
 
 
-def _tuck(pattern: Pattern) -> str:
+def _drop(pattern: Pattern) -> str:
+    """Return how far the quilt as it finishes hangs down on each side."""
     bed = pattern.design.bed
-    return length(pattern.design, bed.tuck) if bed and bed.tuck else ""
+    return length(pattern.design, (pattern.setting.width - bed.width) / 2) if bed else ""
+
+
+def _lengthwise(end: int, pattern: Pattern) -> str:
+    """Return what the quilt as it finishes leaves for the foot (0), or beyond its drop for the pillows (1).
+
+    Where a tuck is wanted it takes what is off the wanted length, since it lies hidden; else the foot does.
+    """
+    bed = pattern.design.bed
+    if bed is None:
+        return ""
+    beyond = pattern.setting.height - bed.length
+    foot = min(bed.drop, beyond) if bed.tuck else beyond
+    left = (foot, beyond - foot)[end]
+    return length(pattern.design, left) if left or not end else ""
 
 
 def _unit_sizes(square: bool, pattern: Pattern) -> str:
@@ -316,7 +332,7 @@ def size_notes(base: Pattern, others: Sequence[Pattern]) -> tuple[str, ...]:
     unlike = [each.design.size for each in others if not _is_like(base, each)]
     notes = [
         f"This pattern comes in {len(others) + 1} sizes. Circle the column of yours before you buy or cut. The numbers "
-        f"in the rest of this booklet are those of the {own} size."
+        f"in the rest of this booklet are those of the {own} size. Narrow pieces may come from wider strips."
     ]
     repeats = isinstance(base.design.setting, StraightSet)
     sections = any(each.design.sections for each in (base, *others))
@@ -324,14 +340,14 @@ def size_notes(base: Pattern, others: Sequence[Pattern]) -> tuple[str, ...]:
         lay = ", and lay the map as often as it says" if repeats else ""
         same = "the shapes, the sections and the map" if sections else "the shapes and the map"
         notes.append(
-            f"In the {_sizes(like)} the units, {same} are the same: sew by this booklet with the "
-            f"counts of the column{lay}."
+            f"In the {_sizes(like)} the units, {same} are the same: make the units by this booklet with the counts "
+            f"of the column{lay}; take plans, pairs, rows and borders from its own booklet."
         )
     if unlike:
         what = "the units, the sections or the map" if sections else "the units or the map"
         notes.append(
-            f"In the {_sizes(unlike)} {what} differ, so the templates and the map of this booklet do "
-            "not serve; ask for the booklet of that size."
+            f"In the {_sizes(unlike)} {what} differ: follow the booklet of "
+            f"{'that size' if len(unlike) == 1 else 'such a size'} from the first cut."
         )
     return tuple(notes)
 

@@ -25,7 +25,7 @@ FLIP = mirror_across_vertical()
 def shape_steps(design: Design, blocks: Blocks, bill: Bill, materials: Materials) -> Iterator[Draft]:
     """Return tracing, hollowing, fusing to the cloth blanks and cutting out."""
     for rows in materials.web.rows:
-        upright = design.recipe(rows.recipe).origin is not None
+        upright = design.recipe(rows.recipe).lies_as_drawn
         yield _trace(template_of(blocks, rows.recipe, rows.shape), rows, upright=upright)
     blanks = _blank_counts(blocks, bill)
     for (label, recipe, shape), count in blanks.items():

@@ -136,7 +136,7 @@ def _laid(recipe: Recipe, seam: Length) -> Draft:
     names = piece_names(recipe, laid)
     several = len(laid.kinds) > 1
     kinds = {first_of(names[k] for k in kind) if several else "": len(kind) for kind in laid.kinds}
-    upright = recipe.origin is not None
+    upright = recipe.lies_as_drawn
     shapes = tuple(_laid_shape(shape, upright=upright) for shape in laid.shapes)
     return Draft(shapes, kinds, _area_left(laid), crossing=None, peak=None, meets={})
 

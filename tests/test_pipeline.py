@@ -39,7 +39,7 @@ def test_findings_of_the_file_stand_as_they_are_and_those_of_a_size_once() -> No
     lines = {name: SIZES.splitlines().index(f"[sizes.{name}]") + 1 for name in ("wide", "narrow")}
     for finding in further:
         _, name, rest = finding.sentence.split(" ", 2)
-        assert rest.startswith("size: ")
+        assert rest.startswith(("size: ", "size, border 1 (borders.0): "))
         assert (finding.place.key, finding.place.line) == (f"sizes.{name}", lines[name])
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from quarterturn.materials import Materials, ShoppingLine
-from quarterturn.materials.shopping import METRE, cost_of
+from quarterturn.materials.shopping import METRE, cost_of, show_money
 from quarterturn.measure import YARD, Units, inches
 from tests.samples import ROUNDS, Changed, pattern_of
 
@@ -63,3 +63,10 @@ def test_metric_thread_is_bought_by_the_whole_metre() -> None:
         assert thread.length is not None
         assert thread.length % METRE == 0
         assert thread.length > inches(0)
+
+
+def test_half_a_cent_is_rounded_up() -> None:
+    """1.75 yards at 13.50 are 23.625."""
+    assert show_money(Fraction("13.50") * Fraction("1.75")) == "23.63"
+    assert show_money(Fraction("23.6249")) == "23.62"
+    assert show_money(Fraction(7)) == "7.00"

@@ -19,6 +19,7 @@ from quarterturn.materials.model import (
     WebRows,
 )
 from quarterturn.materials.plan import plan_curves, plan_materials
+from quarterturn.materials.shopping import show_money
 from quarterturn.materials.text import gap_percent, materials_text
 
 __all__ = [
@@ -37,4 +38,5 @@ __all__ = [
     "materials_text",
     "plan_curves",
     "plan_materials",
+    "show_money",
 ]

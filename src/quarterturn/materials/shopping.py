@@ -13,6 +13,12 @@ from quarterturn.measure import MM, YARD, Length, Units
 METRE: Length = 1000 * MM
 
 
+def show_money(value: Fraction) -> str:
+    """Print an exact amount to the cent, half a cent up: 23.625 is 23.63."""
+    cents = math.floor(value * 100 + Fraction(1, 2))
+    return f"{cents // 100}.{cents % 100:02d}"
+
+
 def price_unit(units: Units) -> Length:
     """Return the length that a price is for: a yard, or a metre."""
     return METRE if units is Units.METRIC else YARD

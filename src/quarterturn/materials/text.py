@@ -16,6 +16,7 @@ from quarterturn.materials.model import (
     StripGroup,
     WebRows,
 )
+from quarterturn.materials.shopping import show_money
 from quarterturn.measure import Length, Units, aligned, show_cloth, show_plain
 
 _CLOTH_HEAD = ("fabric", "bought", "cut", "slack", "lower bound", "gap", "hand rule", "width")
@@ -148,4 +149,4 @@ def _shown(value: Length | None, units: Units) -> str:
 
 
 def _price(price: Fraction | None) -> str:
-    return "" if price is None else f"{float(price):.2f}"
+    return "" if price is None else show_money(price)

@@ -122,7 +122,7 @@ def _joined(pattern: Pattern, name: str, unit: Unit, step: Step) -> Drawing:
         middle = scale.point((ends[0] + ends[1]) / 2)
         way = -action.way if action.press_to == 0 else action.way
         marks += arrow(middle - way * 1.5, middle + way * 4.5, ACCENT, 0.4, 1.8)
-    size = length(pattern.design, unit.width + 2 * unit.seam)
+    size = length(pattern.design, step.makes[0].width)
     marks += measured(TOP * 1j, complex(width, TOP), size, -1.6j)
     marks.append(caption(complex(width / 2, TOP + height + 3), f"unit {name}, as joined", SMALL))
     return Drawing(max(width, 30.0), TOP + height + 6, tuple(marks))

@@ -240,5 +240,7 @@ def _rejoined(design: Design, facts: CurveFacts, parts: str = "quarters") -> tup
     if facts.step > 1 / 64:
         said.append(f"miss one another by up to {show_length(facts.step, design.units, sixteenths=True)}")
     if facts.peak >= 1:
-        said.append(f"make a corner of up to {facts.peak:.0f}° that the outline has not")
+        said.append(
+            f"meet at an angle, up to {facts.peak:.0f}° out of line, where the traced outline has no corner"
+        )
     return (f"Where its {parts} are rejoined the edges {' and '.join(said)}.",) if said else ()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from quarterturn.design import Fabric
@@ -97,11 +98,11 @@ def _thread(pattern: Pattern, line: StitchSum) -> Need:
 
 
 def thread_length(inches: float, units: Units) -> str:
-    """Print a length of thread: whole yards or metres, since it is an estimate."""
+    """Print a length of thread: up to whole yards or metres, as it is bought."""
     if units is Units.METRIC:
-        metres = max(1, round(inches / float(MM) / 1000))
+        metres = max(1, math.ceil(inches / float(MM) / 1000))
         return f"{metres} m"
-    yards = max(1, round(inches / 36))
+    yards = max(1, math.ceil(inches / 36))
     return f"{yards} {'yard' if yards == 1 else 'yards'}"
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from functools import partial
 from typing import TypeAlias, TypeVar
 
@@ -24,7 +25,7 @@ from quarterturn.design import (
     SectionSet,
     StraightSet,
 )
-from quarterturn.materials import ClothPlan
+from quarterturn.materials import ClothPlan, show_money
 from quarterturn.measure import Length, show_cloth
 from quarterturn.pieces import Piece, Purpose
 from quarterturn.proof import Pattern, Proof, border_depths, unit_sizes
@@ -257,7 +258,7 @@ def _thread(letter: str, pattern: Pattern) -> str:
 
 def _cost(pattern: Pattern) -> str:
     prices = [line.price for line in pattern.materials.shopping if line.price is not None]
-    return f"{float(sum(prices)):.2f} {pattern.design.house.currency}".strip() if prices else ""
+    return f"{show_money(sum(prices, Fraction(0)))} {pattern.design.house.currency}".strip() if prices else ""
 
 
 def _cuts(patterns: Sequence[Pattern], letter: str) -> Iterator[tuple[str, Say]]:

@@ -79,7 +79,7 @@ from quarterturn.design.recipes import (
     ShapeSize,
     one_shape_cut_both_ways,
 )
-from quarterturn.design.repeats import laid, mirrored, turned, upended
+from quarterturn.design.repeats import Source, laid, mirrored, sources, turned, upended
 from quarterturn.design.schema import schema
 from quarterturn.design.section_tables import map_word
 from quarterturn.design.sections import (
@@ -202,6 +202,7 @@ __all__ = [
     "Severity",
     "ShapeOn",
     "ShapeSize",
+    "Source",
     "StraightSet",
     "Strip",
     "Symmetry",
@@ -239,6 +240,7 @@ __all__ = [
     "read_design",
     "schema",
     "section_key",
+    "sources",
     "starter",
     "strip_width",
     "told_of_size",

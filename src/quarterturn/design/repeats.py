@@ -9,10 +9,10 @@ is another section: `maps.check_symmetry` refuses both.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import TypeAlias, TypeVar
 
-from quarterturn.design.sections import ClothCell, MapCell, Symmetry
+from quarterturn.design.sections import ClothCell, MapCell, SectionCell, Symmetry
 
 AnyCell = TypeVar("AnyCell", bound=MapCell)
 Rows: TypeAlias = tuple[tuple[AnyCell, ...], ...]
@@ -55,6 +55,46 @@ def laid(block: Rows[AnyCell], symmetry: Symmetry, across: int, down: int) -> Ro
         quarters = [turned(block, times) for times in range(4)]
         block = _beside(quarters[0], quarters[1]) + _beside(quarters[3], quarters[2])
     return tuple(row for i in range(down) for row in _beside(*_copies(block, symmetry, i, across)))
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """Which cell of a map fills a place once its repeats are laid, and how a turn in the map is seen there."""
+
+    row: int
+    column: int
+    turn: int
+    """How a cell of turn 0 is turned there."""
+    is_mirrored: bool = False
+
+    def seen(self, turn: int) -> int:
+        """Return the turn seen at the place of a cell that the map writes with a turn; it is its own inverse
+        where the copy is mirrored."""
+        return (self.turn - turn if self.is_mirrored else self.turn + turn) % 4
+
+    def written(self, turn: int) -> int:
+        """Return the turn that the map writes for one that is to be seen at the place."""
+        return (self.turn - turn if self.is_mirrored else turn - self.turn) % 4
+
+
+def sources(
+    rows: int, columns: int, symmetry: Symmetry, across: int, down: int
+) -> tuple[tuple[Source, ...], ...]:
+    """Return, for each place of a map of so many rows and columns with its repeats laid out, where it comes from."""
+    upright, turned_once = (
+        laid(tuple(tuple(SectionCell(f"{r} {c}", turn) for c in range(columns)) for r in range(rows)),
+             symmetry, across, down)
+        for turn in (0, 1)
+    )  # fmt: skip
+    return tuple(
+        tuple(_source(cell, once.turn) for cell, once in zip(*both, strict=True))
+        for both in zip(upright, turned_once, strict=True)
+    )
+
+
+def _source(cell: SectionCell, once: int) -> Source:
+    row, column = map(int, cell.section.split())
+    return Source(row, column, cell.turn, is_mirrored=(once - cell.turn) % 4 == 3)
 
 
 def _copies(block: Rows[AnyCell], symmetry: Symmetry, level: int, across: int) -> list[Rows[AnyCell]]:

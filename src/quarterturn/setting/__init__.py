@@ -25,7 +25,9 @@ from quarterturn.setting.model import (
     Join,
     JoinMark,
     Meeting,
+    NodeKind,
     PlacedCloth,
+    PlacedNode,
     PlacedUnit,
     Setting,
     Side,
@@ -34,7 +36,7 @@ from quarterturn.setting.model import (
     WidestStep,
 )
 from quarterturn.setting.picture import picture
-from quarterturn.setting.placing import is_sashing, place_all, turned_in_place
+from quarterturn.setting.placing import is_sashing, place_all, place_nodes, turned_in_place
 from quarterturn.setting.quarters import MAP_CODES, map_findings
 from quarterturn.setting.strips import corner_places, mitred_strip, strip_places
 from quarterturn.setting.text import setting_text
@@ -69,10 +71,12 @@ __all__ = [
     "Meeting",
     "Motif",
     "Node",
+    "NodeKind",
     "OnPoint",
     "OneUnit",
     "Panel",
     "PlacedCloth",
+    "PlacedNode",
     "PlacedUnit",
     "PlainCloth",
     "Saving",
@@ -98,6 +102,7 @@ __all__ = [
     "outermost_of",
     "picture",
     "place_all",
+    "place_nodes",
     "places_on_point",
     "repeats_of",
     "sashes",

@@ -49,6 +49,42 @@ class PlacedCloth:
     region: Region
 
 
+class NodeKind(enum.Enum):
+    """What fills a place whole and is no unit."""
+
+    SECTION = "section"
+    FRAMED = "section with borders"
+    BORDER = "border"
+    """Its ring: the outer edge, with how deep its strips are."""
+    PANEL = "panel"
+    SQUARE = "plain square"
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedNode:
+    """A part of the tree that is no unit, where it lies in the top: a section, a ring of borders, a plain square.
+
+    `name` is the section's (`centre` or `top` for the root), `border 1 of wreath`, or the letter of the fabric. It
+    stands in the map of `holder` at a row and column, counted as those of `PlacedUnit`; −1 where it stands in no map.
+    Its own frame has its top left corner at the origin; `motion` brings that into the top's frame.
+    """
+
+    kind: NodeKind
+    name: str
+    copy: int
+    holder: str
+    holder_copy: int
+    row: int
+    column: int
+    turn: int
+    width: Length
+    height: Length
+    motion: Motion
+    side_depth: Length
+    """Of the strips of a border; 0 of all else."""
+    end_depth: Length
+
+
 class Side(enum.Enum):
     """A side of the quilt or of a unit."""
 

@@ -11,7 +11,7 @@ from quarterturn.design import Corner, code_of_unit, quarter_of_unit
 from quarterturn.geometry import STAY, Motion, Point, Region, quarter_turns, rectangle, shift
 from quarterturn.measure import Length
 from quarterturn.setting.lattice import corner_triangles, places_on_point, sashes, side_triangles
-from quarterturn.setting.model import PlacedCloth, PlacedUnit
+from quarterturn.setting.model import NodeKind, PlacedCloth, PlacedNode, PlacedUnit
 from quarterturn.setting.strips import corner_places, mitred_strip, strip_places
 from quarterturn.setting.tree import (
     Child,
@@ -44,6 +44,13 @@ def place_all(top: Node) -> tuple[tuple[PlacedUnit, ...], tuple[PlacedCloth, ...
     return tuple(placing.units), tuple(placing.cloths)
 
 
+def place_nodes(top: Node) -> tuple[PlacedNode, ...]:
+    """Return every other part of the tree where it lies: sections, borders and plain squares, holders first."""
+    placing = _Placing()
+    placing.node(top, STAY, Stand("", 0), 0)
+    return tuple(placing.nodes)
+
+
 def turned_in_place(width: float, height: float, turn: int) -> Motion:
     """Return the turn that leaves the top left corner of what is turned at the origin."""
     moves = (0j, complex(height, 0), complex(width, height), complex(0, width))
@@ -54,6 +61,7 @@ class _Placing:
     def __init__(self) -> None:
         self.units: list[PlacedUnit] = []
         self.cloths: list[PlacedCloth] = []
+        self.nodes: list[PlacedNode] = []
         self._copies: Counter[str] = Counter()
         self._turnings: dict[int, Motion] = {}
 
@@ -77,15 +85,17 @@ class _Placing:
             case OneUnit():
                 self._unit(node, motion, stand, turn)
             case PlainCloth():
+                if node.use is ClothUse.SQUARE:
+                    self._node(NodeKind.SQUARE, node, node.fabric, 0, motion, stand, turn)
                 self._cloth(node.use.value, stand.section, node.fabric, motion, _outline(node))
             case Panel():
-                self._panel(node, motion)
+                self._panel(node, motion, stand, turn)
             case Grid():
-                self._grid(node, motion)
+                self._grid(node, motion, stand, turn)
             case OnPoint():
-                self._on_point(node, motion)
+                self._on_point(node, motion, stand, turn)
             case Framed():
-                self._framed(node, motion)
+                self._framed(node, motion, stand, turn)
 
     def _unit(self, node: OneUnit, motion: Motion, stand: Stand, turn: int) -> None:
         code, quarter = code_of_unit(node.name), quarter_of_unit(node.name)
@@ -100,13 +110,29 @@ class _Placing:
         self._copies[name] += 1
         return self._copies[name] - 1
 
-    def _panel(self, node: Panel, motion: Motion) -> None:
+    def _node(
+        self,
+        kind: NodeKind,
+        node: Grid | OnPoint | Framed | Panel | PlainCloth,
+        name: str,
+        copy: int,
+        motion: Motion,
+        stand: Stand,
+        turn: int,
+    ) -> None:
+        holder = (stand.section, stand.copy, stand.row, stand.column)
+        size, flat = (node.width, node.height), (Length(0), Length(0))
+        self.nodes.append(PlacedNode(kind, name, copy, *holder, turn, *size, motion, *flat))
+
+    def _panel(self, node: Panel, motion: Motion, stand: Stand, turn: int) -> None:
+        self._node(NodeKind.PANEL, node, node.name, self._copy(node.name), motion, stand, turn)
         self._cloth(ClothUse.PANEL.value, node.name, node.fabric, motion, _outline(node))
         for motif in node.motifs:
             self._cloth("motif", node.name, motif.fabric, motion, Region((motif.outline,)))
 
-    def _grid(self, node: Grid, motion: Motion) -> None:
+    def _grid(self, node: Grid, motion: Motion, stand: Stand, turn: int) -> None:
         copy, row = self._copy(node.name), -1
+        self._node(NodeKind.SECTION, node, node.name, copy, motion, stand, turn)
         widths: list[Length] = []
         for cells, top in zip(node.rows, _starts(cells[0].height for cells in node.rows), strict=False):
             if (here := [cell.width for cell in cells]) != widths:
@@ -118,8 +144,9 @@ class _Placing:
             for cell, left, column in zip(cells, lefts, columns, strict=False):
                 self.child(cell, complex(left, top), motion, Stand(node.name, copy, row, column))
 
-    def _on_point(self, node: OnPoint, motion: Motion) -> None:
+    def _on_point(self, node: OnPoint, motion: Motion, stand: Stand, turn: int) -> None:
         copy = self._copy(node.name)
+        self._node(NodeKind.SECTION, node, node.name, copy, motion, stand, turn)
         for row, column, child, place in places_on_point(node):
             turning = turned_in_place(float(node.side), float(node.side), child.turn)
             stand = Stand(node.name, copy, row, column)
@@ -131,7 +158,8 @@ class _Placing:
         for outline in corner_triangles(node):
             self._cloth("corner triangle", node.name, node.corner_fabric, motion, outline)
 
-    def _framed(self, node: Framed, motion: Motion) -> None:
+    def _framed(self, node: Framed, motion: Motion, stand: Stand, turn: int) -> None:
+        self._node(NodeKind.FRAMED, node, node.name, 0, motion, stand, turn)
         left = sum((frame.side_depth for frame in node.frames), Length(0))
         top = sum((frame.end_depth for frame in node.frames), Length(0))
         self.child(node.centre, complex(float(left), float(top)), motion, Stand(node.name, 0))
@@ -139,9 +167,23 @@ class _Placing:
         for number, frame in enumerate(node.frames):
             left, top = left - frame.side_depth, top - frame.end_depth
             section = f"border {number + 1} of {node.name}"
-            stand = Stand(section, self._copy(section), 0, 0)
+            copy = self._copy(section)
+            stand = Stand(section, copy, 0, 0)
             moved = shift(complex(float(left), float(top))).then(motion)
             width, height = width + 2 * frame.side_depth, height + 2 * frame.end_depth
+            self.nodes.append(
+                PlacedNode(
+                    NodeKind.BORDER,
+                    section,
+                    copy,
+                    *(node.name, 0, -1, -1, 0),
+                    width,
+                    height,
+                    moved,
+                    frame.side_depth,
+                    frame.end_depth,
+                )
+            )
             self._frame(frame, float(width), float(height), moved, stand)
 
     def _frame(self, frame: Frame, width: float, height: float, motion: Motion, stand: Stand) -> None:
@@ -150,7 +192,7 @@ class _Placing:
                 outline = mitred_strip(side, frame, width, height)
                 self._cloth(child.node.use.value, stand.section, child.node.fabric, motion, outline)
             else:
-                self.child(child, place, motion, stand)
+                self.child(child, place, motion, Stand(stand.section, stand.copy))
         for column, (child, place) in enumerate(corner_places(frame, width, height)):
             self.child(child, place, motion, Stand(stand.section, stand.copy, 0, column))
 

@@ -1,0 +1,284 @@
+"""The paper that the design is written on: its text, what it names, and what can be changed where."""
+
+from __future__ import annotations
+
+from quarterturn.blocks import Blocks
+from quarterturn.design import (
+    GROUND,
+    ROOT,
+    Colourway,
+    Design,
+    Fabric,
+    LineSet,
+    Map,
+    OnPointSet,
+    SectionSet,
+    StraightSet,
+    Strip,
+    map_word,
+    section_key,
+    unit_name,
+    write_length,
+)
+from quarterturn.studio.stages import Made, OneSize
+from quarterturn.studio.views.model import FindingView, View, finding_view
+from quarterturn.studio.views.places import kind_of
+from quarterturn.studio.views.spoken import spoken_unit
+
+
+class FabricView(View):
+    """A fabric, its lengths as text of the file's units."""
+
+    letter: str
+    name: str
+    role: str
+    colour: str
+    price: float | None
+    width: str
+    direction: str
+    upright: bool
+    kind: str
+    photo: str
+    photo_width: str | None
+
+
+class RecipeName(View):
+    """A recipe by name and kind, and the parts that its colourways give cloth."""
+
+    name: str
+    kind: str
+    parts: tuple[str, ...]
+    fits_motif: bool
+
+
+class KindView(View):
+    """A unit by the name that maps write, and whether maps can hold it and be mirrored."""
+
+    name: str
+    spoken: str
+    fits_map: bool
+
+
+class ColourwayView(View):
+    """A recipe in cloth; `cloths` are part and letter."""
+
+    code: str
+    recipe: str
+    spoken: str
+    ground: str
+    cloths: dict[str, str]
+    first: str
+    second: str
+    kinds: tuple[KindView, ...]
+
+
+class BorderName(View):
+    """A border of a section, from the inside, with its dotted key."""
+
+    key: str
+    kind: str
+    fabric: str
+    width: str | None
+
+
+class SectionView(View):
+    """A section as its map is written; its words can be painted where it is `editable`."""
+
+    name: str
+    kind: str
+    rows: int
+    columns: int
+    key: str
+    editable: bool
+    words: tuple[tuple[str, ...], ...]
+    symmetry: str
+    across: int
+    down: int
+    borders: tuple[BorderName, ...]
+
+
+class SizeName(View):
+    """A size by name, and whether it is the file's own."""
+
+    name: str
+    own: bool
+    bed: str
+
+
+class PaperFacts(View):
+    """All that a text says of itself. The desk adds what it knows of the file."""
+
+    title: str
+    units: str
+    text: str
+    findings_stop: tuple[FindingView, ...]
+    fabrics: tuple[FabricView, ...]
+    recipes: tuple[RecipeName, ...]
+    colourways: tuple[ColourwayView, ...]
+    sections: tuple[SectionView, ...]
+    sizes: tuple[SizeName, ...]
+    binding: str
+    backing: str
+    currency: str
+    outlines: tuple[str, ...]
+
+
+def paper_facts(made: Made) -> PaperFacts:
+    """Return what the text says; of a text that is no design only what stops it."""
+    design = made.reading.design
+    if design is None:
+        return _nothing(made)
+    size = made.size()
+    return PaperFacts(
+        title=design.title,
+        units=design.units.value,
+        text=made.text,
+        findings_stop=tuple(map(finding_view, made.stops)),
+        fabrics=tuple(_fabric(fabric, design) for fabric in design.fabrics),
+        recipes=_recipes(design),
+        colourways=tuple(_colourway(way, size) for way in design.colourways),
+        sections=_sections(design),
+        sizes=tuple(
+            SizeName(name=each.size, own=each is design, bed=each.bed.name if each.bed else "")
+            for each in (design, *design.sizes)
+        ),
+        binding=design.binding_fabric,
+        backing=design.backing_fabric,
+        currency=design.house.currency,
+        outlines=tuple(outline.name for outline in design.outlines),
+    )
+
+
+def _nothing(made: Made) -> PaperFacts:
+    return PaperFacts(
+        title="",
+        units="inch",
+        text=made.text,
+        findings_stop=tuple(map(finding_view, made.reading.findings)),
+        fabrics=(),
+        recipes=(),
+        colourways=(),
+        sections=(),
+        sizes=(),
+        binding="",
+        backing="",
+        currency="",
+        outlines=(),
+    )
+
+
+def _fabric(fabric: Fabric, design: Design) -> FabricView:
+    return FabricView(
+        letter=fabric.letter,
+        name=fabric.name,
+        role=fabric.role,
+        colour=fabric.colour,
+        price=None if fabric.price is None else float(fabric.price),
+        width=write_length(fabric.width, design.units),
+        direction=fabric.direction.value,
+        upright=fabric.upright,
+        kind=fabric.kind.value,
+        photo="",
+        photo_width=None,
+    )
+
+
+def _recipes(design: Design) -> tuple[RecipeName, ...]:
+    made = [recipe for recipe in design.recipes if not recipe.origin]
+    rejoined = [recipe for recipe in design.rejoined if not recipe.origin]
+    return (
+        *(
+            RecipeName(
+                name=recipe.name,
+                kind=recipe.kind.value,
+                parts=(GROUND, *dict.fromkeys(shape.part for shape in recipe.shapes)),
+                fits_motif=len(recipe.shapes) == 1,
+            )
+            for recipe in made
+        ),
+        *(RecipeName(name=r.name, kind="halves rejoined", parts=(), fits_motif=False) for r in rejoined),
+    )
+
+
+def _colourway(way: Colourway, size: OneSize) -> ColourwayView:
+    design, blocks = size.design, size.as_written
+    kinds = kinds_of(design, blocks, way)
+    return ColourwayView(
+        code=way.code,
+        recipe=way.recipe,
+        spoken=kinds[0].spoken.split(", ")[0],
+        ground=way.ground,
+        cloths={} if way.is_rejoined else {GROUND: way.ground, **dict(way.shapes)},
+        first=way.first,
+        second=way.second,
+        kinds=kinds,
+    )
+
+
+def kinds_of(design: Design, blocks: Blocks, way: Colourway) -> tuple[KindView, ...]:
+    """Return the units of a colourway by the names that maps write."""
+    return tuple(
+        KindView(
+            name=(name := unit_name(way.code, unit.quarter)),
+            spoken=spoken_unit(design, blocks, name),
+            fits_map=unit.is_rectangle,
+        )
+        for unit in blocks.units(way.recipe)
+    )
+
+
+def _sections(design: Design) -> tuple[SectionView, ...]:
+    root = _section(ROOT, design.setting, design)
+    return (root, *(_section(each.name, each.setting, design) for each in design.sections))
+
+
+def _section(name: str, setting: SectionSet, design: Design) -> SectionView:
+    words = words_of(setting)
+    borders = design.borders if name == ROOT else setting.borders
+    straight = setting if isinstance(setting, StraightSet) else None
+    return SectionView(
+        name=name,
+        kind=kind_of(setting),
+        rows=len(words),
+        columns=max(map(len, words), default=0),
+        key=section_key(name),
+        editable=bool(words),
+        words=words,
+        symmetry=straight.symmetry.value if straight else "",
+        across=straight.across if straight else 1,
+        down=straight.down if straight else 1,
+        borders=tuple(_border(name, k, design) for k in range(len(borders))),
+    )
+
+
+def _border(name: str, number: int, design: Design) -> BorderName:
+    from quarterturn.design import Border, PiecedBorder, border_key
+
+    owner = next((s.setting.borders for s in design.sections if s.name == name), design.borders)
+    border = owner[number]
+    pieced = isinstance(border, PiecedBorder)
+    kind = "plain" if isinstance(border, Border) else "pieced" if pieced else "coping"
+    return BorderName(
+        key=border_key(name, number),
+        kind=kind,
+        fabric="" if isinstance(border, PiecedBorder) else border.fabric,
+        width=write_length(border.width, design.units) if isinstance(border, Border) else None,
+    )
+
+
+def words_of(setting: SectionSet) -> tuple[tuple[str, ...], ...]:
+    """Return the words of a map by the rows and columns of cell addresses; strips of a line are empty words."""
+    if isinstance(setting, StraightSet):
+        return _rows(setting.cells)
+    if isinstance(setting, OnPointSet):
+        between = _rows(setting.between)
+        rows = _rows(setting.cells)
+        return tuple(row for k, each in enumerate(rows) for row in (each, *between[k : k + 1]))
+    if isinstance(setting, LineSet):
+        parts = tuple("" if isinstance(part, Strip) else map_word(part) for part in setting.parts)
+        return tuple((part,) for part in parts) if setting.below else (parts,)
+    return ()
+
+
+def _rows(cells: Map) -> tuple[tuple[str, ...], ...]:
+    return tuple(tuple(map_word(cell) for cell in row) for row in cells)

@@ -15,14 +15,155 @@ from typing import Annotated, TypeAlias
 
 from pydantic import Field
 
+from quarterturn.studio.acts.borders import AddBorder, MoveBorder, RemoveBorder
+from quarterturn.studio.acts.cloth import (
+    AddColourway,
+    AddFabric,
+    RemoveColourway,
+    RemoveFabric,
+    SetPhoto,
+    SwapFabrics,
+    TakeColours,
+)
 from quarterturn.studio.acts.doing import Done, do
+from quarterturn.studio.acts.finding import TakeSetting
+from quarterturn.studio.acts.lines import AddPart, MovePart, RemovePart
 from quarterturn.studio.acts.model import Act, CellAt, Change, RefusedError
-from quarterturn.studio.acts.painting import LayCells, TurnCells
-from quarterturn.studio.acts.putting import Put, Puts
+from quarterturn.studio.acts.motifs import MoveMotif, OrderMotif, PlaceMotif, RemoveMotif
+from quarterturn.studio.acts.painting import FillSection, LayCells, StampWords, SwapColourways, TurnCells
+from quarterturn.studio.acts.putting import Put, Puts, Write
+from quarterturn.studio.acts.recipes import (
+    AddRecipe,
+    AddShape,
+    CopyRecipe,
+    OrderShape,
+    RemoveRecipe,
+    RemoveShape,
+    RenameRecipe,
+    TakeOutline,
+)
+from quarterturn.studio.acts.sections import (
+    AddSection,
+    LayOtherwise,
+    RemoveSection,
+    RenameSection,
+    ResizeMap,
+    WriteOut,
+)
+from quarterturn.studio.acts.sizes import AddSize, RemoveSize
+from quarterturn.studio.acts.symmetry import Brush, Ground, Paint, strokes
 
-ACTS: tuple[type[Act], ...] = (TurnCells, LayCells, Put, Puts)
+ACTS: tuple[type[Act], ...] = (
+    TurnCells,
+    LayCells,
+    FillSection,
+    StampWords,
+    SwapColourways,
+    AddSection,
+    RemoveSection,
+    RenameSection,
+    ResizeMap,
+    WriteOut,
+    LayOtherwise,
+    AddPart,
+    RemovePart,
+    MovePart,
+    AddBorder,
+    RemoveBorder,
+    MoveBorder,
+    PlaceMotif,
+    MoveMotif,
+    OrderMotif,
+    RemoveMotif,
+    AddRecipe,
+    CopyRecipe,
+    RenameRecipe,
+    RemoveRecipe,
+    AddShape,
+    RemoveShape,
+    OrderShape,
+    TakeOutline,
+    AddFabric,
+    RemoveFabric,
+    SwapFabrics,
+    TakeColours,
+    SetPhoto,
+    AddColourway,
+    RemoveColourway,
+    TakeSetting,
+    AddSize,
+    RemoveSize,
+    Put,
+    Puts,
+    Write,
+)
 """Every act that there is."""
 
-AnyAct: TypeAlias = Annotated[TurnCells | LayCells | Put | Puts, Field(discriminator="name")]
+AnyAct: TypeAlias = Annotated[
+    TurnCells
+    | LayCells
+    | FillSection
+    | StampWords
+    | SwapColourways
+    | AddSection
+    | RemoveSection
+    | RenameSection
+    | ResizeMap
+    | WriteOut
+    | LayOtherwise
+    | AddPart
+    | RemovePart
+    | MovePart
+    | AddBorder
+    | RemoveBorder
+    | MoveBorder
+    | PlaceMotif
+    | MoveMotif
+    | OrderMotif
+    | RemoveMotif
+    | AddRecipe
+    | CopyRecipe
+    | RenameRecipe
+    | RemoveRecipe
+    | AddShape
+    | RemoveShape
+    | OrderShape
+    | TakeOutline
+    | AddFabric
+    | RemoveFabric
+    | SwapFabrics
+    | TakeColours
+    | SetPhoto
+    | AddColourway
+    | RemoveColourway
+    | TakeSetting
+    | AddSize
+    | RemoveSize
+    | Put
+    | Puts
+    | Write,
+    Field(discriminator="name"),
+]
+"""An act as JSON has it, told from others by its name."""
 
-__all__ = ["ACTS", "Act", "AnyAct", "CellAt", "Change", "Done", "RefusedError", "do"]
+
+def name_of(act: type[Act]) -> str:
+    """Return the name of a kind of act."""
+    return str(act.model_fields["name"].default)
+
+
+__all__ = [
+    "ACTS",
+    "Act",
+    "AnyAct",
+    "Brush",
+    "CellAt",
+    "Change",
+    "Done",
+    "Ground",
+    "Paint",
+    "RefusedError",
+    "do",
+    "name_of",
+    "strokes",
+]

@@ -26,16 +26,25 @@ def do(act: Act, text: str, stages: Stages) -> Done:
     """
     before = stages.at(text)
     design = before.reading.design
-    if design is None:
+    if design is None and not act.may_break:
         first = before.reading.findings[0]
         raise RefusedError(first.sentence, first.remedy)
-    change = act.change(text, design)
-    after = stages.at(change.text)
+    change = act.change(text, design)  # type: ignore[arg-type]
     name = str(getattr(act, "name"))  # noqa: B009 - each act has its own
     if change.text == text:
         return Done(before, changed=False, act=name, facts=change.facts)
+    after = stages.at(change.text)
+    if not act.may_break:
+        _check(before, after)
+    return Done(after, changed=True, act=name, facts=change.facts)
+
+
+def _check(before: Made, after: Made) -> None:
+    """Raise RefusedError where something stops the design that did not before."""
+    stops = after.stops
+    if not stops:
+        return
     known = {(finding.code, finding.sentence) for finding in before.stops}
-    for finding in after.stops:
+    for finding in stops:
         if after.reading.design is None or (finding.code, finding.sentence) not in known:
             raise RefusedError(finding.sentence, finding.remedy)
-    return Done(after, changed=True, act=name, facts=change.facts)

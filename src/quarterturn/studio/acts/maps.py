@@ -24,6 +24,7 @@ from quarterturn.design import (
     map_word,
     section_key,
 )
+from quarterturn.design.maps import Words, cell_of
 from quarterturn.studio.acts.model import CellAt, RefusedError
 
 Address = tuple[str, int, int]
@@ -170,3 +171,18 @@ def _corner(design: Design, section: str) -> tuple[str, MapCell]:
     raise RefusedError(
         "This border has no corners that can be painted.", "Choose a pieced border with corners."
     )
+
+
+def cell_of_word(design: Design, word: str) -> MapCell:
+    """Return what a word of a map names. Raises RefusedError."""
+    words = Words(
+        [way.code for way in design.colourways],
+        [fabric.letter for fabric in design.fabrics],
+        [section.name for section in design.sections],
+    )
+    cell = cell_of(word, words)
+    if cell is None:
+        raise RefusedError(
+            f"`{word}` names nothing in the design.", "Write a unit such as a2, a fabric or a section."
+        )
+    return cell

@@ -19,12 +19,15 @@ class RefusedError(Exception):
         self.sentence, self.remedy = sentence, remedy
 
 
+Facts = Mapping[str, str | int]
+
+
 @dataclass(frozen=True, slots=True)
 class Change:
     """The text that an act leaves, and facts about what it did, for the page to tell."""
 
     text: str
-    facts: Mapping[str, str | int] = field(default_factory=dict)
+    facts: Facts = field(default_factory=dict)
 
 
 class Act(BaseModel):
@@ -32,6 +35,8 @@ class Act(BaseModel):
 
     model_config = ConfigDict(frozen=True, extra="forbid")
     key: ClassVar[str] = ""
+    may_break: ClassVar[bool] = False
+    """Whether it may leave, and change, a text that is no design."""
 
     def change(self, text: str, design: Design) -> Change:
         """Return what becomes of the text of a design. Raises RefusedError."""

@@ -48,3 +48,16 @@ class Puts(Act):
     def change(self, text: str, design: Design) -> Change:
         """Write all of them."""
         return Change(written(text, _checked(dict(self.values))), {"values": len(self.values)})
+
+
+class Write(Act):
+    """Write the whole text: by hand in the page, or as it came from elsewhere. It may be no design."""
+
+    key: ClassVar[str] = ""
+    may_break: ClassVar[bool] = True
+    name: Literal["write"] = "write"
+    text: Annotated[str, Field(max_length=1_000_000)]
+
+    def change(self, text: str, design: Design | None) -> Change:
+        """Take the text as it is."""
+        return Change(self.text, {"lines": self.text.count("\n")})

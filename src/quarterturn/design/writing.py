@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from quarterturn.design.keys import parts_of
+from quarterturn.design.keys import dotted, parts_of
 from quarterturn.design.text import quote_lines, quote_text
 
 if TYPE_CHECKING:
@@ -53,10 +53,12 @@ def _change(document: Any, parts: tuple[str, ...], value: object, added: list[An
     if value is None:
         _take_away(holder, name)
     elif isinstance(holder, list) and name == len(holder):
-        holder.append(_item(value))
+        holder.append(_item(value, inline=_is_inline(holder)))
     else:
+        from tomlkit.items import InlineTable
+
         old = holder.get(name) if isinstance(holder, dict) else holder[name]
-        holder[name] = _item(value, old)
+        holder[name] = _item(value, old, inline=_is_inline(holder) or isinstance(old, InlineTable))
 
 
 def _take_away(holder: Any, name: Any) -> None:
@@ -106,14 +108,38 @@ def _index(holder: list[Any], part: str) -> int:
     return int(part)
 
 
-def _item(value: object, old: object = None) -> Item:
-    """Return a value as TOML, text in the kind of quotes that suits it."""
+def _is_inline(holder: Any) -> bool:
+    """Tell whether what is put into a holder stands on its line, between brackets or braces."""
+    from tomlkit.items import Array, InlineTable
+
+    return isinstance(holder, Array | InlineTable)
+
+
+def _item(value: object, old: object = None, *, inline: bool = False) -> Item:
+    """Return a value as TOML, text in the kind of quotes that suits it; tables in a list stand on one line each."""
     import tomlkit
 
     if isinstance(value, Fraction):
         value = int(value) if value.denominator == 1 else float(value)
+    if isinstance(value, dict) and inline:
+        pairs = (
+            f"{dotted(str(key))} = {_item(each, inline=True).as_string()}" for key, each in value.items()
+        )
+        return tomlkit.value(f"{{ {', '.join(pairs)} }}" if value else "{}")
+    if isinstance(value, list | tuple) and value:
+        return tomlkit.value(_listed([_item(each, inline=True) for each in value]))
     if not isinstance(value, str):
         return tomlkit.item(value)
     if "\n" in value or (isinstance(old, str) and "\n" in old):
         return tomlkit.value(quote_lines(value.removesuffix("\n")))
     return tomlkit.value(quote_text(value))
+
+
+def _listed(items: list[Item]) -> str:
+    """Return a list on one line, or with a line for each table."""
+    from tomlkit.items import InlineTable
+
+    texts = [item.as_string() for item in items]
+    if any(isinstance(item, InlineTable) for item in items):
+        return "[\n" + "".join(f"  {text},\n" for text in texts) + "]"
+    return f"[{', '.join(texts)}]"

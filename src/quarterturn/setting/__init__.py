@@ -7,6 +7,7 @@ Promise: the picture is drawn from sewn outlines only; it shows what the seams l
 """
 
 from quarterturn.setting.arrange import arrange
+from quarterturn.setting.building import build_top
 from quarterturn.setting.closing import Closing, closing_turns
 from quarterturn.setting.fitting import (
     fit_to,
@@ -19,6 +20,7 @@ from quarterturn.setting.fitting import (
 )
 from quarterturn.setting.framing import frames_of
 from quarterturn.setting.lattice import EIGHTH, corner_triangles, places_on_point, sashes, side_triangles
+from quarterturn.setting.misfits import FIT_CODES
 from quarterturn.setting.model import (
     Face,
     Flow,
@@ -57,6 +59,7 @@ from quarterturn.setting.upright import Saving, laid_upright, masters_for, other
 
 __all__ = [
     "EIGHTH",
+    "FIT_CODES",
     "MAP_CODES",
     "Child",
     "Closing",
@@ -86,6 +89,7 @@ __all__ = [
     "Trail",
     "WidestStep",
     "arrange",
+    "build_top",
     "closing_turns",
     "corner_places",
     "corner_triangles",

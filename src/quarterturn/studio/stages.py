@@ -21,7 +21,18 @@ from quarterturn.materials import Materials, plan_materials
 from quarterturn.pieces import Bill, bill_of_pieces
 from quarterturn.pipeline import Job
 from quarterturn.proof import Pattern, Proof, check_pattern, prove
-from quarterturn.setting import Setting, arrange, laid_upright, map_findings
+from quarterturn.setting import (
+    FIT_CODES,
+    Node,
+    PlacedCloth,
+    PlacedUnit,
+    Setting,
+    arrange,
+    build_top,
+    laid_upright,
+    map_findings,
+    place_all,
+)
 from quarterturn.steps import Steps, build_steps
 
 T = TypeVar("T")
@@ -169,6 +180,18 @@ class Made:
         return Job(tuple(size.pattern() for size in self.sizes), self.findings)
 
 
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """What lies where in a top; `setting` is None where parts of it do not fit."""
+
+    design: Design
+    blocks: Blocks
+    top: Node
+    units: tuple[PlacedUnit, ...]
+    cloths: tuple[PlacedCloth, ...]
+    setting: Setting | None
+
+
 class OneSize:
     """What the stages make of a design in one size."""
 
@@ -228,6 +251,22 @@ class OneSize:
     def setting(self) -> Setting:
         """Return the top."""
         return self.stages.once("setting", self._laid, lambda: arrange(self.laid_design, self.blocks))
+
+    @property
+    def drawn(self) -> Drawn:
+        """Return all that is drawn of the top, where parts do not fit by sizes that are guesses.
+
+        Raises UnmadeError where a word of a map means nothing that can be laid.
+        """
+        if not self.unlaid:
+            setting = self.setting
+            return Drawn(self.laid_design, self.blocks, setting.top, setting.units, setting.cloths, setting)
+        if any(finding.code not in FIT_CODES for finding in self.unlaid):
+            raise UnmadeError(locate(self.made.text, self.told(self.unlaid)))
+        design = laid_upright(self.design, self.as_written)
+        blocks = self._drafted(design)
+        top, _ = build_top(design, blocks)
+        return Drawn(design, blocks, top, *place_all(top), None)
 
     @property
     def bill(self) -> Bill:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import string
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
+from itertools import chain
 from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
@@ -273,7 +274,8 @@ def _check_letter(design: Design, letter: str) -> None:
         raise RefusedError(f"There is no fabric `{letter}`.", "Choose one that the design has.")
 
 
-def _free(letters: str, taken: set[str]) -> str:
+def _free(letters: str, taken: Collection[str]) -> str:
     """Return the first of the letters, then of pairs of them, that is not taken."""
     pairs = (f"{one}{other}" for one in letters for other in letters)
-    return next(name for name in (*letters, *pairs) if name not in taken)
+    names: Iterator[str] = chain(letters, pairs)
+    return next(name for name in names if name not in taken)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from quarterturn.setting import FIT_CODES
 from quarterturn.studio.acts.model import Act, RefusedError
 from quarterturn.studio.stages import Made, Stages
 
@@ -35,16 +36,18 @@ def do(act: Act, text: str, stages: Stages) -> Done:
         return Done(before, changed=False, act=name, facts=change.facts)
     after = stages.at(change.text)
     if not act.may_break:
-        _check(before, after)
+        _check(before, after, anyway=act.anyway)
     return Done(after, changed=True, act=name, facts=change.facts)
 
 
-def _check(before: Made, after: Made) -> None:
+def _check(before: Made, after: Made, *, anyway: bool) -> None:
     """Raise RefusedError where something stops the design that did not before."""
     stops = after.stops
     if not stops:
         return
     known = {(finding.code, finding.sentence) for finding in before.stops}
+    fits_not = all(finding.code in FIT_CODES for finding in stops)
     for finding in stops:
-        if after.reading.design is None or (finding.code, finding.sentence) not in known:
-            raise RefusedError(finding.sentence, finding.remedy)
+        is_new = after.reading.design is None or (finding.code, finding.sentence) not in known
+        if is_new and not (fits_not and anyway):
+            raise RefusedError(finding.sentence, finding.remedy, can_anyway=fits_not)

@@ -130,8 +130,14 @@ def _on_point(section: str, setting: OnPointSet, rows: Map) -> dict[str, object]
     if rows[::2] != setting.cells:
         changes[section_key(section, "map")] = map_text(rows[::2])
     if rows[1::2] != setting.between:
-        changes[section_key(section, "between")] = map_text(rows[1::2])
+        changes[section_key(section, "between")] = between_text(rows[1::2])
     return changes
+
+
+def between_text(rows: Map) -> str:
+    """Return what stands between the cells of a map on point as the file writes it: one word where all are alike."""
+    words = {map_word(cell) for row in rows for cell in row}
+    return words.pop() if len(words) == 1 else map_text(rows)
 
 
 def map_text(rows: Map) -> str:

@@ -14,9 +14,11 @@ from quarterturn.design import Design, WriteError, write_design
 class RefusedError(Exception):
     """An act that cannot be done: what is so, and what to do instead, each a sentence."""
 
-    def __init__(self, sentence: str, remedy: str) -> None:
+    def __init__(self, sentence: str, remedy: str, *, can_anyway: bool = False) -> None:
         super().__init__(f"{sentence} {remedy}")
         self.sentence, self.remedy = sentence, remedy
+        self.can_anyway = can_anyway
+        """Whether the same act with `anyway` would be done."""
 
 
 Facts = Mapping[str, str | int]
@@ -37,6 +39,8 @@ class Act(BaseModel):
     key: ClassVar[str] = ""
     may_break: ClassVar[bool] = False
     """Whether it may leave, and change, a text that is no design."""
+    anyway: bool = False
+    """Whether it is to be done though parts of the quilt would no longer fit together."""
 
     def change(self, text: str, design: Design) -> Change:
         """Return what becomes of the text of a design. Raises RefusedError."""

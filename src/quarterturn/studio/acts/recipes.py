@@ -10,7 +10,14 @@ from quarterturn.design import Design, PanelSet, Recipe, RecipeKind, dotted
 from quarterturn.design.text import quote_text
 from quarterturn.measure import Units
 from quarterturn.studio.acts.model import Act, Change, Name, RefusedError, written
-from quarterturn.studio.acts.tables import renamed_table, with_items, with_tables, without_table
+from quarterturn.studio.acts.tables import (
+    renamed_table,
+    tables_of,
+    with_items,
+    with_sizes_renamed,
+    with_tables,
+    without_table,
+)
 
 LengthText = Annotated[str, Field(min_length=1, max_length=40)]
 Number = Annotated[int, Field(ge=0, le=40)]
@@ -89,8 +96,6 @@ class CopyRecipe(Act):
 
     def change(self, text: str, design: Design) -> Change:
         """Write its tables once more, under the other name."""
-        from quarterturn.studio.acts.tables import tables_of
-
         _check_there(design, self.recipe)
         _check_free(design, self.to)
         parts = ("recipes", self.recipe)
@@ -159,7 +164,13 @@ class RenameRecipe(Act):
             if motif.recipe == self.recipe
         }
         changed = renamed_table(written(text, changes), ("recipes", self.recipe), self.to)
-        return Change(changed, {"recipe": self.recipe, "to": self.to})
+        return Change(with_sizes_renamed(changed, self._renamed), {"recipe": self.recipe, "to": self.to})
+
+    def _renamed(self, parts: tuple[str, ...], value: object) -> tuple[tuple[str, ...], object]:
+        if parts[:2] == ("recipes", self.recipe):
+            parts = ("recipes", self.to, *parts[2:])
+        names = parts[-1] in ("recipe", "of")
+        return parts, self.to if names and value == self.recipe else value
 
 
 class AddShape(Act):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 from typing import Annotated, ClassVar, Literal
@@ -29,10 +30,10 @@ from quarterturn.design import (
 )
 from quarterturn.design.section_tables import section_tables
 from quarterturn.measure import INCH, MM, Length, LengthError, Units, parse_length
-from quarterturn.studio.acts.maps import map_text, painted, setting_of, sheet_of, word_of
+from quarterturn.studio.acts.maps import between_text, map_text, painted, setting_of, sheet_of, word_of
 from quarterturn.studio.acts.model import Act, Change, Facts, Name, RefusedError, written
 from quarterturn.studio.acts.painting import painted_sections
-from quarterturn.studio.acts.tables import renamed_table, with_tables, without_table
+from quarterturn.studio.acts.tables import renamed_table, with_sizes_renamed, with_tables, without_table
 
 SectionName = Annotated[str, Field(pattern=r"^[a-z]{3,20}$")]
 Count = Annotated[int, Field(ge=1, le=200)]
@@ -123,7 +124,15 @@ class RenameSection(Act):
         }
         changes = painted(design, cells) | _in_borders(design, self.section, self.to)
         changed = renamed_table(written(text, changes), ("sections", self.section), self.to)
-        return Change(changed, {"section": self.section, "to": self.to})
+        return Change(with_sizes_renamed(changed, self._renamed), {"section": self.section, "to": self.to})
+
+    def _renamed(self, parts: tuple[str, ...], value: object) -> tuple[tuple[str, ...], object]:
+        if parts[:2] == ("sections", self.section):
+            parts = ("sections", self.to, *parts[2:])
+        whole = re.compile(rf"(?<![A-Za-z-]){self.section}(?=[0-3]?(?:\s|$))")
+        if isinstance(value, str) and {"map", "between", "parts", "sides", "ends", "corners"} & set(parts):
+            value = whole.sub(self.to, value)
+        return parts, value
 
 
 class ResizeMap(Act):
@@ -153,7 +162,7 @@ class ResizeMap(Act):
             key = section_key(self.section, "between")
             rows, columns = len(cells) - 1, len(cells[0]) - 1
             between = self._grown(setting.between, word, setting.cells) if rows and columns else ()
-            changes[key] = map_text(between) if between and between[0] else None
+            changes[key] = between_text(between) if between and between[0] else None
         facts: Facts = {"section": self.section, "rows": len(cells), "columns": len(cells[0])}
         return Change(written(text, changes), facts)
 

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from quarterturn.design import dotted
+from quarterturn.design import dotted, parts_of
 from quarterturn.studio.acts.model import written
 
 _TOKEN = re.compile(
@@ -164,3 +164,34 @@ def with_items(text: str, parts: tuple[str, ...], change: Callable[[list[str]], 
     if place == len(rest) and changed:
         changed[-1] = changed[-1].rstrip("\n") + "\n"
     return joined(rest[:place]) + "".join(changed) + joined(rest[place:])
+
+
+Renaming = Callable[[tuple[str, ...], object], tuple[tuple[str, ...], object]]
+"""A dotted key in parts and its value, to those that they become."""
+
+
+def with_sizes_renamed(text: str, renaming: Renaming) -> str:
+    """Return the text with the changes of its sizes told by other keys and values, where something was renamed."""
+    sizes = tomllib.loads(text).get("sizes", {})
+    changes: dict[str, object] = {}
+    for name, table in sizes.items() if isinstance(sizes, dict) else ():
+        inner = table.get("changes") if isinstance(table, dict) else None
+        if isinstance(inner, dict) and (renamed := _renamed(inner, (), renaming)) != inner:
+            changes[dotted("sizes", name, "changes")] = renamed
+    return written(text, changes)
+
+
+def _renamed(table: Mapping[str, object], above: tuple[str, ...], renaming: Renaming) -> dict[str, object]:
+    """Return a table of changes, whose keys are parts or, in quotes, dotted keys as a whole."""
+    found: dict[str, object] = {}
+    for key, value in table.items():
+        quoted = "." in key
+        parts = (*above, *(parts_of(key) if quoted else (key,)))
+        inner: object = value
+        if isinstance(value, dict) and not quoted:
+            inner = _renamed(value, parts, renaming)
+            parts, _ = renaming(parts, None)
+        else:
+            parts, inner = renaming(parts, value)
+        found[dotted(*parts[len(above) :]) if quoted else parts[-1]] = inner
+    return found

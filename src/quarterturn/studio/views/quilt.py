@@ -6,16 +6,9 @@ Out: a `QuiltView` in inches, x to the right and y down, the origin inside the b
 
 from __future__ import annotations
 
-from quarterturn.design import code_of_unit, quarter_of_unit
-from quarterturn.setting import (
-    Meeting,
-    NodeKind,
-    PlacedNode,
-    PlacedUnit,
-    Setting,
-    place_nodes,
-    turned_in_place,
-)
+from quarterturn.blocks import Blocks
+from quarterturn.design import Design, code_of_unit, quarter_of_unit
+from quarterturn.setting import NodeKind, PlacedNode, PlacedUnit, place_nodes
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import Matrix, View, inches_of, matrix, path_data
 from quarterturn.studio.views.places import Places
@@ -94,18 +87,12 @@ class BindingView(View):
     depth: float
 
 
-class JoinView(View):
-    """Where an edge of cloth meets a seam, and what it finds there; a level or upright mark, in the top's frame."""
-
-    at: tuple[float, float, float, float]
-    meeting: str
-    distance: float
-
-
 class QuiltView(View):
     """All that is drawn of the quilt."""
 
     revision: int
+    fits: bool
+    """False where parts do not fit together, and their sizes are guesses."""
     width: float
     height: float
     seam: float
@@ -114,33 +101,33 @@ class QuiltView(View):
     cloths: tuple[ClothView, ...]
     boxes: tuple[BoxView, ...]
     binding: BindingView
-    joins: tuple[JoinView, ...]
 
 
 def quilt_view(revision: int, size: OneSize) -> QuiltView:
-    """Return the quilt. Raises UnmadeError where something does not fit."""
-    setting, design = size.setting, size.laid_design
+    """Return the quilt. Raises UnmadeError where a word of a map means nothing that can be laid."""
+    drawn = size.drawn
     places = Places(size.design)
+    names = dict.fromkeys(unit.name for unit in drawn.units)
     return QuiltView(
         revision=revision,
-        width=inches_of(setting.width),
-        height=inches_of(setting.height),
-        seam=inches_of(design.making.seam),
-        units={name: unit_view(size, name) for name in dict.fromkeys(unit.name for unit in setting.units)},
-        placed=tuple(_placed(unit, places) for unit in setting.units),
+        fits=drawn.setting is not None,
+        width=inches_of(drawn.top.width),
+        height=inches_of(drawn.top.height),
+        seam=inches_of(drawn.design.making.seam),
+        units={name: unit_view(drawn.design, drawn.blocks, name) for name in names},
+        placed=tuple(_placed(unit, places) for unit in drawn.units),
         cloths=tuple(
             ClothView(what=c.what, section=c.section, fabric=c.fabric, path=path_data(c.region))
-            for c in setting.cloths
+            for c in drawn.cloths
         ),
-        boxes=tuple(_box(node, places) for node in place_nodes(setting.top)),
-        binding=BindingView(fabric=design.binding_fabric, depth=inches_of(design.making.seam)),
-        joins=join_views(size),
+        boxes=tuple(_box(node, places) for node in place_nodes(drawn.top)),
+        binding=BindingView(fabric=drawn.design.binding_fabric, depth=inches_of(drawn.design.making.seam)),
     )
 
 
-def unit_view(size: OneSize, name: str) -> UnitView:
+def unit_view(design: Design, blocks: Blocks, name: str) -> UnitView:
     """Return a kind of unit that the design has."""
-    design, unit = size.laid_design, size.blocks.unit(size.laid_design, name)
+    unit = blocks.unit(design, name)
     faces = tuple(
         FaceView(fabric=design.cloth(name, layer.part), path=path_data(layer.region))
         for layer in unit.sewn_layers
@@ -151,7 +138,7 @@ def unit_view(size: OneSize, name: str) -> UnitView:
         width=inches_of(unit.width),
         height=inches_of(unit.height),
         faces=faces,
-        spoken=spoken_unit(design, size.blocks, name),
+        spoken=spoken_unit(design, blocks, name),
     )
 
 
@@ -187,45 +174,3 @@ def _box(node: PlacedNode, places: Places) -> BoxView:
         inset=(inches_of(node.side_depth), inches_of(node.end_depth)),
         at=matrix(node.motion),
     )
-
-
-def join_views(size: OneSize) -> tuple[JoinView, ...]:
-    """Return the edges that step at a seam, which the quilt shows as it is designed; those that match are many."""
-    return tuple(
-        view
-        for view in size.once("joins", lambda: marks_at_seams(size))
-        if view.meeting == Meeting.STEP.value
-    )
-
-
-def marks_at_seams(size: OneSize) -> tuple[JoinView, ...]:
-    """Return every edge of cloth that comes to a seam between two units."""
-    setting, design, blocks = size.setting, size.laid_design, size.blocks
-    found = []
-    for join in setting.joins:
-        first = setting.units[join.first]
-        unit = blocks.unit(design, first.name)
-        start, way = _side(setting, join.first, join.side.value, float(unit.width), float(unit.height))
-        for mark in join.marks:
-            middle = start + way * mark.at
-            half = max(mark.distance / 2, 0.0)
-            ends = (middle - way * half, middle + way * half)
-            numbers = (ends[0].real, ends[0].imag, ends[1].real, ends[1].imag)
-            a, b, c, d = (inches_of(number) for number in numbers)
-            apart = inches_of(mark.distance)
-            found.append(JoinView(at=(a, b, c, d), meeting=mark.meeting.value, distance=apart))
-    return tuple(found)
-
-
-def _side(setting: Setting, index: int, side: str, width: float, height: float) -> tuple[complex, complex]:
-    """Return where a side of a unit, as its map shows it, begins in the top, and which way it runs.
-
-    Marks are measured along it from its left or top end.
-    """
-    unit = setting.units[index]
-    wide, high = (height, width) if unit.turn % 2 else (width, height)
-    seen = turned_in_place(width, height, unit.turn).inverse().then(unit.motion)
-    starts = {"top": 0j, "left": 0j, "right": complex(wide, 0), "bottom": complex(0, high)}
-    way = 1 + 0j if side in ("top", "bottom") else 1j
-    start = seen(starts[side])
-    return start, seen(starts[side] + way) - start

@@ -137,6 +137,16 @@ def test_an_upright_print_reads_back() -> None:
     assert read(format_design(design)) == design
 
 
+def test_a_photo_reads_back() -> None:
+    photo = 'photo = "brick wall.jpg"\nphoto_width = "21 cm"\nphoto_crop = [0.125, 0, 0.5, 0.25]'
+    design = read(RIPPLES.replace('name = "brick"', f'name = "brick"\n{photo}'))
+    found = design.fabric("C").photo
+    assert found is not None
+    assert (found.file, found.width) == ("brick wall.jpg", mm("210"))
+    assert found.crop == (Fraction(1, 8), 0, Fraction(1, 2), Fraction(1, 4))
+    assert read(format_design(design)) == design
+
+
 @given(lengths, st.sampled_from(Units))
 def test_a_length_of_ruler_sizes_reads_back_exactly(value: Length, units: Units) -> None:
     assert parse_length(write_length(value, units), units) == value

@@ -11,6 +11,7 @@ from quarterturn.design.keys import dotted
 from quarterturn.design.model import ClothKind, Direction, Fabric
 from quarterturn.design.notes import Notes
 from quarterturn.design.percent import read_percent
+from quarterturn.design.photos import read_photo
 from quarterturn.design.words import check_letter, read_colour, read_name, read_text
 from quarterturn.measure import Length
 
@@ -55,6 +56,7 @@ def _fabric(letter: str, table: FabricTable, usable_width: Length, notes: Notes)
         shrink_along=read_percent(table.shrink_along, f"{key}.shrink_along", limits.MOST_SHRINKAGE, notes),
         shrink_across=read_percent(table.shrink_across, f"{key}.shrink_across", limits.MOST_SHRINKAGE, notes),
         upright=_upright(table, key, notes),
+        photo=read_photo(table, key, notes),
     )
 
 

@@ -39,6 +39,13 @@ class FabricTable(BaseModel):
     shrink_across: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
         None, description="Percent of its width that it loses when it is washed before it is cut."
     )
+    photo: str | None = Field(None, description="A photo of it: the name of a file beside the design.")
+    photo_width: Measure | None = Field(
+        None, description="What the photo, as cropped, shows across in truth."
+    )
+    photo_crop: list[int | Annotated[float, Field(allow_inf_nan=False)]] | None = Field(
+        None, description="What is shown of the photo: left, top, width and height as shares of it, 0 to 1."
+    )
 
 
 class SashingTable(BaseModel):

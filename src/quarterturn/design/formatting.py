@@ -9,7 +9,18 @@ from collections.abc import Iterator
 from quarterturn.design.differing import size_name, size_tables
 from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
-from quarterturn.design.model import BindingKind, Design, EdgeStitch, Fabric, Fold, House, Making, Package
+from quarterturn.design.model import (
+    WHOLE_PHOTO,
+    BindingKind,
+    Design,
+    EdgeStitch,
+    Fabric,
+    Fold,
+    House,
+    Making,
+    Package,
+    Photo,
+)
 from quarterturn.design.needle import write_needle
 from quarterturn.design.recipe_writing import colourway_tables, recipe_tables
 from quarterturn.design.recipes import OwnOutline
@@ -95,7 +106,18 @@ def _fabric(fabric: Fabric, units: Units) -> str:
     for key in ("shrink_along", "shrink_across"):
         if share := getattr(fabric, key):
             pairs.append((key, write_number(share * 100)))
+    if fabric.photo:
+        pairs += _photo(fabric.photo, units)
     return _table(f"[{dotted('fabrics', fabric.letter)}]", *pairs)
+
+
+def _photo(photo: Photo, units: Units) -> list[tuple[str, str]]:
+    pairs = [("photo", quote_text(photo.file))]
+    if photo.width is not None:
+        pairs.append(("photo_width", quote_length(photo.width, units)))
+    if photo.crop != WHOLE_PHOTO:
+        pairs.append(("photo_crop", f"[{', '.join(write_number(share) for share in photo.crop)}]"))
+    return pairs
 
 
 _PATH_WIDTH = 100

@@ -59,6 +59,7 @@ _NOTHING = inches(0)
 _HAIR = inches(0, 1, 100)
 
 CLOTH_WIDTH = Range(inches(4), inches(150), "the usable width of a fabric")
+PHOTO_WIDTH = Range(inches(0, 1, 4), inches(400), "what a photo shows across")
 FINISHED = Range(inches(0, 1, 4), inches(60), "the finished side of a unit")
 START = Range(inches(1), inches(124), "the side of a master")
 TRIM = Range(_NOTHING, inches(12), "a trim allowance")

@@ -16,6 +16,9 @@ HALF_MARK = "/"
 """Stands in the name of a part of a rejoined unit between the half and the part of its master."""
 
 
+WHOLE_PHOTO = (Fraction(0), Fraction(0), Fraction(1), Fraction(1))
+
+
 class Direction(enum.Enum):
     """How the print of a fabric runs: any way up, up or down alike (stripes), or one way only."""
 
@@ -30,6 +33,19 @@ class ClothKind(enum.Enum):
     COTTON = "cotton"
     FLANNEL = "flannel"
     WOOL = "wool"
+
+
+@dataclass(frozen=True, slots=True)
+class Photo:
+    """A photo of a fabric, for the screen alone: a file beside the design.
+
+    `width` is what it shows across in truth, as cropped; None where nobody has measured it. `crop` is what is shown of
+    it: left, top, width and height, as shares of the whole.
+    """
+
+    file: str
+    width: Length | None = None
+    crop: tuple[Fraction, Fraction, Fraction, Fraction] = WHOLE_PHOTO
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +66,7 @@ class Fabric:
     shrink_across: Fraction = Fraction(0)
     upright: bool = False
     """Whether its print, which has a direction, must stand upright in the quilt."""
+    photo: Photo | None = None
 
 
 @dataclass(frozen=True, slots=True)

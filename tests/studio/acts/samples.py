@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import ROOT, Cell, ClothCell, Design, LineSet, PanelSet, StraightSet
+from quarterturn.design import ROOT, Cell, ClothCell, Design, LineSet, PanelSet
 from quarterturn.studio.acts import Act, CellAt
 from quarterturn.studio.acts.borders import AddBorder, MoveBorder, RemoveBorder
 from quarterturn.studio.acts.cloth import (
@@ -91,7 +91,9 @@ def _painting(design: Design) -> Iterator[Act]:
             if isinstance(word, str):
                 yield LayCells(cells=(at,), unit=word, turn=1)
             yield LayCells(cells=(at,), unit=codes[-1], turn=2)
-            yield StampWords(section=at.section, row=at.row, column=at.column, words=(("A", f"{codes[0]}1"), ("",)))
+            yield StampWords(
+                section=at.section, row=at.row, column=at.column, words=(("A", f"{codes[0]}1"), ("",))
+            )
     for section in painted_sections(design):
         yield FillSection(section=section, unit=codes[0], turn=1)
         yield SwapColourways(a=codes[0], b=codes[-1], section=section)

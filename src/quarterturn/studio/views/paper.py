@@ -12,6 +12,7 @@ from quarterturn.design import (
     LineSet,
     Map,
     OnPointSet,
+    Photo,
     SectionSet,
     StraightSet,
     Strip,
@@ -26,6 +27,15 @@ from quarterturn.studio.views.places import kind_of
 from quarterturn.studio.views.spoken import spoken_unit
 
 
+class PhotoView(View):
+    """A photo beside the design: `width` is what it shows across in truth, `crop` left, top, width, height as shares."""
+
+    file: str
+    width: str | None
+    inches: float | None
+    crop: tuple[float, float, float, float]
+
+
 class FabricView(View):
     """A fabric, its lengths as text of the file's units."""
 
@@ -38,8 +48,9 @@ class FabricView(View):
     direction: str
     upright: bool
     kind: str
-    photo: str
-    photo_width: str | None
+    shrink_along: float
+    shrink_across: float
+    photo: PhotoView | None
 
 
 class RecipeName(View):
@@ -178,8 +189,19 @@ def _fabric(fabric: Fabric, design: Design) -> FabricView:
         direction=fabric.direction.value,
         upright=fabric.upright,
         kind=fabric.kind.value,
-        photo="",
-        photo_width=None,
+        shrink_along=float(fabric.shrink_along * 100),
+        shrink_across=float(fabric.shrink_across * 100),
+        photo=_photo(fabric.photo, design) if fabric.photo else None,
+    )
+
+
+def _photo(photo: Photo, design: Design) -> PhotoView:
+    left, top, width, height = map(float, photo.crop)
+    return PhotoView(
+        file=photo.file,
+        width=None if photo.width is None else write_length(photo.width, design.units),
+        inches=None if photo.width is None else float(photo.width),
+        crop=(left, top, width, height),
     )
 
 

@@ -9,7 +9,8 @@ from quarterturn.blocks import Blocks, draft_blocks
 from quarterturn.design import Design, Finding, locate, read_design, told_of_size
 from quarterturn.materials import plan_materials
 from quarterturn.pieces import bill_of_pieces
-from quarterturn.proof import Pattern, check_pattern
+from quarterturn.proof import Pattern, Proof, check_pattern
+from quarterturn.publish.release import Verdict
 from quarterturn.setting import arrange, laid_upright, map_findings
 from quarterturn.steps import build_steps
 
@@ -78,3 +79,14 @@ def make_pattern(design: Design, watch: Watch = lambda stage: None, blocks: Bloc
     watch("steps")
     steps = build_steps(design, blocks, setting, bill, materials)
     return Pattern(design, blocks, setting, bill, materials, steps)
+
+
+def judge(job: Job, name: str, rehearse: Callable[[Pattern], Proof]) -> Verdict:
+    """Rehearse all sizes of a job that has patterns; return what is known for and against it, called `name`."""
+    pattern, *rest = job.patterns
+    proof = rehearse(pattern)
+    others = tuple((each, rehearse(each)) for each in rest)
+    found = [*job.findings, *proof.findings]
+    for each, its in others:
+        found += told_of_size(each.design.size, its.findings, ())
+    return Verdict(name, tuple(found), proof, others)

@@ -16,7 +16,7 @@ from quarterturn import proof
 from quarterturn.cli.door import run
 from quarterturn.cli.ending import Ending
 from quarterturn.cli.publish import PARTS
-from quarterturn.cli.writing import write_folder
+from quarterturn.files.writing import write_folder
 from quarterturn.design import Finding, Place, Severity
 from quarterturn.proof import Pattern, Proof, prove
 from quarterturn.publish import release
@@ -90,7 +90,7 @@ def test_only_never_takes_the_place_of_other_parts(
     to = ["--to", str(tmp_path / "out")]
     assert run(["publish", file, "--only", "lists", *to]) == Ending.GOOD
     assert run(["publish", file, "--only", "findings", *to]) == Ending.REFUSED
-    assert "holds cut-list.csv, which --only would not make anew" in capsys.readouterr().err
+    assert "holds cut-list.csv, which would not be made anew" in capsys.readouterr().err
     assert run(["publish", file, "--only", "findings", "--only", "lists", *to]) == Ending.GOOD
 
 

@@ -7,7 +7,7 @@ from pathlib import Path
 import click
 
 from quarterturn.cli.ending import RefusedError
-from quarterturn.cli.writing import write_file
+from quarterturn.files import write_file
 
 
 @click.command(short_help="Begin a design.")

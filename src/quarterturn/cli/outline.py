@@ -10,7 +10,7 @@ import click
 
 from quarterturn.cli.ending import RefusedError
 from quarterturn.cli.reading import Taken, take_in
-from quarterturn.cli.writing import write_file
+from quarterturn.files import write_file
 
 if TYPE_CHECKING:
     from quarterturn import geometry

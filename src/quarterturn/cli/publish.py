@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Collection
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -10,7 +11,6 @@ from typing import TYPE_CHECKING
 import click
 
 from quarterturn.cli.ending import Ending, RefusedError
-from quarterturn.cli.folders import guard, guard_others
 from quarterturn.cli.progress import Progress
 from quarterturn.cli.reading import (
     STANDARD_INPUT,
@@ -22,7 +22,7 @@ from quarterturn.cli.reading import (
     take_in,
 )
 from quarterturn.cli.telling import tell_findings
-from quarterturn.cli.writing import write_folder
+from quarterturn.files import ForeignFolderError, guard, guard_others, write_folder
 
 if TYPE_CHECKING:
     from quarterturn.proof import Pattern
@@ -69,14 +69,14 @@ def publish(
     published, unless as a draft.
     """
     place = folder or Path("out") / _called(file, size)
-    guard(place)
+    _allowed(guard, place)
     progress = Progress(quiet)
     verdict, pattern = _judged(take_in(file), size, progress)
     if stopping(verdict.findings) and not draft:
         _refuse_to_publish(verdict)
     files = _made(file, _on_paper(pattern, paper), verdict, draft, only, progress)
     if only:
-        guard_others(place, files)
+        _allowed(guard_others, place, files)
     progress("writing")
     write_folder(place, files)
     progress.end()
@@ -96,6 +96,14 @@ def _made(
         raise RefusedError(f"{file}: {error}") from error
 
 
+def _allowed(ask: Callable[..., None], place: Path, *made: Collection[str]) -> None:
+    """Ask whether a folder may be replaced; refuse where not."""
+    try:
+        ask(place, *made)
+    except ForeignFolderError as error:
+        raise RefusedError(f"{error}; name another folder with --to") from error
+
+
 def _called(file: str, size: str | None) -> str:
     """Return the name of the folder for a file, or for one size of it."""
     name = "pattern" if file == STANDARD_INPUT else Path(file).stem
@@ -105,18 +113,12 @@ def _called(file: str, size: str | None) -> str:
 
 def _judged(taken: Taken, size: str | None, progress: Progress) -> tuple[Verdict, Pattern]:
     """Return a pattern with all that the checks and the rehearsals of all its sizes find."""
-    from quarterturn.design import told_of_size
+    from quarterturn.pipeline import judge
     from quarterturn.proof import prove
-    from quarterturn.publish.release import Verdict
 
     pattern, job = made_pattern(taken, progress, size)
     progress("rehearsal")
-    proof = prove(pattern)
-    others = tuple((each, prove(each)) for each in job.patterns[1:])
-    found = [*job.findings, *proof.findings]
-    for each, its in others:
-        found += told_of_size(each.design.size, its.findings, ())
-    return Verdict(Path(taken.name).name, tuple(found), proof, others), pattern
+    return judge(job, Path(taken.name).name, prove), pattern
 
 
 def _refuse_to_publish(verdict: Verdict) -> None:

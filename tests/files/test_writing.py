@@ -12,13 +12,13 @@ from pathlib import Path
 
 import pytest
 
-from quarterturn.cli import swapping, writing
-from quarterturn.cli.writing import write_file, write_folder
+from quarterturn.files import swapping, writing
+from quarterturn.files.writing import write_file, write_folder
 
 HAMMER = """
 import sys
 from pathlib import Path
-from quarterturn.cli.writing import write_folder
+from quarterturn.files.writing import write_folder
 for turn in range(100_000):
     write_folder(Path(sys.argv[1]), {f"{n}.txt": str(turn).encode() * 20_000 for n in range(6)})
     print(turn, flush=True)

@@ -13,7 +13,7 @@ import shutil
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 
-from quarterturn.cli.swapping import restore, swap
+from quarterturn.files.swapping import restore, swap
 
 PART = ".part"
 
@@ -27,6 +27,7 @@ def write_file(file: Path, content: bytes) -> None:
         if file.exists():
             shutil.copymode(file, part)
         part.replace(file)
+    settle(file.parent)
 
 
 def write_folder(folder: Path, files: Mapping[str, bytes]) -> None:
@@ -44,6 +45,16 @@ def write_folder(folder: Path, files: Mapping[str, bytes]) -> None:
             for name, content in files.items():
                 _fill(part / name, content)
             swap(part, folder)
+
+
+def settle(folder: Path) -> None:
+    """Let the names of a folder reach the disk, where the system can be asked to."""
+    with contextlib.suppress(OSError):
+        descriptor = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(descriptor)
+        finally:
+            os.close(descriptor)
 
 
 def sweep(place: Path) -> None:

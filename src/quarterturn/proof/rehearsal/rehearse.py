@@ -93,7 +93,11 @@ class Rehearsal:
     steps_done: int
 
 
-def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
+Watch = Callable[[s.Step, Table], None]
+"""Told each step when it has been carried out, with the table as it then is."""
+
+
+def rehearse(supplies: Supplies, steps: s.Steps, watch: Watch = lambda step, table: None) -> Rehearsal:
     """Carry out the steps with these supplies."""
     table = Table(supplies)
     failures: list[Failure] = []
@@ -108,6 +112,7 @@ def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
             failures.append(Failure(step.number, "The step takes or makes the wrong number of things."))
             break
         done += 1
+        watch(step, table)
     if not failures:
         failures += [*_left_lying(table), *_not_upright(table)]
     top = _seen(table.top, table.seam) if table.top and not failures else None

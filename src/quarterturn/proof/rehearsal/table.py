@@ -117,6 +117,10 @@ class Table:
         """Return how many pieces of a label lie there."""
         return self._piles.get(label, (None, 0))[1]
 
+    def good(self, label: str) -> Good | None:
+        """Return what one of the pieces of a label is; None where none lie there."""
+        return self._piles.get(label, (None, 0))[0]
+
     def left(self) -> dict[str, int]:
         """Return the counts of everything that lies there."""
         return {label: count for label, (_, count) in self._piles.items()}

@@ -210,7 +210,7 @@ class RemoveColourway(Act):
 
 def letters_changed(design: Design, to: dict[str, str]) -> dict[str, object]:
     """Return the changes of keys by which letters of fabrics are exchanged wherever a design names them."""
-    changes: dict[str, object] = {key: to[letter] for key, letter in _letters(design) if letter in to}
+    changes: dict[str, object] = {key: to[letter] for key, letter in letters_named(design) if letter in to}
     cells = {
         (section, r, c): ClothCell(to[cell.fabric])
         for section in painted_sections(design)
@@ -221,7 +221,7 @@ def letters_changed(design: Design, to: dict[str, str]) -> dict[str, object]:
     return changes | painted(design, cells)
 
 
-def _letters(design: Design) -> Iterator[tuple[str, str]]:
+def letters_named(design: Design) -> Iterator[tuple[str, str]]:
     """Yield every key of the file whose value is the letter of a fabric, with it, but for the words of maps."""
     yield "binding.fabric", design.binding_fabric
     yield "backing.fabric", design.backing_fabric

@@ -5,18 +5,71 @@ Out: a frozen record of pydantic, whose fields OpenAPI tells the page.
 Promise: nothing about a quilt is reckoned here; every number is read off a stage.
 """
 
+from quarterturn.studio.views.blocks import BlocksView, blocks_view
+from quarterturn.studio.views.booklet import BookletView, booklet_pages, booklet_view
+from quarterturn.studio.views.cloth import ClothView, PaletteView, cloth_view, palette_view
+from quarterturn.studio.views.cutting import CuttingView, cutting_view
 from quarterturn.studio.views.figures import FiguresView, figures_view
+from quarterturn.studio.views.film import FilmView, FrameView, film_view, frame_view
+from quarterturn.studio.views.finder import FindQuestion, FindView, find_view
+from quarterturn.studio.views.making import MakingView, making_view
 from quarterturn.studio.views.model import FindingView, finding_view
+from quarterturn.studio.views.outlines import OutlinesView, outlines_view
 from quarterturn.studio.views.paper import PaperFacts, paper_facts
+from quarterturn.studio.views.proof import ProofView, proof_view
 from quarterturn.studio.views.quilt import QuiltView, quilt_view
+from quarterturn.studio.views.seams import SeamsView, seams_view
+from quarterturn.studio.views.sizes import SizesView, sizes_view
+from quarterturn.studio.views.start import (
+    NewDesign,
+    RecentView,
+    StartView,
+    beginning,
+    picture_svg,
+    start_view,
+)
 
 __all__ = [
+    "BlocksView",
+    "BookletView",
+    "ClothView",
+    "CuttingView",
     "FiguresView",
+    "FilmView",
+    "FindQuestion",
+    "FindView",
     "FindingView",
+    "FrameView",
+    "MakingView",
+    "NewDesign",
+    "OutlinesView",
+    "PaletteView",
     "PaperFacts",
+    "ProofView",
     "QuiltView",
+    "RecentView",
+    "SeamsView",
+    "SizesView",
+    "StartView",
+    "beginning",
+    "blocks_view",
+    "booklet_pages",
+    "booklet_view",
+    "cloth_view",
+    "cutting_view",
     "figures_view",
+    "film_view",
+    "find_view",
     "finding_view",
+    "frame_view",
+    "making_view",
+    "outlines_view",
+    "palette_view",
     "paper_facts",
+    "picture_svg",
+    "proof_view",
     "quilt_view",
+    "seams_view",
+    "sizes_view",
+    "start_view",
 ]

@@ -28,7 +28,7 @@ from quarterturn.studio.views.spoken import spoken_unit
 
 
 class PhotoView(View):
-    """A photo beside the design: `width` is what it shows across in truth, `crop` left, top, width, height as shares."""
+    """A photo beside the design: `width` is what it shows across; `crop` is left, top, width, height as shares."""
 
     file: str
     width: str | None

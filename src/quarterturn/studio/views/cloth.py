@@ -1,0 +1,165 @@
+"""The cloth: each fabric with its value in grey, where it is used, and which neighbours are too close in value."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from io import BytesIO
+
+from quarterturn.blocks import shown_areas
+from quarterturn.design import Design
+from quarterturn.design.colour import text_colour_on, value_of
+from quarterturn.measure import show_area
+from quarterturn.studio.stages import OneSize
+from quarterturn.studio.views.model import FindingView, View, finding_view
+
+CLOSE = ("fabrics-alike", "greys-alike", "shape-unseen")
+"""Findings of fabrics that can hardly be told apart."""
+COLOURS = 6
+"""Of a palette, unless another number is asked for."""
+_SIDE = 160
+"""A photo is made so small, in pixels, before its colours are gathered: a palette needs no more."""
+
+
+class ClothFabric(View):
+    """A fabric: its value of 100, the grey of that value, the ink that is read on it, and the area that shows."""
+
+    letter: str
+    name: str
+    colour: str
+    grey: str
+    ink: str
+    value: float
+    shown: str
+    share: float
+    """Of all cloth that shows in units."""
+    uses: tuple[str, ...]
+    """Dotted keys that name it, but for maps."""
+
+
+class CloseView(View):
+    """Two fabrics, or a shape on its own fabric, that meet and are too close."""
+
+    letters: tuple[str, ...]
+    finding: FindingView
+
+
+class ClothView(View):
+    """The room of cloth."""
+
+    revision: int
+    fabrics: tuple[ClothFabric, ...]
+    close: tuple[CloseView, ...]
+
+
+class PaletteColour(View):
+    """A colour of a photo and its share of it."""
+
+    colour: str
+    share: float
+    value: float
+
+
+class PaletteView(View):
+    """Colours of a photo, the most of it first, and what is suggested for the fabrics, dark for dark."""
+
+    colours: tuple[PaletteColour, ...]
+    suggested: dict[str, str]
+
+
+def cloth_view(revision: int, size: OneSize) -> ClothView:
+    """Return the room of cloth. Raises UnmadeError where the quilt does not fit together."""
+    areas = _areas(size)
+    total = sum(areas.values()) or 1.0
+    design = size.design
+    return ClothView(
+        revision=revision,
+        fabrics=tuple(
+            ClothFabric(
+                letter=fabric.letter,
+                name=fabric.name,
+                colour=fabric.colour,
+                grey=grey_of(fabric.colour),
+                ink=text_colour_on(fabric.colour),
+                value=round(value_of(fabric.colour), 1),
+                shown=show_area(areas[fabric.letter], design.units),
+                share=round(areas[fabric.letter] / total, 4),
+                uses=_uses(design, fabric.letter),
+            )
+            for fabric in design.fabrics
+        ),
+        close=_close(size),
+    )
+
+
+def _areas(size: OneSize) -> dict[str, float]:
+    """Return the area that shows of each fabric in the units of the quilt, in square inches."""
+    design, areas = size.laid_design, defaultdict[str, float](float)
+    for name, count in size.setting.tally.items():
+        for part, area in shown_areas(size.blocks.unit(design, name)).items():
+            areas[design.cloth(name, part)] += area * count
+    return areas
+
+
+def _uses(design: Design, letter: str) -> tuple[str, ...]:
+    from quarterturn.studio.acts.cloth import letters_named
+
+    return tuple(key for key, each in letters_named(design) if each == letter)
+
+
+def _close(size: OneSize) -> tuple[CloseView, ...]:
+    letters = [fabric.letter for fabric in size.design.fabrics]
+    found = []
+    for finding in size.checked:
+        if finding.code in CLOSE:
+            words = set(finding.sentence.replace(",", " ").replace(":", " ").split())
+            found.append(
+                CloseView(
+                    letters=tuple(letter for letter in letters if letter in words),
+                    finding=finding_view(finding),
+                )
+            )
+    return tuple(found)
+
+
+def grey_of(colour: str) -> str:
+    """Return the neutral grey that has the value of a colour, to the nearest of 256."""
+    wanted = value_of(colour)
+    level = min(range(256), key=lambda each: abs(value_of(f"#{each:02x}{each:02x}{each:02x}") - wanted))
+    return f"#{level:02x}{level:02x}{level:02x}"
+
+
+def palette_of(photo: bytes, count: int = COLOURS) -> tuple[PaletteColour, ...]:
+    """Return the colours that make up a photo, the most of it first.
+
+    They are gathered by median cut and then by k-means. Raises OSError where the bytes are no picture.
+    """
+    from PIL import Image
+
+    with Image.open(BytesIO(photo)) as picture:
+        small = picture.convert("RGB")
+        small.thumbnail((_SIDE, _SIDE))
+    reduced = small.quantize(colors=count, method=Image.Quantize.MEDIANCUT, kmeans=16)
+    table, counts = reduced.getpalette() or [], reduced.getcolors() or []
+    total = sum(number for number, _ in counts)
+    found = []
+    for number, index in sorted(counts, key=lambda each: (-each[0], str(each[1]))):
+        assert isinstance(index, int), "a picture with a palette holds numbers"
+        red, green, blue = table[3 * index : 3 * index + 3]
+        colour = f"#{red:02x}{green:02x}{blue:02x}"
+        found.append(
+            PaletteColour(colour=colour, share=round(number / total, 4), value=round(value_of(colour), 1))
+        )
+    return tuple(found)
+
+
+def palette_view(photo: bytes, design: Design, count: int = COLOURS) -> PaletteView:
+    """Return the colours of a photo, and one for each fabric: the lightest for the lightest, and so on."""
+    colours = palette_of(photo, count)
+    fabrics = sorted(design.fabrics, key=lambda fabric: value_of(fabric.colour))
+    ordered = sorted(colours, key=lambda each: each.value)
+    last = max(len(fabrics) - 1, 1)
+    suggested = {
+        fabric.letter: ordered[round(k * (len(ordered) - 1) / last)].colour
+        for k, fabric in enumerate(fabrics)
+    }
+    return PaletteView(colours=colours, suggested=suggested)

@@ -1,0 +1,316 @@
+"""Cutting: the plan of each fabric to scale, the web, what is bought and how near that is to the least; all sizes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from quarterturn.materials import ClothPlan, StripGroup, gap_percent, show_money
+from quarterturn.measure import Length, show_cloth, show_length, show_plain
+from quarterturn.publish.wording import cutting_advice, plan_line
+from quarterturn.studio.stages import Effort, Made, OneSize
+from quarterturn.studio.views.figures import FiguresView, figures_view
+from quarterturn.studio.views.model import LengthView, View, inches_of
+
+
+class RectView(View):
+    """A piece, or an offcut where it has no label, on its cloth: inches from the top left, x across the cloth."""
+
+    label: str
+    x: float
+    y: float
+    width: float
+    height: float
+
+
+class StripView(View):
+    """A strip across the cloth: its label and number in its group, where it lies, and what is cut from it."""
+
+    label: str
+    number: int
+    y: float
+    width: float
+    height: float
+    pieces: tuple[RectView, ...]
+    whole: bool
+    """Whether it is joined to others before it is cut."""
+    said: str
+
+
+class RunView(View):
+    """Strips joined end to end, and what is cut from the run."""
+
+    label: str
+    strip: str
+    strips: int
+    method: str
+    length: LengthView
+    height: LengthView
+    pieces: tuple[str, ...]
+
+
+class PieceView(View):
+    """A piece of the bill: what it is for, its size as cut and how many are cut."""
+
+    label: str
+    name: str
+    purpose: str
+    size: str
+    count: int
+    spare: int
+    used_for: str
+
+
+class PlanView(View):
+    """The cutting plan of a fabric. What comes first is cut first."""
+
+    letter: str
+    name: str
+    colour: str
+    width: LengthView
+    strips: tuple[StripView, ...]
+    runs: tuple[RunView, ...]
+    pieces: tuple[PieceView, ...]
+    bought: LengthView
+    cut: LengthView
+    squaring: LengthView
+    slack: LengthView
+    bound: LengthView
+    hand_rule: LengthView
+    gap_percent: float
+    unplaced: tuple[str, ...]
+    other_way: LengthView | None
+    price: str | None
+    said: str
+
+
+class TracingView(View):
+    """The room of a tracing on the web, and its middle, at which the template is laid."""
+
+    shape: str
+    x: float
+    y: float
+    width: float
+    height: float
+    middle: tuple[float, float]
+
+
+class WebView(View):
+    """The web as it is unrolled, x across it."""
+
+    width: LengthView
+    used: LengthView
+    bought: LengthView
+    tracings: tuple[TracingView, ...]
+    unplaced: tuple[str, ...]
+
+
+class LineView(View):
+    """Something that is bought, as the shopping list has it."""
+
+    key: str
+    amount: str
+    width: str
+    price: str | None
+    matches: str
+
+
+class CuttingView(View):
+    """All plans of one size, and the figures of every size side by side."""
+
+    revision: int
+    settled: bool
+    size: str
+    plans: tuple[PlanView, ...]
+    web: WebView
+    shopping: tuple[LineView, ...]
+    advice: tuple[str, ...]
+    sizes: tuple[FiguresView, ...]
+
+
+def cutting_view(
+    revision: int, made: Made, size: OneSize, effort: Effort = Effort.PROVED, *, all_sizes: bool = True
+) -> CuttingView:
+    """Return the plans of a size. Raises UnmadeError where the quilt does not fit together."""
+    materials = size.materials(effort)
+    sizes = made.sizes if all_sizes else (size,)
+    return CuttingView(
+        revision=revision,
+        settled=effort is Effort.PROVED,
+        size=size.design.size,
+        plans=tuple(_plan(size, plan, effort) for plan in materials.cloth),
+        web=_web(size, effort),
+        shopping=tuple(_lines(size, effort)),
+        advice=tuple(cutting_advice(size.pattern(effort))),
+        sizes=tuple(figures_view(revision, each, effort) for each in sizes),
+    )
+
+
+def _plan(size: OneSize, plan: ClothPlan, effort: Effort) -> PlanView:
+    design = size.laid_design
+    fabric = design.fabric(plan.fabric)
+    line = next((each for each in size.materials(effort).shopping if each.key == plan.fabric), None)
+    return PlanView(
+        letter=plan.fabric,
+        name=fabric.name,
+        colour=fabric.colour,
+        width=_length(size, plan.usable_width),
+        strips=tuple(_strips(size, plan)),
+        runs=tuple(_runs(size, plan)),
+        pieces=tuple(_pieces(size, plan.fabric)),
+        bought=_cloth(size, plan.bought),
+        cut=_length(size, plan.cut_length),
+        squaring=_length(size, plan.squaring),
+        slack=_length(size, plan.slack),
+        bound=_length(size, plan.lower_bound),
+        hand_rule=_length(size, plan.hand_rule),
+        gap_percent=round(gap_percent(plan), 2),
+        unplaced=plan.unplaced,
+        other_way=None if plan.other_way is None else _cloth(size, plan.other_way),
+        price=None if line is None or line.price is None else show_money(line.price),
+        said=plan_line(size.pattern(effort), plan),
+    )
+
+
+def _strips(size: OneSize, plan: ClothPlan) -> Iterator[StripView]:
+    """Yield what is cut across the cloth, one below the other in cutting order: lengths for the backing first."""
+    top = 0.0
+    for group in plan.panels:
+        for number in range(1, group.panels + 1):
+            height, width = float(group.cut_length), float(plan.usable_width)
+            piece = RectView(
+                label=group.piece, x=0.0, y=inches_of(top), width=inches_of(width), height=inches_of(height)
+            )
+            yield StripView(
+                label=group.piece,
+                number=number,
+                y=inches_of(top),
+                width=inches_of(width),
+                height=inches_of(height),
+                pieces=(piece,),
+                whole=True,
+                said=f"{show_length(group.cut_length, size.design.units)}",
+            )
+            top += height
+    for strips in plan.strips:
+        for number in range(1, strips.strips + 1):
+            yield StripView(
+                label=strips.label,
+                number=number,
+                y=inches_of(top),
+                width=inches_of(plan.usable_width),
+                height=inches_of(strips.height),
+                pieces=tuple(_cuts(strips, 0.0, top, float(plan.usable_width))),
+                whole=not strips.crosscuts,
+                said=show_length(strips.height, size.design.units),
+            )
+            top += float(strips.height)
+
+
+def _cuts(group: StripGroup, left: float, top: float, width: float) -> Iterator[RectView]:
+    """Yield the pieces of a strip from the left, then those of the strips that are cut from its rest, then offcuts."""
+    right = left + width
+    height = float(group.height)
+    if not group.crosscuts:
+        yield _rect(group.label, left, top, width, height)
+        return
+    for cut in group.crosscuts:
+        for _ in range(cut.count):
+            along, across = float(cut.along), float(cut.across)
+            yield _rect(cut.piece, left, top, along, across)
+            if across < height:
+                yield _rect("", left, top + across, along, height - across)
+            left += along
+    below = top
+    for each in group.rest:
+        for _ in range(each.strips):
+            yield from _cuts(each, left, below, right - left)
+            below += float(each.height)
+    if top + height - below > 1e-6 and right - left > 1e-6:
+        yield _rect("", left, below, right - left, top + height - below)
+
+
+def _rect(label: str, x: float, y: float, width: float, height: float) -> RectView:
+    return RectView(
+        label=label, x=inches_of(x), y=inches_of(y), width=inches_of(width), height=inches_of(height)
+    )
+
+
+def _runs(size: OneSize, plan: ClothPlan) -> Iterator[RunView]:
+    units = size.design.units
+    for run in plan.runs:
+        yield RunView(
+            label=run.label,
+            strip=run.strip,
+            strips=run.strips,
+            method=run.method.value,
+            length=_length(size, run.length),
+            height=_length(size, run.height),
+            pieces=tuple(
+                f"({cut.count}) {cut.piece} {show_length(cut.along, units)}" for cut in run.crosscuts
+            ),
+        )
+
+
+def _pieces(size: OneSize, letter: str) -> Iterator[PieceView]:
+    units = size.design.units
+    for piece in size.bill.of_fabric(letter):
+        yield PieceView(
+            label=piece.label,
+            name=piece.name,
+            purpose=piece.purpose.value,
+            size=f"{show_length(piece.length, units)} × {show_length(piece.width, units)}",
+            count=piece.count,
+            spare=piece.spare,
+            used_for=piece.used_for,
+        )
+
+
+def _web(size: OneSize, effort: Effort) -> WebView:
+    web = size.materials(effort).web
+    return WebView(
+        width=_length(size, web.web_width),
+        used=_length(size, web.used_length),
+        bought=_cloth(size, web.bought),
+        tracings=tuple(_tracings(size, effort)),
+        unplaced=web.unplaced,
+    )
+
+
+def _tracings(size: OneSize, effort: Effort) -> Iterator[TracingView]:
+    top = 0.0
+    for rows in size.materials(effort).web.rows:
+        width, height, gap = (float(each) for each in (rows.width, rows.height, rows.gap))
+        for number in range(rows.count):
+            row, column = divmod(number, rows.per_row)
+            x, y = column * (width + gap), top + row * (height + gap)
+            yield TracingView(
+                shape=rows.shape,
+                x=inches_of(x),
+                y=inches_of(y),
+                width=inches_of(width),
+                height=inches_of(height),
+                middle=(inches_of(x + width / 2), inches_of(y + height / 2)),
+            )
+        top += rows.rows * (height + gap)
+
+
+def _lines(size: OneSize, effort: Effort) -> Iterator[LineView]:
+    units = size.design.units
+    for line in size.materials(effort).shopping:
+        sized = line.key == "batting"
+        amount = "" if line.length is None else (show_plain if sized else show_cloth)(line.length, units)
+        yield LineView(
+            key=line.key,
+            amount=amount,
+            width="" if line.width is None else show_length(line.width, units),
+            price=None if line.price is None else show_money(line.price),
+            matches=line.matches,
+        )
+
+
+def _length(size: OneSize, value: Length) -> LengthView:
+    return LengthView(inches=inches_of(value), text=show_length(value, size.design.units))
+
+
+def _cloth(size: OneSize, value: Length) -> LengthView:
+    return LengthView(inches=inches_of(value), text=show_cloth(value, size.design.units))

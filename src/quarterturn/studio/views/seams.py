@@ -1,0 +1,229 @@
+"""What lies on the seams between units, for the overlays of the canvas: joins, pressing, layers, curves that run on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from quarterturn.design import ROOT, TOP
+from quarterturn.measure import show_length
+from quarterturn.proof import cut_away_of, seam_layers
+from quarterturn.setting import Join, Side, turned_in_place
+from quarterturn.steps import AddTriangles, JoinRows, Press, SewLine, Step, Towards
+from quarterturn.studio.stages import OneSize
+from quarterturn.studio.views.model import View, inches_of
+from quarterturn.studio.views.places import written_name
+
+Ends = tuple[float, float, float, float]
+
+
+class JoinView(View):
+    """Where an edge of cloth comes to a seam, and what it finds there: match, step or end. In the top's frame."""
+
+    at: Ends
+    meeting: str
+    distance: float
+    first: int
+    second: int
+
+
+class PressView(View):
+    """A seam between two units, and where its allowances go: a way of length 1, or none where they are opened."""
+
+    at: Ends
+    towards: tuple[float, float] | None
+
+
+class LayersView(View):
+    """So many layers of cloth in the allowance along a stretch of a unit's side, in the unit's own frame."""
+
+    side: str
+    start: float
+    end: float
+    layers: int
+
+
+class TrailView(View):
+    """A curve followed through the top, by places in `QuiltView.placed`: closed, a circle, or a path with two stops."""
+
+    units: tuple[int, ...]
+    length: str
+    closed: bool
+    circle: bool
+    stops: tuple[str, ...]
+
+
+class SeamsView(View):
+    """All overlays of a size."""
+
+    revision: int
+    joins: tuple[JoinView, ...]
+    pressing: tuple[PressView, ...]
+    layers: dict[str, tuple[LayersView, ...]]
+    trails: tuple[TrailView, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Seam:
+    """A side of a unit in the top: where it begins, which way it runs, how long it is, and which way out is."""
+
+    start: complex
+    way: complex
+    length: float
+    out: complex
+
+    def ends(self, at: float = 0.0, until: float | None = None) -> Ends:
+        """Return a stretch of it as numbers."""
+        one, other = (
+            self.start + self.way * at,
+            self.start + self.way * (self.length if until is None else until),
+        )
+        a, b, c, d = (inches_of(each) for each in (one.real, one.imag, other.real, other.imag))
+        return a, b, c, d
+
+
+def seams_view(revision: int, size: OneSize) -> SeamsView:
+    """Return the overlays. Raises UnmadeError where the quilt does not fit together."""
+    return SeamsView(
+        revision=revision,
+        joins=tuple(_joins(size)),
+        pressing=tuple(_pressing(size)),
+        layers=_layers(size),
+        trails=tuple(_trails(size)),
+    )
+
+
+def seam_of(size: OneSize, join: Join) -> Seam:
+    """Return the seam of a join; marks are measured along it, from the left or top end in its section's map."""
+    unit = size.setting.units[join.first]
+    kind = size.blocks.unit(size.laid_design, unit.name)
+    width, height = float(kind.width), float(kind.height)
+    wide, high = (height, width) if unit.turn % 2 else (width, height)
+    seen = turned_in_place(width, height, unit.turn).inverse().then(unit.motion)
+    start = {Side.RIGHT: complex(wide, 0), Side.BOTTOM: complex(0, high)}.get(join.side, 0j)
+    level = join.side in (Side.TOP, Side.BOTTOM)
+    way, out = (1 + 0j, 1j) if level else (1j, 1 + 0j)
+    out = -out if join.side in (Side.TOP, Side.LEFT) else out
+    at = seen(start)
+    return Seam(at, seen(start + way) - at, wide if level else high, seen(start + out) - at)
+
+
+def _joins(size: OneSize) -> Iterator[JoinView]:
+    for join in size.setting.joins:
+        seam = seam_of(size, join)
+        for mark in join.marks:
+            half = mark.distance / 2
+            yield JoinView(
+                at=seam.ends(mark.at - half, mark.at + half),
+                meeting=mark.meeting.value,
+                distance=inches_of(mark.distance),
+                first=join.first,
+                second=join.second,
+            )
+
+
+def _pressing(size: OneSize) -> Iterator[PressView]:
+    ways = Pressing({made.label: step for step in size.steps().steps for made in step.makes})
+    units = size.setting.units
+    for join in size.setting.joins:
+        one, other = units[join.first], units[join.second]
+        if (one.section, one.copy) != (other.section, other.copy):
+            continue
+        same_row = one.row == other.row
+        press = ways.of_row(one.section, one.row) if same_row else ways.between(one.section)
+        if press is _UNKNOWN:
+            continue
+        seam = seam_of(size, join)
+        back = join.side in (Side.TOP, Side.LEFT)
+        to_first = press in (Side.LEFT, Side.TOP) if not back else press in (Side.RIGHT, Side.BOTTOM)
+        way = -seam.out if to_first else seam.out
+        opened = not isinstance(press, Side)
+        towards = None if opened else (inches_of(way.real), inches_of(way.imag))
+        yield PressView(at=seam.ends(), towards=towards)
+
+
+_UNKNOWN = Towards.STRIPS
+"""Stands for seams of which no step tells, and for those pressed to strips, which lie between no two units."""
+
+
+class Pressing:
+    """Where the steps press the seams of the rows of each section, and those between the rows."""
+
+    def __init__(self, makers: Mapping[str, Step]) -> None:
+        self._makers = makers
+        self._known: dict[tuple[str, int], Press] = {}
+
+    def of_row(self, section: str, row: int) -> Press:
+        """Return where the seams within a row go."""
+        if (section, row) not in self._known:
+            self._known[section, row] = self._row(section, row)
+        return self._known[section, row]
+
+    def between(self, section: str) -> Press:
+        """Return where the seams between rows go."""
+        step = self._whole(section)
+        return step.action.press if step and isinstance(step.action, SewLine | JoinRows) else _UNKNOWN
+
+    def _whole(self, section: str) -> Step | None:
+        """Return the step that joins the rows of a section: the last, going back from the whole."""
+        label = TOP if section == ROOT else written_name(section)
+        waiting, seen = [label], set[str]()
+        while waiting:
+            step = self._makers.get(label := waiting.pop(0))
+            if step is None or label in seen:
+                continue
+            seen.add(label)
+            action = step.action
+            if isinstance(action, JoinRows) or (isinstance(action, SewLine) and action.way is Side.BOTTOM):
+                return step
+            if isinstance(action, SewLine):
+                return step
+            waiting += [pile.label for pile in step.uses]
+        return None
+
+    def _row(self, section: str, row: int) -> Press:
+        step = self._whole(section)
+        if step is None:
+            return _UNKNOWN
+        if isinstance(step.action, SewLine) and step.action.way is Side.RIGHT:
+            return step.action.press
+        parts = step.action.parts if isinstance(step.action, SewLine | JoinRows) else ()
+        labels = [part.label for part in parts]
+        return self._across(labels[row]) if row < len(labels) else _UNKNOWN
+
+    def _across(self, label: str, deep: int = 6) -> Press:
+        step = self._makers.get(label)
+        if step is None or not deep:
+            return _UNKNOWN
+        if isinstance(step.action, SewLine) and step.action.way is Side.RIGHT:
+            return step.action.press
+        if isinstance(step.action, AddTriangles) and len(step.uses) == 1:
+            return step.action.press
+        found = (self._across(pile.label, deep - 1) for pile in step.uses)
+        return next((press for press in found if press is not _UNKNOWN), _UNKNOWN)
+
+
+def _layers(size: OneSize) -> dict[str, tuple[LayersView, ...]]:
+    pattern = size.pattern()
+    away = cut_away_of(pattern)
+    found = {}
+    for name in pattern.setting.tally:
+        counted = size.once(f"layers of {name}", lambda name=name: seam_layers(pattern, name, away))  # type: ignore[misc]
+        found[name] = tuple(
+            LayersView(side=side.value, start=inches_of(start), end=inches_of(end), layers=layers)
+            for side, counts in counted.sides.items()
+            for start, end, layers in counts
+        )
+    return found
+
+
+def _trails(size: OneSize) -> Iterator[TrailView]:
+    flow, units = size.setting.flow, size.laid_design.units
+    for trail in (*flow.rounds, *flow.paths):
+        yield TrailView(
+            units=trail.units,
+            length=show_length(trail.length, units),
+            closed=not trail.stops,
+            circle=trail.circle,
+            stops=tuple(stop.value for stop in trail.stops),
+        )

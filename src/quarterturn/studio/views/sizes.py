@@ -1,0 +1,53 @@
+"""The repeats that each known bed takes, with the changes that make a size of them."""
+
+from __future__ import annotations
+
+from pydantic import JsonValue
+
+from quarterturn.design import DROP
+from quarterturn.measure import Length, show_length
+from quarterturn.proof import changes_of, suggestions
+from quarterturn.studio.stages import OneSize
+from quarterturn.studio.views.model import View
+
+
+class SuggestionView(View):
+    """A bed: what it wants, what comes nearest from above, and the changes of the act `add-size`; or why none does."""
+
+    bed: str
+    wanted: tuple[str, str]
+    finished: tuple[str, str] | None
+    changes: dict[str, JsonValue]
+    but: str
+
+
+class SizesView(View):
+    """All known beds, by a drop and a tuck."""
+
+    revision: int
+    drop: str
+    suggestions: tuple[SuggestionView, ...]
+
+
+def sizes_view(revision: int, size: OneSize, drop: Length | None = None) -> SizesView:
+    """Return what each known bed takes. Raises UnmadeError where the quilt does not fit together."""
+    design, units = size.laid_design, size.design.units
+    hang = DROP[units] if drop is None else drop
+    found = []
+    for each in suggestions(design, size.blocks, hang, Length(0)):
+        wide, high = each.bed.wanted
+        changes = dict(changes_of(design, each.fit)) if each.fit else {}
+        found.append(
+            SuggestionView(
+                bed=each.bed.name,
+                wanted=(show_length(wide, units), show_length(high, units)),
+                finished=(show_length(each.fit.width, units), show_length(each.fit.height, units))
+                if each.fit
+                else None,
+                changes={
+                    key: value if isinstance(value, int) else str(value) for key, value in changes.items()
+                },
+                but=each.but,
+            )
+        )
+    return SizesView(revision=revision, drop=show_length(hang, units), suggestions=tuple(found))

@@ -1,0 +1,72 @@
+/** The way to the server. Every request brings the token of this run; a fault is told in the server's own sentence. */
+import type { Act, Fault, FiguresView, Outcome, PaperView, QuiltView } from "./shapes";
+
+/** The token stands in the address at the first visit, and is kept for as long as this window lives. */
+function readToken(): string {
+  if (typeof document === "undefined") return "";
+  const told = document.querySelector<HTMLMetaElement>('meta[name="studio-token"]')?.content;
+  const asked = new URLSearchParams(location.search).get("token");
+  const token = told ?? asked ?? sessionStorage.getItem("studio-token") ?? "";
+  sessionStorage.setItem("studio-token", token);
+  return token;
+}
+
+const token = readToken();
+
+/** A request that the server refused: what is so, and what to do instead. */
+export class RefusedError extends Error {
+  constructor(
+    readonly status: number,
+    readonly fault: Fault,
+  ) {
+    super([fault.detail, fault.remedy].filter(Boolean).join(" "));
+  }
+}
+
+async function faultOf(answer: Response): Promise<Fault> {
+  try {
+    const told = (await answer.json()) as { detail: unknown };
+    if (typeof told.detail === "string") return told as Fault;
+  } catch {
+    // What is no JSON has no sentence of ours in it.
+  }
+  return { detail: `${answer.status} ${answer.statusText}` };
+}
+
+export async function ask<T>(method: string, path: string, body?: unknown): Promise<T> {
+  const headers: Record<string, string> = { "Studio-Token": token };
+  const told: RequestInit = { method, headers };
+  if (body instanceof FormData) told.body = body;
+  else if (body !== undefined) {
+    headers["Content-Type"] = "application/json";
+    told.body = JSON.stringify(body);
+  }
+  const answer = await fetch(`/api${path}`, told);
+  if (!answer.ok) throw new RefusedError(answer.status, await faultOf(answer));
+  return answer.status === 204 ? (undefined as T) : ((await answer.json()) as T);
+}
+
+export const get = <T>(path: string): Promise<T> => ask<T>("GET", path);
+export const post = <T>(path: string, body: unknown = {}): Promise<T> => ask<T>("POST", path, body);
+
+/** Return the address of a picture or a stream of news, which take the token as a query. */
+export function address(path: string, query: Record<string, string | number> = {}): string {
+  const asked = new URLSearchParams({ ...query, token } as Record<string, string>);
+  return `/api${path}?${asked.toString()}`;
+}
+
+const of = (id: string): string => `/designs/${encodeURIComponent(id)}`;
+
+export const designs = {
+  open: (what: Record<string, unknown>) => post<{ id: string }>("/designs", what),
+  paper: (id: string) => get<PaperView>(of(id)),
+  quilt: (id: string) => get<QuiltView>(`${of(id)}/quilt`),
+  figures: (id: string) => get<FiguresView>(`${of(id)}/figures`),
+  act: (id: string, revision: number, act: Act) => post<Outcome>(`${of(id)}/acts`, { revision, act }),
+  undo: (id: string, revision: number) => post<Outcome>(`${of(id)}/undo`, { revision }),
+  redo: (id: string, revision: number) => post<Outcome>(`${of(id)}/redo`, { revision }),
+  save: (id: string, path?: string) => post<unknown>(`${of(id)}/save`, path === undefined ? {} : { path }),
+  duplicate: (id: string, path: string) => post<{ id: string }>(`${of(id)}/duplicate`, { path }),
+  close: (id: string) => post<unknown>(`${of(id)}/close`),
+  news: (id: string) => address(`${of(id)}/news`),
+};

@@ -1,0 +1,189 @@
+/** The design on the desk: what the server says of it, and what the hand does to it. One for the whole page. */
+import { designs, RefusedError } from "$/api/client";
+import type { Act, FiguresView, KindView, Outcome, PaperView } from "$/api/shapes";
+import { QuiltModel, type Painted } from "$/quilt/model";
+import type { Spot } from "$/quilt/spots";
+import { t, told } from "$/words/words";
+import { notices } from "./notices.svelte";
+import { ActQueue } from "./queue";
+
+type Task = { act: Act } | { undo: true } | { redo: true };
+type Repaint = (spots: readonly Spot[]) => void;
+
+class Desk {
+  id = $state<string | null>(null);
+  paper = $state.raw<PaperView | null>(null);
+  quilt = $state.raw<QuiltModel | null>(null);
+  figures = $state.raw<FiguresView | null>(null);
+  /** Rises with each revision that is known, so that rooms load again what they show. */
+  revision = $state(0);
+  /** Acts that the server has not answered. */
+  waiting = $state(0);
+  /** Why the quilt cannot be drawn now; the last one that could stays on the mat. */
+  stopped = $state<string | null>(null);
+  outside = $state(false);
+  windows = $state(1);
+  kinds = $derived(kindsOf(this.paper));
+
+  private queue: ActQueue<Task, Outcome> | null = null;
+  private news: EventSource | null = null;
+  private readonly painters = new Set<Repaint>();
+
+  /** Take a design onto the desk. */
+  async open(id: string): Promise<void> {
+    if (this.id === id && this.paper) return;
+    this.leave();
+    this.id = id;
+    this.queue = new ActQueue<Task, Outcome>(
+      (revision, task) => this.send(id, revision, task),
+      { done: (answer, task, left) => this.done(answer, task, left), failed: (reason) => void this.failed(reason) },
+    );
+    await this.reload();
+    this.listen(id);
+  }
+
+  leave(): void {
+    this.news?.close();
+    this.news = null;
+    this.queue = null;
+    Object.assign(this, { id: null, paper: null, quilt: null, figures: null, stopped: null, outside: false });
+    this.waiting = 0;
+  }
+
+  /** Do an act; `painted` shows it at once, before the server has answered. */
+  do(act: Act, painted: readonly Painted[] = []): void {
+    if (!this.queue) return;
+    if (painted.length) this.repaint(painted);
+    this.queue.add({ act });
+    this.waiting = this.queue.length;
+  }
+
+  undo(): void {
+    this.step({ undo: true }, this.paper?.can_undo ?? false, "shell.nothing-to-undo");
+  }
+
+  redo(): void {
+    this.step({ redo: true }, this.paper?.can_redo ?? false, "shell.nothing-to-redo");
+  }
+
+  async save(path?: string): Promise<boolean> {
+    if (!this.id) return false;
+    try {
+      await designs.save(this.id, path);
+      await this.reloadPaper();
+      notices.say(t("shell.saved-now", { path: this.paper?.path ?? "" }));
+      return true;
+    } catch (reason) {
+      this.complain(reason);
+      return false;
+    }
+  }
+
+  /** Be told which places look otherwise, while painting. Returns how to stop. */
+  onPaint(repaint: Repaint): () => void {
+    this.painters.add(repaint);
+    return () => this.painters.delete(repaint);
+  }
+
+  repaint(painted: readonly Painted[]): void {
+    const spots = this.quilt?.paint(painted) ?? [];
+    for (const repaint of this.painters) repaint(spots);
+  }
+
+  complain(reason: unknown): void {
+    const known = reason instanceof RefusedError;
+    notices.say(known ? reason.message : t("shell.no-answer"), "refused");
+  }
+
+  /** Load again all that the shell shows. */
+  async reload(): Promise<void> {
+    const id = this.id;
+    if (!id) return;
+    await this.reloadPaper();
+    const drawn = this.loadQuilt(id);
+    void this.loadFigures(id);
+    await drawn;
+  }
+
+  private step(task: Task, can: boolean, otherwise: "shell.nothing-to-undo" | "shell.nothing-to-redo"): void {
+    if (!this.queue) return;
+    if (!can && this.waiting === 0) return notices.say(t(otherwise));
+    this.queue.add(task);
+    this.waiting = this.queue.length;
+  }
+
+  private send(id: string, revision: number, task: Task): Promise<Outcome> {
+    if ("act" in task) return designs.act(id, revision, task.act);
+    return "undo" in task ? designs.undo(id, revision) : designs.redo(id, revision);
+  }
+
+  private done(answer: Outcome, task: Task, left: number): void {
+    this.waiting = left;
+    const way = "act" in task ? "" : "undo" in task ? "undone" : "redone";
+    const name = told(`acts.${answer.act}`, {}, answer.act);
+    const said = told(`acts-done.${answer.act}`, { ...answer.facts, n: answer.facts["cells"] ?? 1 }, name);
+    notices.say(way ? t(way === "undone" ? "shell.undone" : "shell.redone", { act: name }) : said);
+    if (left === 0) void this.reload();
+  }
+
+  private async failed(reason: unknown): Promise<void> {
+    this.waiting = 0;
+    const stale = reason instanceof RefusedError && reason.status === 409;
+    if (stale) notices.say(t("shell.stale"), "refused");
+    else this.complain(reason);
+    await this.reload();
+  }
+
+  private async reloadPaper(): Promise<void> {
+    if (!this.id) return;
+    const paper = await designs.paper(this.id);
+    if (this.queue && this.queue.length === 0) this.queue.revision = paper.revision;
+    this.paper = paper;
+    this.outside = paper.outside;
+    this.revision = paper.revision;
+  }
+
+  private async loadQuilt(id: string): Promise<void> {
+    try {
+      const view = await designs.quilt(id);
+      if (this.id !== id || (this.queue && this.queue.length > 0)) return;
+      this.quilt = new QuiltModel(view, this.paper?.sections ?? []);
+      this.stopped = null;
+    } catch (reason) {
+      this.stopped = reason instanceof Error ? reason.message : String(reason);
+    }
+  }
+
+  private async loadFigures(id: string): Promise<void> {
+    try {
+      const figures = await designs.figures(id);
+      if (this.id === id && figures.revision >= (this.figures?.revision ?? 0)) this.figures = figures;
+    } catch {
+      this.figures = null; // the slip says why: the quilt cannot be drawn
+    }
+  }
+
+  private listen(id: string): void {
+    const news = new EventSource(designs.news(id));
+    const on = (name: string, then: (told: Record<string, number>) => void): void =>
+      news.addEventListener(name, (event) => then(JSON.parse((event as MessageEvent<string>).data) as Record<string, number>));
+    on("revision", ({ revision }) => {
+      if (this.queue?.length === 0 && (revision ?? 0) > this.revision) void this.reload();
+    });
+    on("figures", () => void this.loadFigures(id));
+    on("plans", () => void this.loadFigures(id));
+    on("outside", () => {
+      this.outside = true;
+      notices.say(t("shell.outside"), "refused");
+    });
+    on("window", ({ windows }) => (this.windows = windows ?? 2));
+    this.news = news;
+  }
+}
+
+function kindsOf(paper: PaperView | null): ReadonlyMap<string, KindView> {
+  const kinds = (paper?.colourways ?? []).flatMap((way) => way.kinds);
+  return new Map(kinds.map((kind) => [kind.name, kind]));
+}
+
+export const desk = new Desk();

@@ -21,6 +21,7 @@ from quarterturn.cli.schema import schema
 from quarterturn.cli.settings import settings
 from quarterturn.cli.show import show
 from quarterturn.cli.sizes import sizes
+from quarterturn.cli.studio import open_studio, studio
 
 SHOW_FAULTS = "QUARTERTURN_FAULTS"
 """Set this in the environment, and a fault of the program is shown with its traceback."""
@@ -28,15 +29,20 @@ SHOW_FAULTS = "QUARTERTURN_FAULTS"
 
 @click.group(
     "quarterturn",
-    commands=[new, settings, outline, find, sizes, check, rehearse, publish, show, schema],
+    commands=[studio, new, settings, outline, find, sizes, check, rehearse, publish, show, schema],
+    invoke_without_command=True,
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
 )
 @click.version_option(package_name="quarterturn", message="%(prog)s %(version)s")
-def quarterturn() -> None:
+@click.pass_context
+def quarterturn(context: click.Context) -> None:
     """Turn a quilt design file into a printed pattern, proved by rehearsal.
 
-    Begin with `quarterturn new`; FILE is a design in TOML, or - for standard input.
+    Without a command the studio opens in the browser. On the command line begin with `quarterturn new`; FILE is a
+    design in TOML, or - for standard input.
     """
+    if context.invoked_subcommand is None:
+        open_studio(None, None, with_browser=True)
 
 
 def main() -> NoReturn:

@@ -46,6 +46,11 @@ class Desk:
         self._watcher = threading.Thread(target=self._watch, name="watcher", daemon=True)
         self._watcher.start()
 
+    def papers(self) -> list[Paper]:
+        """Return the designs that are open."""
+        with self._lock:
+            return list(self._papers.values())
+
     def paper(self, identity: str) -> Paper:
         """Return an open design, or open one of an earlier run again. Raises NotHereError."""
         with self._lock:
@@ -70,7 +75,8 @@ class Desk:
             is_elsewhere = False
             if entry:
                 try:
-                    return self._open_again(entry, path)
+                    if path.exists() and (again := self._resumed(entry)):
+                        return again
                 except JournalTakenError:
                     is_elsewhere = True
             filed = read_file(path)
@@ -92,6 +98,20 @@ class Desk:
         except OSError as error:
             raise Refusal(reason(error), "Put the copy somewhere else.") from error
         return self.open(path)
+
+    def save(self, paper: Paper, path: Path | None = None, *, replace: bool = False) -> None:
+        """Save a design, with the photos that were kept for it until it had a file. Raises Refusal."""
+        before = self.photos(paper)
+        paper.save(path, replace=replace)
+        after = self.photos(paper)
+        if before == after or not before.is_dir():
+            return
+        for photo in sorted(before.glob("cloth-*.jpg")):
+            try:
+                if not (after / photo.name).exists():
+                    write_file(after / photo.name, photo.read_bytes())
+            except OSError as error:
+                raise Refusal(reason(error), "Bring the photos beside the design by hand.") from error
 
     def close(self, paper: Paper) -> None:
         """Close a design. All that was done to it is kept, unless that is nothing."""
@@ -115,16 +135,19 @@ class Desk:
         """Close everything."""
         self._stop.set()
         self._watcher.join()
-        for paper in list(self._papers.values()):
+        for paper in self.papers():
             self.close(paper)
         self._scribe.stop()
 
-    def _open_again(self, entry: Entry, path: Path) -> Paper:
+    def _resumed(self, entry: Entry) -> Paper | None:
+        """Open a design of an earlier run again; put its journal aside where it cannot be read."""
         file = self.shelf.file(entry.id)
         assert file is not None
-        if not path.exists():
-            read_file(path)  # tells that it is not there; its journal waits until it is
-        return self._resume(entry.id, file)
+        try:
+            return self._resume(entry.id, file)
+        except NotHereError:
+            file.replace(file.with_suffix(".damaged"))
+            return None
 
     def _resume(self, identity: str, file: Path) -> Paper:
         journal = Journal(file, self._scribe)
@@ -166,7 +189,7 @@ class Desk:
 
     def _watch(self) -> None:
         while not self._stop.wait(LOOK_EVERY):
-            for paper in list(self._papers.values()):
+            for paper in self.papers():
                 try:
                     paper.look()
                 except Refusal:  # the journal cannot be written now; the next act will tell

@@ -42,7 +42,7 @@ def place(written: str) -> Path:
 def read_file(path: Path) -> Filed:
     """Return what is in a file. Raises Refusal."""
     try:
-        content = _content(path)
+        content = content_of(path, MOST_BYTES)
     except FileNotFoundError as error:
         raise NotHereError(f"There is no file {path}.", "Look where it is, and name it again.") from error
     except OSError as error:
@@ -58,15 +58,18 @@ def read_file(path: Path) -> Filed:
 def hash_now(path: Path) -> str:
     """Return the hash of a file as it is; nothing where it cannot be read."""
     try:
-        return hash_of(_content(path))
+        return hash_of(content_of(path, MOST_BYTES))
     except OSError:
         return ""
 
 
-def _content(path: Path) -> bytes:
-    """Return the bytes of a file proper: what else has a name may never end, or begin something."""
+def content_of(path: Path, most: int) -> bytes:
+    """Return the bytes of a file proper, one more than `most` at most. Raises OSError.
+
+    What else has a name may never end, or begin something.
+    """
     descriptor = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_CLOEXEC", 0))
     with open(descriptor, "rb") as stream:  # noqa: PTH123 - opened by its descriptor
         if not stat.S_ISREG(os.fstat(descriptor).st_mode):
             raise OSError(0, "is no file", str(path))
-        return stream.read(MOST_BYTES + 1)
+        return stream.read(most + 1)

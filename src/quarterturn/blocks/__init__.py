@@ -6,7 +6,13 @@ Promise: units are found by cutting the master's exact outlines, and equal ones 
 """
 
 from quarterturn.blocks.draft import draft_blocks, draft_master
-from quarterturn.blocks.edges import is_own_mirror_image, side_spans, turned_about_centre, turned_size
+from quarterturn.blocks.edges import (
+    is_own_mirror_image,
+    mirror_turn,
+    side_spans,
+    turned_about_centre,
+    turned_size,
+)
 from quarterturn.blocks.model import (
     GROUND,
     SHAPE,
@@ -47,6 +53,7 @@ __all__ = [
     "draft_master",
     "half_part",
     "is_own_mirror_image",
+    "mirror_turn",
     "pieced_pair",
     "shown_areas",
     "side_spans",

@@ -5,7 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from quarterturn.blocks.model import Layer, Span, Unit
-from quarterturn.geometry import EPSILON, Line, Motion, Point, quarter_turns, same_region, shift
+from quarterturn.geometry import (
+    EPSILON,
+    Line,
+    Motion,
+    Point,
+    Region,
+    mirror_across_vertical,
+    quarter_turns,
+    same_region,
+    shift,
+)
 from quarterturn.measure import Length
 
 Measure = Callable[[Point], float]
@@ -32,6 +42,32 @@ def is_own_mirror_image(unit: Unit) -> bool:
     return unit.width == unit.height and all(
         same_region(flip.region(layer.region), layer.region) for layer in unit.cut_layers
     )
+
+
+def mirror_turn(unit: Unit, other: Unit) -> int | None:
+    """Return in which turn another unit is the mirror image, left for right, of a unit that is not turned.
+
+    None where it is so in no turn. Of a unit that is turned t times it is the mirror image when turned t times less.
+    """
+    size = (unit.width, unit.height)
+    flip = mirror_across_vertical(float(unit.width) / 2)
+    wanted = {part: flip.region(region) for part, region in _by_part(unit).items()}
+    there = _by_part(other)
+    for turn in range(4):
+        motion = turned_about_centre(other, turn)
+        fits = turned_size(other, turn) == size and wanted.keys() == there.keys()
+        if fits and all(same_region(wanted[part], motion.region(region)) for part, region in there.items()):
+            return turn
+    return None
+
+
+def _by_part(unit: Unit) -> dict[str, Region]:
+    """Return what is seen of each part, as one region."""
+    parts = dict.fromkeys(layer.part for layer in unit.sewn_layers)
+    return {
+        part: Region(tuple(p for layer in unit.sewn_layers if layer.part == part for p in layer.region.paths))
+        for part in parts
+    }
 
 
 def side_spans(unit: Unit, turn: int) -> dict[str, tuple[Span, ...]]:

@@ -363,7 +363,7 @@ def _faces(layers: tuple[Layer, ...]) -> tuple[PartFace, ...]:
 
 def _piece(master: Master, part: Part) -> PieceView:
     cut_at = part.motion.inverse()
-    middle = path_bounds(part.outline).centre
+    middle = _middle(part.outline)
     taken = sum((_taken_up(cut, part.outline, float(master.seam)) for cut in master.cuts), 0j)
     return PieceView(
         name=part.name,
@@ -378,4 +378,10 @@ def _piece(master: Master, part: Part) -> PieceView:
 def _taken_up(cut: StraightLine, outline: Path, seam: float) -> complex:
     """Return how far a piece moves towards a cut when the seam along it has taken an allowance of each side."""
     normal = cut.direction * 1j
-    return -normal * seam if cut.side(path_bounds(outline).centre) > 0 else normal * seam
+    return -normal * seam if cut.side(_middle(outline)) > 0 else normal * seam
+
+
+def _middle(outline: Path) -> complex:
+    """Return a point inside a piece, which the cuts leave without hollows: the mean of its corners."""
+    corners = outline.corners()
+    return sum(corners, 0j) / len(corners)

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from quarterturn.geometry import Path, path_bounds
 from quarterturn.measure import Length, Units, show_length
-from quarterturn.proof import Pattern, Proof, prove, supplies_of
+from quarterturn.proof import Pattern, supplies_of
 from quarterturn.proof.rehearsal import Good, Rehearsal, Table, rehearse
 from quarterturn.proof.rehearsal.cloth import Patch
 from quarterturn.publish.wording import tell
@@ -113,7 +113,7 @@ def film_of(pattern: Pattern) -> Film:
 
 def film_view(revision: int, size: OneSize) -> FilmView:
     """Return the list of steps, and what the whole rehearsal came to."""
-    pattern, proof = size.pattern(), _proof(size)
+    pattern, proof = size.pattern(), size.proof
     return FilmView(
         revision=revision,
         steps=tuple(_name(step, pattern) for step in pattern.steps.steps),
@@ -123,11 +123,6 @@ def film_view(revision: int, size: OneSize) -> FilmView:
         share=proof.share,
         holds=proof.holds,
     )
-
-
-def _proof(size: OneSize) -> Proof:
-    pattern = size.pattern()
-    return size.once("proof", lambda: prove(pattern))
 
 
 def frame_view(revision: int, size: OneSize, number: int) -> FrameView:

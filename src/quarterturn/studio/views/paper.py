@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from quarterturn.blocks import Blocks
+from quarterturn.blocks import Blocks, Unit, mirror_turn
 from quarterturn.design import (
     GROUND,
     ROOT,
@@ -68,6 +68,9 @@ class KindView(View):
     name: str
     spoken: str
     fits_map: bool
+    mirror: str | None
+    """What is its mirror image, left for right, when that is turned by `mirror_turn` less the unit's own turn."""
+    mirror_turn: int
 
 
 class ColourwayView(View):
@@ -239,14 +242,30 @@ def _colourway(way: Colourway, size: OneSize) -> ColourwayView:
 
 def kinds_of(design: Design, blocks: Blocks, way: Colourway) -> tuple[KindView, ...]:
     """Return the units of a colourway by the names that maps write."""
-    return tuple(
-        KindView(
-            name=(name := unit_name(way.code, unit.quarter)),
-            spoken=spoken_unit(design, blocks, name),
-            fits_map=unit.is_rectangle,
+    units = _written_units(blocks, way)
+    found = []
+    for quarter, unit in units.items():
+        mirrors = ((other, mirror_turn(unit, each)) for other, each in units.items())
+        mirror, turn = next(((other, k) for other, k in mirrors if k is not None), (None, 0))
+        found.append(
+            KindView(
+                name=unit_name(way.code, quarter),
+                spoken=spoken_unit(design, blocks, unit_name(way.code, unit.quarter), quarter),
+                fits_map=unit.is_rectangle,
+                mirror=None if mirror is None else unit_name(way.code, mirror),
+                mirror_turn=turn,
+            )
         )
-        for unit in blocks.units(way.recipe)
-    )
+    return tuple(found)
+
+
+def _written_units(blocks: Blocks, way: Colourway) -> dict[str, Unit]:
+    """Return the kinds by the words that maps write; of pieces that are kept apart one stands for those alike."""
+    units = {unit.quarter: unit for unit in blocks.units(way.recipe)}
+    lies = blocks.lies(way.recipe)
+    first = {lie.word: lie.name for lie in reversed(lies) if lie.turn == 0}
+    kept_apart = len(units) > len(first)
+    return {word: units[first[word]] for word in sorted(first)} if kept_apart and first else units
 
 
 def _sections(design: Design) -> tuple[SectionView, ...]:

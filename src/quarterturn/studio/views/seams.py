@@ -123,7 +123,11 @@ def _joins(size: OneSize) -> Iterator[JoinView]:
 
 
 def _pressing(size: OneSize) -> Iterator[PressView]:
-    ways = Pressing({made.label: step for step in size.steps().steps for made in step.makes})
+    makers: dict[str, Step] = {}
+    for step in size.steps().steps:
+        for made in step.makes:
+            makers.setdefault(made.label, step)
+    ways = Pressing(makers)
     units = size.setting.units
     for join in size.setting.joins:
         one, other = units[join.first], units[join.second]

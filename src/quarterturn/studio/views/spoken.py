@@ -21,9 +21,12 @@ _PIECES = {
 }
 
 
-def spoken_unit(design: Design, blocks: Blocks, name: str) -> str:
-    """Return what a unit looks like: `lantern of lamplight on oyster, top left quarter`."""
-    code, quarter = code_of_unit(name), quarter_of_unit(name)
+def spoken_unit(design: Design, blocks: Blocks, name: str, called: str | None = None) -> str:
+    """Return what a unit looks like: `lantern of lamplight on oyster, top left quarter`.
+
+    `called` is the quarter by which a map calls it, where that is another than its own.
+    """
+    code, quarter = code_of_unit(name), quarter_of_unit(name) if called is None else called
     unit = blocks.unit(design, name)
     parts = tuple(dict.fromkeys(layer.part for layer in reversed(unit.sewn_layers)))
     grounds = [part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND]

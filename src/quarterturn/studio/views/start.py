@@ -21,7 +21,7 @@ from quarterturn.design import (
     write_length,
 )
 from quarterturn.design.colour import value_of
-from quarterturn.measure import Length, LengthError, Units, parse_length, show_length
+from quarterturn.measure import MM, Length, LengthError, Units, parse_length, show_length
 from quarterturn.proof import changes_of
 from quarterturn.setting import fit_to
 from quarterturn.setting.known import begin_with, known_names, known_setting
@@ -174,7 +174,7 @@ def _coloured(text: str, palette: str) -> str:
 def _in_blocks(text: str, block: str) -> str:
     """Return the text with every recipe in proportion, its unit finished as wanted."""
     design = _read(text)
-    side = _length(block, design.units)
+    side = _on_ruler(_length(block, design.units), design.units)
     changes: dict[str, object] = {}
     for recipe in design.recipes:
         share = side / recipe.finished
@@ -182,10 +182,15 @@ def _in_blocks(text: str, block: str) -> str:
         for name in ("radius", "diameter"):
             value = getattr(recipe.size, name, None)
             if isinstance(value, Length):
-                step = Length(1, 8) if design.units is Units.INCH else Length(5, 127) * Length(5, 2)
-                scaled = round(value * share / step) * step
+                scaled = _on_ruler(value * share, design.units)
                 changes[dotted("recipes", recipe.name, "shape", name)] = write_length(scaled, design.units)
     return write_design(text, changes)
+
+
+def _on_ruler(value: Length, units: Units) -> Length:
+    """Return the nearest size that a ruler of the design shows: to 1/8 inch, or to 5 mm."""
+    step = Length(1, 8) if units is Units.INCH else 5 * MM
+    return round(value / step) * step
 
 
 def _sized(text: str, new: NewDesign, units: Units) -> str:

@@ -1,0 +1,374 @@
+"""Laws of the views: they say what the stages say, and what they point at is there."""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections import Counter
+from io import BytesIO
+from pathlib import Path
+
+import pytest
+import shapely
+from PIL import Image
+
+from quarterturn.design import BEDS, Cell, Finding, Place, Severity, read_design
+from quarterturn.geometry import Motion, as_polygon, read_path_data
+from quarterturn.geometry.paths import Region
+from quarterturn.pipeline import run
+from quarterturn.setting.known import known_names
+from quarterturn.studio import views
+from quarterturn.studio.acts import CellAt, RefusedError, do
+from quarterturn.studio.acts.maps import cell_at
+from quarterturn.studio.acts.painting import LayCells
+from quarterturn.studio.stages import Effort, Made, OneSize, Stages, UnmadeError
+from quarterturn.studio.views.booklet import booklet_pages, pixels_of
+from quarterturn.studio.views.cloth import grey_of, palette_of
+from quarterturn.studio.views.proof import spot_of
+from quarterturn.studio.views.quilt import QuiltView
+from quarterturn.studio.views.start import PALETTES, NewDesign, beginning
+from tests.samples import ROUNDS
+
+EXAMPLES = sorted((Path(__file__).parents[3] / "examples").glob("*.toml"))
+MADE = {path.stem: Stages().at(path.read_text(encoding="utf-8")) for path in EXAMPLES}
+each_example = pytest.mark.parametrize("name", MADE)
+
+
+def sized(name: str) -> OneSize:
+    return MADE[name].size()
+
+
+@each_example
+def test_every_cell_of_the_quilt_is_a_word_of_its_map(name: str) -> None:
+    size = sized(name)
+    quilt = views.quilt_view(1, size)
+    for placed in quilt.placed:
+        if placed.cell is None:
+            continue
+        at = CellAt(section=placed.written, row=placed.cell[0], column=placed.cell[1])
+        word = cell_at(size.design, at)
+        assert isinstance(word, Cell)
+        assert word.code == placed.unit.partition("-")[0]
+        if placed.unit == word.name:  # a print that stands upright is laid by another piece, in another turn
+            seen = placed.lie - 4 - word.turn if placed.lie >= 4 else placed.lie + word.turn
+            assert seen % 4 == placed.turn
+
+
+@each_example
+def test_boxes_in_maps_are_words_of_their_maps(name: str) -> None:
+    size = sized(name)
+    for box in views.quilt_view(1, size).boxes:
+        if box.cell is not None:
+            word = cell_at(size.design, CellAt(section=box.holder, row=box.cell[0], column=box.cell[1]))
+            assert box.name.partition(" ")[0] in (getattr(word, "section", ""), getattr(word, "fabric", ""))
+
+
+@each_example
+def test_a_cell_is_painted_where_it_was_clicked(name: str) -> None:
+    """What is laid with the turn that is to be seen is seen so, at the place and at all copies of its cell."""
+    size = sized(name)
+    quilt = views.quilt_view(1, size)
+    placed = next((each for each in reversed(quilt.placed) if each.cell is not None), None)
+    if placed is None or "-" in placed.unit or any(fabric.upright for fabric in size.design.fabrics):
+        return
+    wanted = (placed.turn + 1) % 4
+    written = (placed.lie - 4 - wanted if placed.lie >= 4 else wanted - placed.lie) % 4
+    assert placed.cell is not None
+    at = CellAt(section=placed.written, row=placed.cell[0], column=placed.cell[1])
+    done = do(LayCells(cells=(at,), unit=placed.unit, turn=written, anyway=True), size.made.text, Stages())
+    after = views.quilt_view(2, done.made.size())
+    [there] = [each for each in after.placed if where(each) == where(placed)]
+    assert (there.unit, there.turn) == (placed.unit, wanted)
+
+
+def where(placed: object) -> tuple[object, ...]:
+    return tuple(getattr(placed, key) for key in ("section", "copy_number", "row", "column"))
+
+
+@each_example
+def test_faces_and_cloths_cover_the_top_once(name: str) -> None:
+    quilt = views.quilt_view(1, sized(name))
+    areas = {unit: sum(area(face.path) for face in view.faces[:1]) for unit, view in quilt.units.items()}
+    units = sum(areas[placed.unit] for placed in quilt.placed if not is_rejoined(quilt, placed.unit))
+    units += sum(
+        quilt.units[placed.unit].width * quilt.units[placed.unit].height
+        for placed in quilt.placed
+        if is_rejoined(quilt, placed.unit)
+    )
+    cloths = sum(area(cloth.path) for cloth in quilt.cloths if cloth.what != "motif")
+    assert units + cloths == pytest.approx(quilt.width * quilt.height, rel=1e-4)
+
+
+def is_rejoined(quilt: QuiltView, unit: str) -> bool:
+    view = quilt.units[unit]
+    return area(view.faces[0].path) < view.width * view.height - 1e-3
+
+
+def area(data: str) -> float:
+    return float(polygon(data).area)
+
+
+def polygon(data: str) -> shapely.Geometry:
+    return as_polygon(Region(tuple(subpath.path() for subpath in read_path_data(data))))
+
+
+@each_example
+def test_as_many_pieces_are_drawn_as_are_cut(name: str) -> None:
+    size = sized(name)
+    cutting = views.cutting_view(1, MADE[name], size)
+    assert cutting.settled
+    drawn = Counter(piece.label for plan in cutting.plans for strip in plan.strips for piece in strip.pieces)
+    for plan in size.materials().cloth:
+        for group, _ in plan.groups:
+            for cut in group.crosscuts:
+                assert drawn[cut.piece] >= cut.count * group.strips
+    tracings = Counter(tracing.shape for tracing in cutting.web.tracings)
+    assert tracings == Counter({rows.shape: rows.count for rows in size.materials().web.rows})
+
+
+@each_example
+def test_pieces_lie_within_their_strips_and_over_none_other(name: str) -> None:
+    for plan in views.cutting_view(1, MADE[name], sized(name)).plans:
+        for strip in plan.strips:
+            boxes = [shapely.box(p.x, p.y, p.x + p.width, p.y + p.height) for p in strip.pieces]
+            whole = shapely.box(0, strip.y, strip.width, strip.y + strip.height)
+            assert sum(box.area for box in boxes) == pytest.approx(shapely.union_all(boxes).area, abs=1e-3)
+            assert all(box.difference(whole).area < 1e-3 for box in boxes)
+
+
+@each_example
+def test_sewn_pieces_meet_along_the_cuts_without_lying_on_one_another(name: str) -> None:
+    for draft in views.blocks_view(1, MADE[name]).drafts:
+        for sewn in filter(None, (draft.sewn, draft.other)):
+            outlines = [moved(sewn.units[piece.unit].outline, piece.sewn_at) for piece in sewn.pieces]
+            if len(outlines) > 1:
+                together = shapely.union_all(outlines)
+                assert together.area == pytest.approx(sum(each.area for each in outlines), rel=1e-4)
+                assert together.convex_hull.area == pytest.approx(together.area, rel=1e-4)
+
+
+def moved(data: str, at: tuple[float, ...]) -> shapely.Geometry:
+    a, b, c, d, e, f = at
+    return shapely.affinity.affine_transform(polygon(data), (a, c, b, d, e, f))
+
+
+@each_example
+def test_both_curves_of_a_recipe_stand_side_by_side(name: str) -> None:
+    for draft in views.blocks_view(1, MADE[name]).drafts:
+        if draft.other:
+            assert {draft.sewn.curve, draft.other.curve} == {"as drawn", "sewn true"}
+
+
+@each_example
+def test_what_is_done_in_order_ends_in_one_quilt(name: str) -> None:
+    making = views.making_view(1, sized(name))
+    ids = [entry.id for chapter in making.chapters for entry in chapter.entries]
+    assert len(set(ids)) == len(ids) == making.entries
+    done = views.making_view(1, sized(name), ids)
+    assert (done.done, {pile.label: pile.count for pile in done.ready}) == (len(ids), {"quilt": 1})
+
+
+def test_a_tick_stays_with_what_a_change_leaves_as_it_was() -> None:
+    before = views.making_view(1, Stages().at(ROUNDS).size())
+    after = views.making_view(2, Stages().at(ROUNDS.replace("1 1/2", "2")).size())
+    ids = [{entry.id for chapter in view.chapters for entry in chapter.entries} for view in (before, after)]
+    assert ids[0] != ids[1]
+    assert len(ids[0] & ids[1]) > len(ids[0]) / 3
+
+
+@each_example
+def test_the_film_shows_every_step_and_ends_in_the_picture(name: str) -> None:
+    size = sized(name)
+    film = views.film_view(1, size)
+    assert film.holds
+    assert film.failures == ()
+    assert film.done == len(film.steps)
+    for number in (1, len(film.steps) // 2, len(film.steps)):
+        frame = views.frame_view(1, size, number)
+        step = size.steps().steps[number - 1]
+        assert [(good.label, good.count) for good in frame.uses] == [(p.label, p.count) for p in step.uses]
+        assert [(good.label, good.count) for good in frame.makes] == [(p.label, p.count) for p in step.makes]
+    assert [(good.label, good.count) for good in frame.table] == [("quilt", 1)]
+    with pytest.raises(IndexError):
+        views.frame_view(1, size, len(film.steps) + 1)
+
+
+@each_example
+def test_seams_lie_where_both_units_are(name: str) -> None:
+    size = sized(name)
+    seams = views.seams_view(1, size)
+    corners = {}
+    for index, unit in enumerate(size.setting.units):
+        kind = size.blocks.unit(size.laid_design, unit.name)
+        corners[index] = box_of(unit.motion, float(kind.width), float(kind.height))
+    for join in seams.joins:
+        middle = complex(join.at[0] + join.at[2], join.at[1] + join.at[3]) / 2
+        spot = shapely.Point(middle.real, middle.imag)
+        assert corners[join.first].distance(spot) < 1e-4
+        assert corners[join.second].distance(spot) < 1e-4
+    for press in seams.pressing:
+        assert press.towards is None or math.hypot(*press.towards) == pytest.approx(1, abs=1e-5)
+    assert set(seams.layers) == set(size.setting.tally)
+
+
+def box_of(motion: Motion, width: float, height: float) -> shapely.Polygon:
+    points = [motion(p) for p in (0j, complex(width, 0), complex(width, height), complex(0, height))]
+    return shapely.Polygon([(p.real, p.imag) for p in points])
+
+
+def test_seams_of_rows_are_pressed_as_the_steps_say() -> None:
+    seams = views.seams_view(1, Stages().at(ROUNDS).size())
+    ways = {round(press.at[1]): press.towards for press in seams.pressing if press.at[0] == press.at[2]}
+    assert set(ways.values()) == {(1.0, 0.0), (-1.0, 0.0)}
+    level = {press.towards for press in seams.pressing if press.at[1] == press.at[3]}
+    assert level == {(0.0, 1.0)}
+
+
+@each_example
+def test_findings_point_at_what_is_there(name: str) -> None:
+    design = MADE[name].design
+    for found in views.proof_view(1, MADE[name]).findings:
+        for cell in found.spot.cells:
+            cell_at(design, CellAt(section=cell.section, row=cell.row, column=cell.column))
+
+
+@pytest.mark.parametrize(
+    ("key", "detail", "kind", "name", "cells"),
+    [
+        ("setting.map.1", "row 2, unit 3", "cells", "centre", [(1, 2)]),
+        ("setting.map.0", "", "cells", "centre", [(0, c) for c in range(5)]),
+        ("setting", "row 3, unit 1", "cells", "centre", [(2, 0)]),
+        ("setting", "row 90, unit 1", "section", "centre", []),
+        ("borders.0.width", "", "border", "border 1 of centre", []),
+        ("fabrics.A.colour", "", "fabric", "A", []),
+        ("recipes.round.trim", "", "recipe", "round", []),
+        ("house.paper", "", "key", "house.paper", []),
+        ("", "", "design", "", []),
+    ],
+)
+def test_a_place_is_found_from_its_key(
+    key: str, detail: str, kind: str, name: str, cells: list[tuple[int, int]]
+) -> None:
+    finding = Finding("x", Severity.STYLE, Place(key, detail), "So.", "Do.")
+    spot = spot_of(finding, read_design(ROUNDS).design)
+    assert (spot.kind, spot.name) == (kind, name)
+    assert [(cell.row, cell.column) for cell in spot.cells] == cells
+
+
+def test_a_quilt_that_does_not_fit_is_drawn_all_the_same() -> None:
+    text = Path(EXAMPLES[0].parent / "gates-of-the-orchard.toml").read_text(encoding="utf-8")
+    made = Stages().at(text.replace("g3 g2\n", "g3 g2\ng3 g2\n"))
+    assert made.stops
+    quilt = views.quilt_view(1, made.size())
+    assert not quilt.fits
+    assert quilt.placed
+    with pytest.raises(UnmadeError):
+        views.figures_view(1, made.size())
+
+
+def test_a_text_that_is_no_design_still_has_a_paper() -> None:
+    paper = views.paper_facts(Stages().at("title = 3"))
+    assert paper.findings_stop
+    assert paper.text == "title = 3"
+
+
+def test_quick_figures_have_no_hours_and_say_that_better_ones_come() -> None:
+    size = Stages().at(ROUNDS).size()
+    quick, settled = views.figures_view(1, size, Effort.QUICK), views.figures_view(1, size)
+    assert (quick.settled, quick.hours, quick.steps) == (False, None, None)
+    assert settled.hours is not None
+    assert settled.hours > 0
+    assert settled.fabrics == quick.fabrics or settled.fabrics != ()
+
+
+def test_a_photo_of_two_colours_has_these_two() -> None:
+    picture = Image.new("RGB", (60, 30), "#204060")
+    picture.paste("#e0c080", (0, 0, 20, 30))
+    file = BytesIO()
+    picture.save(file, "PNG")
+    found = palette_of(file.getvalue(), 2)
+    assert [(each.colour, round(each.share, 2)) for each in found] == [("#204060", 0.67), ("#e0c080", 0.33)]
+    design = read_design(ROUNDS).design
+    assert design is not None
+    view = views.palette_view(file.getvalue(), design, 2)
+    assert view.suggested["B"] == "#204060"
+    assert view.suggested["A"] == "#e0c080"
+
+
+def test_what_is_no_picture_has_no_colours() -> None:
+    with pytest.raises(OSError):  # noqa: PT011 - the library's own words
+        palette_of(b"no picture", 3)
+
+
+def test_grey_keeps_the_value_of_a_colour() -> None:
+    assert [grey_of(colour) for colour in ("#000000", "#ffffff", "#808080")] == [
+        "#000000",
+        "#ffffff",
+        "#808080",
+    ]
+
+
+def test_pages_are_as_wide_as_is_asked_for_or_wider() -> None:
+    made = Stages().at(ROUNDS)
+    pages = booklet_pages(made, 301)
+    assert {pixels_of(page)[0] for page in pages} == {360}
+    assert len(views.booklet_view(1, made).pages) == len(pages)
+
+
+def test_a_drawing_is_told_with_what_can_be_taken() -> None:
+    svg = b'<svg xmlns="http://www.w3.org/2000/svg" width="4in" height="4in" viewBox="0 0 4 4">'
+    svg += b'<path id="Kite" d="M0 1L1 0L2 1L1 3Z"/><path d="M0 0L1 1"/></svg>'
+    made = Stages().at(ROUNDS)
+    found = views.outlines_view(svg, made.design.units)
+    assert [(each.name, each.width) for each in found.outlines] == [("kite", '2"')]
+    assert found.states_size
+
+
+BEGINNINGS = [
+    *(NewDesign(title="New", setting=name, colours="kiln") for name in known_names()),
+    *(NewDesign(title="New", units=units, bed="queen", setting="fans") for units in ("inch", "metric")),
+    *(
+        NewDesign(title="New", setting="shells", block=block, size=("60 in", "72 in"))
+        for block in ('3"', "10 cm")
+    ),
+    *(NewDesign(title="New", colours=name) for name in PALETTES),
+    NewDesign(title="New", units="metric", block="125 mm"),
+]
+
+
+@pytest.mark.parametrize("new", BEGINNINGS, ids=str)
+def test_whatever_is_chosen_a_new_design_can_be_sewn(new: NewDesign) -> None:
+    job = run(beginning(new))
+    assert job.pattern is not None
+    assert [f.code for f in job.findings if f.severity is Severity.STOPS] == []
+    if new.bed:
+        bed = job.pattern.design.bed
+        assert bed is not None
+        assert (bed.width, bed.length) == BEDS[new.bed]
+        assert job.pattern.setting.width >= bed.wanted[0]
+
+
+@pytest.mark.parametrize(
+    "new",
+    [
+        NewDesign(setting="no such"),
+        NewDesign(colours="no such"),
+        NewDesign(bed="no such"),
+        NewDesign(block="wide"),
+        NewDesign(size=("9 in", "tall")),
+        NewDesign(setting="shells", size=("390 in", "390 in"), block='1/4"'),
+    ],
+)
+def test_a_choice_that_is_none_is_refused_by_a_sentence(new: NewDesign) -> None:
+    with pytest.raises(RefusedError) as refused:
+        beginning(new)
+    assert refused.value.sentence.endswith(".")
+
+
+def test_examples_are_told_by_title_and_their_pictures_drawn() -> None:
+    texts = {name: made.text for name, made in itertools.islice(MADE.items(), 2)}
+    start = views.start_view((), texts)
+    assert [each.name for each in start.examples] == sorted(texts)
+    assert all(each.title for each in start.examples)
+    made: Made = MADE[next(iter(texts))]
+    assert views.picture_svg(made.size()).startswith("<svg ")

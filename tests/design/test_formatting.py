@@ -143,7 +143,7 @@ def test_a_photo_reads_back() -> None:
     found = design.fabric("C").photo
     assert found is not None
     assert (found.file, found.width) == ("brick wall.jpg", mm("210"))
-    assert found.crop == (Fraction(1, 8), 0, Fraction(1, 2), Fraction(1, 4))
+    assert found.crop == (Fraction(1, 8), Fraction(0), Fraction(1, 2), Fraction(1, 4))
     assert read(format_design(design)) == design
 
 

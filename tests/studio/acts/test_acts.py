@@ -3,16 +3,24 @@
 from __future__ import annotations
 
 import re
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
 from pydantic import TypeAdapter
 
 from quarterturn.design import Design, read_design
-from quarterturn.studio.acts import ACTS, Act, AnyAct, RefusedError, do, name_of
+from quarterturn.studio.acts import ACTS, Act, AnyAct, CellAt, RefusedError, do, name_of
+from quarterturn.studio.acts.borders import AddBorder, MoveBorder, RemoveBorder
+from quarterturn.studio.acts.cloth import AddFabric, RemoveFabric, SwapFabrics
+from quarterturn.studio.acts.painting import SwapColourways, TurnCells
+from quarterturn.studio.acts.putting import Put, Write
+from quarterturn.studio.acts.recipes import AddRecipe, RemoveRecipe, RenameRecipe
+from quarterturn.studio.acts.sections import AddSection, RemoveSection, RenameSection, ResizeMap
+from quarterturn.studio.acts.sizes import AddSize, RemoveSize
 from quarterturn.studio.acts.tables import joined, tables_of
 from quarterturn.studio.stages import Stages
-from tests.studio.acts.samples import samples
+from tests.studio.acts.samples import samples, some_cells
 
 EXAMPLES = sorted((Path(__file__).parents[3] / "examples").glob("*.toml"))
 TAKES_AWAY = ("remove-", "write", "swap-")
@@ -20,6 +28,11 @@ TAKES_AWAY = ("remove-", "write", "swap-")
 
 def texts() -> list[str]:
     return [path.read_text(encoding="utf-8") for path in EXAMPLES]
+
+
+def with_spare_recipe() -> str:
+    """Return an example with a recipe that nothing uses."""
+    return do(AddRecipe(recipe="spare", kind="circle cut both ways"), texts()[0], Stages()).made.text
 
 
 def design_of(text: str) -> Design:
@@ -61,7 +74,7 @@ def test_every_act_leaves_a_design_or_is_refused_by_a_sentence(path: Path) -> No
 
 def test_every_act_is_done_on_some_example() -> None:
     done = set()
-    for text in texts():
+    for text in (*texts(), with_spare_recipe()):
         stages = Stages()
         for act in samples(design_of(text)):
             name = name_of(type(act))
@@ -91,3 +104,102 @@ def test_a_bracket_in_a_note_or_a_list_begins_no_table() -> None:
     text = 'a = [\n  [1, 2],\n  [3],\n]\nb = """\n[no]\n"""\n# [neither]\n\n# about x\n[x.y] # [so]\nc = "#["\n[[z]]\n'
     assert [table.parts for table in tables_of(text)] == [(), ("x", "y"), ("z",)]
     assert tables_of(text)[1].text.startswith("# about x\n")
+
+
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
+def test_turning_four_times_and_turning_back_leave_the_text_as_it_was(path: Path) -> None:
+    stages, text = Stages(), path.read_text(encoding="utf-8")
+    for at in some_cells(design_of(text)):
+        once = do(TurnCells(cells=(at,), anyway=True), text, stages).made.text
+        assert written_alike(do(TurnCells(cells=(at,), by=-1, anyway=True), once, stages).made.text, text)
+        left = text
+        for _ in range(4):
+            left = do(TurnCells(cells=(at,), anyway=True), left, stages).made.text
+        assert written_alike(left, text)
+
+
+def written_alike(one: str, other: str) -> bool:
+    """Tell whether two texts read alike and have the same notes, however wide the columns of their maps are."""
+    return read_design(one).design == read_design(other).design and notes_of(one) == notes_of(other)
+
+
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
+def test_swapping_twice_changes_nothing(path: Path) -> None:
+    stages, text = Stages(), path.read_text(encoding="utf-8")
+    design = design_of(text)
+    a, b = design.colourways[0].code, design.colourways[-1].code
+    letters = design.fabrics[0].letter, design.fabrics[-1].letter
+    for act in (SwapColourways(a=a, b=b, anyway=True), SwapFabrics(a=letters[0], b=letters[1])):
+        left: str | None = text
+        for _ in range(2):
+            left = left and outcome(act, left, stages)
+        assert left is None or written_alike(left, text)
+
+
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
+def test_a_name_that_is_given_and_given_back_leaves_the_design_as_it_was(path: Path) -> None:
+    stages, text = Stages(), path.read_text(encoding="utf-8")
+    design = design_of(text)
+    acts: list[tuple[Act, Act]] = [
+        (RenameSection(section=section.name, to="another"), RenameSection(section="another", to=section.name))
+        for section in design.sections
+    ]
+    names = dict.fromkeys(recipe.base or recipe.name for recipe in design.recipes)
+    acts += [(RenameRecipe(recipe=name, to="other"), RenameRecipe(recipe="other", to=name)) for name in names]
+    for there, back in acts:
+        renamed = do(there, text, stages).made.text
+        assert written_alike(do(back, renamed, stages).made.text, text)
+
+
+def test_what_is_added_and_taken_away_leaves_the_text_as_it_was() -> None:
+    text, stages = texts()[0], Stages()
+    letter, code = design_of(text).fabrics[0].letter, design_of(text).colourways[0].code
+    count = len(design_of(text).borders)
+    pairs: list[tuple[Act, Act]] = [
+        (AddRecipe(recipe="spare", kind="shapes cut"), RemoveRecipe(recipe="spare")),
+        (AddFabric(letter="ZZ", called="spare", colour="#123456"), RemoveFabric(letter="ZZ")),
+        (AddSection(section="spare", unit=code, fabric=letter), RemoveSection(section="spare")),
+        (AddBorder(fabric=letter, width="1 in"), RemoveBorder(place=count)),
+        (AddBorder(place=0, fabric=letter, width="1 in"), RemoveBorder(place=0)),
+        (AddSize(size="spare"), RemoveSize(size="spare")),
+    ]
+    for add, take in pairs:
+        added = do(add, text, stages)
+        assert added.changed
+        assert lines_of(do(take, added.made.text, stages).made.text) == lines_of(text)
+
+
+def lines_of(text: str) -> list[str]:
+    return [line for line in text.split("\n") if line]
+
+
+def test_what_does_not_fit_is_refused_unless_it_is_to_be_done_anyway() -> None:
+    text = (EXAMPLES[0].parent / "gates-of-the-orchard.toml").read_text(encoding="utf-8")
+    act = ResizeMap(section="gate", bottom=1)
+    with pytest.raises(RefusedError) as refused:
+        do(act, text, Stages())
+    assert refused.value.can_anyway
+    done = do(act.model_copy(update={"anyway": True}), text, Stages())
+    assert done.made.stops
+
+
+def test_a_broken_text_takes_only_what_mends_it() -> None:
+    with pytest.raises(RefusedError):
+        do(Put(at="title", value="x"), "title = ", Stages())
+    done = do(Write(text=texts()[0]), "title = ", Stages())
+    assert (done.changed, done.made.stops) == (True, ())
+
+
+def test_a_border_is_moved_with_its_notes() -> None:
+    text = (EXAMPLES[0].parent / "lanterns-on-the-quay.toml").read_text(encoding="utf-8")
+    noted = text.replace('[[borders]]\nfabric = "B"', '# the sea wall\n[[borders]]\nfabric = "B"')
+    moved = do(MoveBorder(place=1, to=0), noted, Stages()).made.text
+    assert [getattr(border, "width", None) for border in design_of(moved).borders] == [5, Fraction(3, 2)]
+    assert '# the sea wall\n[[borders]]\nfabric = "B"' in moved
+
+
+def test_a_map_keeps_its_layout_when_a_word_changes() -> None:
+    text = (EXAMPLES[0].parent / "lanterns-on-the-quay.toml").read_text(encoding="utf-8")
+    at = CellAt(section="centre", row=2, column=1)
+    turned = do(TurnCells(cells=(at,)), text, Stages()).made.text
+    assert turned == text.replace("w1 l1 l0 w2", "w1 l2 l0 w2", 1)

@@ -144,7 +144,8 @@ def test_sewn_pieces_meet_along_the_cuts_without_lying_on_one_another(name: str)
             if len(outlines) > 1:
                 together = shapely.union_all(outlines)
                 assert together.area == pytest.approx(sum(each.area for each in outlines), rel=1e-4)
-                assert together.convex_hull.area == pytest.approx(together.area, rel=1e-4)
+                if draft.cuts:  # a line of one's own may slant, and leave ears
+                    assert together.convex_hull.area == pytest.approx(together.area, rel=1e-4)
 
 
 def moved(data: str, at: tuple[float, ...]) -> shapely.Geometry:

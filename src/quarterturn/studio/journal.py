@@ -52,10 +52,10 @@ class Line:
 
 def read_line(written: bytes) -> Line | None:
     """Return what a line of a file tells; nothing where it is not whole."""
+    told = written[9:-1]
+    if written[-1:] != b"\n" or written[:9] != b"%08x " % zlib.crc32(told):
+        return None
     try:
-        checksum, told = written[:8], written[9:-1]
-        if written[-1:] != b"\n" or int(checksum, 16) != zlib.crc32(told):
-            return None
         facts = json.loads(told[2:])
     except ValueError:
         return None

@@ -28,7 +28,13 @@ def times_made(top: Node) -> dict[Node, int]:
 
 def held_by(node: Node) -> Counter[Node]:
     """Return the nodes that one node holds itself, and how many of each."""
-    return Counter(_held(node))
+    held: dict[int, tuple[Node, int]] = {}
+    for each in _held(node):  # most are the same object, which is told apart without a look inside
+        held[id(each)] = each, held.get(id(each), (each, 0))[1] + 1
+    counts = Counter[Node]()
+    for each, count in held.values():
+        counts[each] += count
+    return counts
 
 
 def _held(node: Node) -> Iterator[Node]:

@@ -6,9 +6,10 @@ Out: the tree of all that is sewn by itself, every piece of cloth of it at its p
 Promise: the picture is drawn from sewn outlines only; it shows what the seams leave, not what was traced.
 """
 
-from quarterturn.setting.arrange import arrange
+from quarterturn.setting.arrange import arrange, lay_out
 from quarterturn.setting.building import build_top
 from quarterturn.setting.closing import Closing, closing_turns
+from quarterturn.setting.curves import Curves
 from quarterturn.setting.fitting import (
     fit_to,
     growth,
@@ -64,6 +65,7 @@ __all__ = [
     "Child",
     "Closing",
     "ClothUse",
+    "Curves",
     "Face",
     "Flow",
     "Frame",
@@ -98,6 +100,7 @@ __all__ = [
     "growth",
     "is_sashing",
     "laid_upright",
+    "lay_out",
     "map_findings",
     "masters_for",
     "mitred_strip",

@@ -55,15 +55,22 @@ def map_findings(design: Design, blocks: Blocks) -> tuple[Finding, ...]:
 
 
 def _words_at_fault(design: Design, blocks: Blocks) -> Iterator[Finding]:
-    mirrored, told = tuple(_mirrored_maps(design)), set()
+    mirrored, told, sound = tuple(_mirrored_maps(design)), set(), set()
     for named in named_cells(design):
         cell = named.cell
-        if isinstance(cell, Cell) and cell.name not in told:
+        if isinstance(cell, Cell) and cell.name not in told and (cell.name, _map_of(named)) not in sound:
             fault = _fault(design, blocks, cell) or _unlaid(design, blocks, named, cell, mirrored)
             if fault:
                 told.add(cell.name)
                 place = Place(named.key, named.detail)
                 yield Finding(fault[0], Severity.STOPS, place, fault[1], fault[2])
+            else:
+                sound.add((cell.name, _map_of(named)))
+
+
+def _map_of(named: NamedCell) -> str:
+    """Return the key of the map in which a cell stands."""
+    return named.key.rpartition(".")[0]
 
 
 def _mirrored_maps(design: Design) -> Iterator[str]:
@@ -117,7 +124,7 @@ def _unlaid(
             f"The pieces of {recipe} have slanting sides, and `{cell.name}` is one of them.",
             remedy,
         )
-    if named.key.rpartition(".")[0] in mirrored and not is_own_mirror_image(unit):
+    if _map_of(named) in mirrored and not is_own_mirror_image(unit):
         sentence = (
             f"The copies of the map are mirrored, and the mirror image of `{cell.name}` is another unit."
         )

@@ -68,6 +68,10 @@ class Panel:
     height: Length
     motifs: tuple[Motif, ...]
 
+    def __hash__(self) -> int:
+        """Return a hash of what is at hand: all that a node holds, which equality compares, may be thousands."""
+        return hash((self.name, self.width, self.height))
+
 
 @dataclass(frozen=True, slots=True)
 class Child:
@@ -102,6 +106,10 @@ class Grid:
     width: Length
     height: Length
 
+    def __hash__(self) -> int:
+        """Return a hash of what is at hand: all that a node holds, which equality compares, may be thousands."""
+        return hash((self.name, self.width, self.height))
+
 
 @dataclass(frozen=True, slots=True)
 class OnPoint:
@@ -133,6 +141,10 @@ class OnPoint:
     width: Length
     height: Length
 
+    def __hash__(self) -> int:
+        """Return a hash of what is at hand: all that a node holds, which equality compares, may be thousands."""
+        return hash((self.name, self.width, self.height))
+
 
 @dataclass(frozen=True, slots=True)
 class Frame:
@@ -162,6 +174,10 @@ class Framed:
     frames: tuple[Frame, ...]
     width: Length
     height: Length
+
+    def __hash__(self) -> int:
+        """Return a hash of what is at hand: all that a node holds, which equality compares, may be thousands."""
+        return hash((self.name, self.width, self.height))
 
 
 Node: TypeAlias = OneUnit | PlainCloth | Panel | Grid | OnPoint | Framed

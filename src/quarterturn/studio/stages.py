@@ -30,6 +30,7 @@ from quarterturn.setting import (
     arrange,
     build_top,
     laid_upright,
+    lay_out,
     map_findings,
     place_all,
 )
@@ -106,7 +107,19 @@ class Key:
         return isinstance(other, Key) and self._hash == other._hash and self._parts == other._parts
 
 
-STAGES = ("made", "blocks", "unlaid", "setting", "bill", "materials", "steps", "checks", "proof", "views")
+STAGES = (
+    "made",
+    "blocks",
+    "unlaid",
+    "lying",
+    "setting",
+    "bill",
+    "materials",
+    "steps",
+    "checks",
+    "proof",
+    "views",
+)
 
 
 class Stages:
@@ -182,14 +195,14 @@ class Made:
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """What lies where in a top; `setting` is None where parts of it do not fit."""
+    """What lies where in a top; where parts of it do not fit their sizes are guesses."""
 
     design: Design
     blocks: Blocks
     top: Node
     units: tuple[PlacedUnit, ...]
     cloths: tuple[PlacedCloth, ...]
-    setting: Setting | None
+    fits: bool
 
 
 class OneSize:
@@ -253,32 +266,37 @@ class OneSize:
         return self.stages.once("setting", self._laid, lambda: arrange(self.laid_design, self.blocks))
 
     @property
+    def lying(self) -> Setting:
+        """Return the top without what meets at its seams: enough for the pieces, the plans and the picture."""
+        return self.stages.once("lying", self._laid, lambda: lay_out(self.laid_design, self.blocks))
+
+    @property
     def drawn(self) -> Drawn:
         """Return all that is drawn of the top, where parts do not fit by sizes that are guesses.
 
         Raises UnmadeError where a word of a map means nothing that can be laid.
         """
         if not self.unlaid:
-            setting = self.setting
-            return Drawn(self.laid_design, self.blocks, setting.top, setting.units, setting.cloths, setting)
+            laid = self.lying
+            return Drawn(self.laid_design, self.blocks, laid.top, laid.units, laid.cloths, fits=True)
         if any(finding.code not in FIT_CODES for finding in self.unlaid):
             raise UnmadeError(locate(self.made.text, self.told(self.unlaid)))
         design = laid_upright(self.design, self.as_written)
         blocks = self._drafted(design)
         top, _ = build_top(design, blocks)
-        return Drawn(design, blocks, top, *place_all(top), None)
+        return Drawn(design, blocks, top, *place_all(top), fits=False)
 
     @property
     def bill(self) -> Bill:
         """Return the masters to make and the pieces to cut."""
         key = (self._laid, _cloths(self.laid_design))
         return self.stages.once(
-            "bill", key, lambda: bill_of_pieces(self.laid_design, self.blocks, self.setting)
+            "bill", key, lambda: bill_of_pieces(self.laid_design, self.blocks, self.lying)
         )
 
     def materials(self, effort: Effort = Effort.PROVED) -> Materials:
         """Return the plans: made again only where the pieces, or how they are bought, are others."""
-        design, setting, bill = self.laid_design, self.setting, self.bill
+        design, setting, bill = self.laid_design, self.lying, self.bill
         sizes = (setting.width, setting.height, design.recipes, design.rejoined)
         bought = (design.making, design.packages, design.selling, design.units)
         key = (PLANNERS[effort], bill, sizes, _cloths(design), bought)

@@ -34,6 +34,15 @@ class MasterFigures(View):
     surplus: int
 
 
+class FlowFigures(View):
+    """Curves followed through the top: rounds that close, circles among them, paths that do not, steps at seams."""
+
+    rounds: int
+    circles: int
+    paths: int
+    steps: int
+
+
 class FiguresView(View):
     """The figures of a size. `settled` is false until they come from the proved plans."""
 
@@ -53,20 +62,17 @@ class FiguresView(View):
     currency: str
     hours: float | None
     steps: int | None
-    flow_rounds: int
-    flow_circles: int
-    flow_paths: int
-    flow_steps: int
+    flow: FlowFigures | None
+    """Where the curves run; it comes with the proved plans."""
 
 
 def figures_view(revision: int, size: OneSize, effort: Effort = Effort.PROVED) -> FiguresView:
     """Return the figures. The quick ones come before the steps are built, and have no hours."""
-    design, setting, materials = size.laid_design, size.setting, size.materials(effort)
+    design, setting, materials = size.laid_design, size.lying, size.materials(effort)
     settled = effort is Effort.PROVED
     tasks = tasks_of(size.steps(effort)) if settled else ()
     hours = hours_of(stage_times(tasks, design.selling.money.minutes)) if settled else None
     costs = costs_of(design, materials)
-    flow = setting.flow
     return FiguresView(
         revision=revision,
         settled=settled,
@@ -84,11 +90,14 @@ def figures_view(revision: int, size: OneSize, effort: Effort = Effort.PROVED) -
         currency=design.house.currency,
         hours=None if hours is None else round(hours, 1),
         steps=len(size.steps(effort).steps) if settled else None,
-        flow_rounds=len(flow.rounds),
-        flow_circles=flow.circles,
-        flow_paths=len(flow.paths),
-        flow_steps=flow.steps,
+        flow=_flow(size) if settled else None,
     )
+
+
+def _flow(size: OneSize) -> FlowFigures:
+    flow = size.setting.flow
+    paths, steps = len(flow.paths), flow.steps
+    return FlowFigures(rounds=len(flow.rounds), circles=flow.circles, paths=paths, steps=steps)
 
 
 def _masters(size: OneSize) -> tuple[MasterFigures, ...]:

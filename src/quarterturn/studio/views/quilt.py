@@ -107,14 +107,14 @@ def quilt_view(revision: int, size: OneSize) -> QuiltView:
     """Return the quilt. Raises UnmadeError where a word of a map means nothing that can be laid."""
     drawn = size.drawn
     places = Places(size.design)
-    names = dict.fromkeys(unit.name for unit in drawn.units)
+    laid = dict.fromkeys(unit.name for unit in drawn.units)
     return QuiltView(
         revision=revision,
-        fits=drawn.setting is not None,
+        fits=drawn.fits,
         width=inches_of(drawn.top.width),
         height=inches_of(drawn.top.height),
         seam=inches_of(drawn.design.making.seam),
-        units={name: unit_view(drawn.design, drawn.blocks, name) for name in names},
+        units=_unlaid(size, laid) | {name: unit_view(drawn.design, drawn.blocks, name) for name in laid},
         placed=tuple(_placed(unit, places) for unit in drawn.units),
         cloths=tuple(
             ClothView(what=c.what, section=c.section, fabric=c.fabric, path=path_data(c.region))
@@ -123,6 +123,18 @@ def quilt_view(revision: int, size: OneSize) -> QuiltView:
         boxes=tuple(_box(node, places) for node in place_nodes(drawn.top)),
         binding=BindingView(fabric=drawn.design.binding_fabric, depth=inches_of(drawn.design.making.seam)),
     )
+
+
+def _unlaid(size: OneSize, laid: Container[str]) -> dict[str, UnitView]:
+    """Return the units that a map could hold and that do not lie in the top, so that they can be painted."""
+    design, blocks = size.design, size.as_written
+    names = (
+        unit_name(way.code, unit.quarter)
+        for way in design.colourways
+        for unit in blocks.units(way.recipe)
+        if unit.is_rectangle
+    )
+    return {name: unit_view(design, blocks, name) for name in names if name not in laid}
 
 
 def unit_view(design: Design, blocks: Blocks, name: str) -> UnitView:

@@ -6,8 +6,10 @@ Out: a `QuiltView` in inches, x to the right and y down, the origin inside the b
 
 from __future__ import annotations
 
+from collections.abc import Container
+
 from quarterturn.blocks import Blocks
-from quarterturn.design import Design, code_of_unit, quarter_of_unit
+from quarterturn.design import Design, code_of_unit, quarter_of_unit, unit_name
 from quarterturn.setting import NodeKind, PlacedNode, PlacedUnit, place_nodes
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import Matrix, View, inches_of, matrix, path_data

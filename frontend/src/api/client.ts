@@ -1,13 +1,20 @@
 /** The way to the server. Every request brings the token of this run; a fault is told in the server's own sentence. */
-import type { Act, Fault, FiguresView, Outcome, PaperView, QuiltView } from "./shapes";
+import type { Act, FiguresView, Outcome, PaperView, QuiltView, Refused, StartView } from "./shapes";
 
-/** The token stands in the address at the first visit, and is kept for as long as this window lives. */
+const KEPT = "studio-token";
+
+/**
+ * The address of the first visit ends in `#token=…`, and may name a design to open. The token is kept for as long as this
+ * window lives, and taken out of the address, so that none is left in a history or a bookmark.
+ */
 function readToken(): string {
-  if (typeof document === "undefined") return "";
-  const told = document.querySelector<HTMLMetaElement>('meta[name="studio-token"]')?.content;
-  const asked = new URLSearchParams(location.search).get("token");
-  const token = told ?? asked ?? sessionStorage.getItem("studio-token") ?? "";
-  sessionStorage.setItem("studio-token", token);
+  if (typeof location === "undefined") return "";
+  const told = new URLSearchParams(location.hash.replace(/^#\/?/, ""));
+  const token = told.get("token");
+  if (token === null) return sessionStorage.getItem(KEPT) ?? "";
+  sessionStorage.setItem(KEPT, token);
+  const design = told.get("design");
+  history.replaceState(null, "", design ? `#/design/${encodeURIComponent(design)}/quilt` : "#/");
   return token;
 }
 
@@ -17,20 +24,20 @@ const token = readToken();
 export class RefusedError extends Error {
   constructor(
     readonly status: number,
-    readonly fault: Fault,
+    readonly fault: Refused,
   ) {
     super([fault.detail, fault.remedy].filter(Boolean).join(" "));
   }
 }
 
-async function faultOf(answer: Response): Promise<Fault> {
+async function faultOf(answer: Response): Promise<Refused> {
   try {
     const told = (await answer.json()) as { detail: unknown };
-    if (typeof told.detail === "string") return told as Fault;
+    if (typeof told.detail === "string") return told as Refused;
   } catch {
     // What is no JSON has no sentence of ours in it.
   }
-  return { detail: `${answer.status} ${answer.statusText}` };
+  return { detail: `${answer.status} ${answer.statusText}`, remedy: "", can_anyway: false, findings: [] };
 }
 
 export async function ask<T>(method: string, path: string, body?: unknown): Promise<T> {
@@ -57,6 +64,11 @@ export function address(path: string, query: Record<string, string | number> = {
 
 const of = (id: string): string => `/designs/${encodeURIComponent(id)}`;
 
+export const beginnings = {
+  start: () => get<StartView>("/start"),
+  picture: (of: Record<string, string>) => address("/picture", of),
+};
+
 export const designs = {
   open: (what: Record<string, unknown>) => post<{ id: string }>("/designs", what),
   paper: (id: string) => get<PaperView>(of(id)),
@@ -65,7 +77,8 @@ export const designs = {
   act: (id: string, revision: number, act: Act) => post<Outcome>(`${of(id)}/acts`, { revision, act }),
   undo: (id: string, revision: number) => post<Outcome>(`${of(id)}/undo`, { revision }),
   redo: (id: string, revision: number) => post<Outcome>(`${of(id)}/redo`, { revision }),
-  save: (id: string, path?: string) => post<unknown>(`${of(id)}/save`, path === undefined ? {} : { path }),
+  save: (id: string, path: string | null = null, replace = false) =>
+    post<PaperView>(`${of(id)}/save`, { path, replace }),
   keep: (id: string, revision: number, keep: "ours" | "theirs") => post<Outcome>(`${of(id)}/outside`, { revision, keep }),
   duplicate: (id: string, path: string) => post<{ id: string }>(`${of(id)}/duplicate`, { path }),
   close: (id: string) => post<unknown>(`${of(id)}/close`),

@@ -1,11 +1,10 @@
 /** The records that the server sends, by their names in its OpenAPI. */
 import type { components } from "./types";
 
-type Schemas = components["schemas"];
+export type Schemas = components["schemas"];
 export type QuiltView = Schemas["QuiltView"];
 export type UnitView = Schemas["UnitView"];
 export type PlacedView = Schemas["PlacedView"];
-export type ClothView = Schemas["ClothView"];
 export type BoxView = Schemas["BoxView"];
 export type FiguresView = Schemas["FiguresView"];
 export type FindingView = Schemas["FindingView"];
@@ -13,40 +12,13 @@ export type FabricView = Schemas["FabricView"];
 export type ColourwayView = Schemas["ColourwayView"];
 export type KindView = Schemas["KindView"];
 export type SectionView = Schemas["SectionView"];
-export type RecipeName = Schemas["RecipeName"];
-export type PaperFacts = Schemas["PaperFacts"];
+export type BorderName = Schemas["BorderName"];
+export type PaperView = Schemas["PaperView"];
+export type StartView = Schemas["StartView"];
+export type Outcome = Schemas["Outcome"];
+/** Why a request is refused, and what to do instead. */
+export type Refused = Schemas["Refused"];
 
-/** All acts, as the server takes them: a name, and the arguments that it asks for. */
-export interface Act {
-  name: string;
-  [argument: string]: unknown;
-}
-
-/** The design as it stands on the desk: what its text says, and what became of its file. */
-export interface PaperView extends PaperFacts {
-  id: string;
-  revision: number;
-  path: string | null;
-  saved: boolean;
-  outside: boolean;
-  can_undo: boolean;
-  can_redo: boolean;
-  undo_of: string | null;
-  redo_of: string | null;
-}
-
-/** What an act came to; the page has the words for its facts. */
-export interface Outcome {
-  revision: number;
-  changed: boolean;
-  act: string;
-  facts: Record<string, string | number>;
-}
-
-export interface Fault {
-  detail: string;
-  remedy?: string;
-  revision?: number;
-  line?: number | null;
-  column?: number | null;
-}
+/** An act with its arguments, as the server takes it; what has a default may be left out. */
+export type Act = Loose<Schemas["ActOrder"]["act"]>;
+type Loose<T> = T extends { name: string } ? Pick<T, "name"> & Partial<Omit<T, "name">> : never;

@@ -6,6 +6,9 @@ import type { BoxView, PlacedView, QuiltView } from "$/api/shapes";
 import { boxOf, inverse, moved, then, turnedInPlace, type Matrix, type Point } from "./motion";
 import { wordOf } from "./words";
 
+/** The name of the section that is the whole. */
+export const ROOT = "centre";
+
 export interface Cell {
   section: string;
   row: number;
@@ -46,7 +49,7 @@ export function keyOf(cell: Cell): string {
   return `${cell.section}/${cell.row}/${cell.column}`;
 }
 
-/** Return how many sections in a cell of a section at depth 1, such as the root, lies. */
+/** How deep each section lies in others. */
 type Depths = Map<string, number>;
 
 function spotOfUnit(view: QuiltView, placed: PlacedView, index: number, depths: Depths): Spot | null {
@@ -84,8 +87,8 @@ function spot(
 
 /** Return how deep each section lies in others, by the words of all maps; the root is 0. */
 export function depthsOf(words: ReadonlyMap<string, readonly (readonly string[])[]>): Depths {
-  const depths: Depths = new Map([["centre", 0]]);
-  const queue = ["centre"];
+  const depths: Depths = new Map([[ROOT, 0]]);
+  const queue = [ROOT];
   for (let name = queue.shift(); name !== undefined; name = queue.shift()) {
     for (const text of (words.get(name) ?? []).flat()) {
       const word = wordOf(text);
@@ -119,6 +122,15 @@ export function drawnAt(place: Spot, width: number, height: number, turn: number
 export function holds(place: Spot, point: Point): boolean {
   const [x, y] = moved(inverse(place.frame), point);
   return x >= 0 && y >= 0 && x <= place.width && y <= place.height;
+}
+
+/** Return the outline of a place in the window, as the data of a path. */
+export function outline(place: Spot, look: { scale: number; x: number; y: number }): string {
+  const corners = ([[0, 0], [1, 0], [1, 1], [0, 1]] as const).map(([x, y]) => {
+    const [px, py] = moved(place.frame, [x * place.width, y * place.height]);
+    return `${(look.x + px * look.scale).toFixed(1)} ${(look.y + py * look.scale).toFixed(1)}`;
+  });
+  return `M${corners.join("L")}z`;
 }
 
 /** Finds places by a point, quickly: they are kept in squares of a grid. */

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Container
 
+from collections.abc import Container
+
 from quarterturn.blocks import Blocks
 from quarterturn.design import Design, code_of_unit, quarter_of_unit, unit_name
 from quarterturn.setting import NodeKind, PlacedNode, PlacedUnit, place_nodes

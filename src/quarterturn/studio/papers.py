@@ -99,7 +99,6 @@ class Paper:
             done = do(act, self._known.history.text, self.stages)
             if not done.changed:
                 return Result(self._now.revision, False, done.act, done.facts)
-            self._check_letters(done.made.text)
             self._do(done.act, done.made.text)
             return Result(self._now.revision, True, done.act, done.facts)
 
@@ -215,15 +214,6 @@ class Paper:
     def _check(self, revision: int) -> None:
         if revision != self._known.history.revision:
             raise StaleError(self._known.history.revision)
-
-    @staticmethod
-    def _check_letters(text: str) -> None:
-        try:
-            text.encode()
-        except UnicodeEncodeError as error:
-            raise Refusal(
-                "This holds half a letter, which no file can.", "Write it with whole ones."
-            ) from error
 
     def _do(self, act: str, text: str) -> None:
         """Write a step down, and then do it."""

@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 import shapely
+import shapely.affinity
 from PIL import Image
 
 from quarterturn.design import BEDS, Cell, Finding, Place, Severity, read_design
@@ -195,6 +196,31 @@ def test_the_film_shows_every_step_and_ends_in_the_picture(name: str) -> None:
 
 
 @each_example
+def test_every_piece_is_seen_in_the_quilt_or_lies_behind_it(name: str) -> None:
+    size = sized(name)
+    quilt, cutting = views.quilt_view(1, size), views.cutting_view(1, size.made, size, all_sizes=False)
+    for plan in cutting.plans:
+        for piece in plan.pieces:
+            marks = piece.marks
+            assert marks.colourways or marks.cloths or marks.binding or marks.backing
+            assert all(quilt.cloths[number].fabric == plan.letter for number in marks.cloths)
+
+
+@each_example
+def test_a_curve_that_flows_is_drawn_piece_by_piece(name: str) -> None:
+    size = sized(name)
+    quilt, seams = views.quilt_view(1, size), views.seams_view(1, size)
+    passed = [
+        (unit, number)
+        for trail in seams.trails
+        for unit, number in zip(trail.units, trail.numbers, strict=True)
+    ]
+    assert len(set(passed)) == len(passed)
+    assert len(passed) == sum(len(seams.curves[placed.unit]) for placed in quilt.placed)
+    assert all(seams.curves[quilt.placed[unit].unit][number].startswith("M ") for unit, number in passed)
+
+
+@each_example
 def test_seams_lie_where_both_units_are(name: str) -> None:
     size = sized(name)
     seams = views.seams_view(1, size)
@@ -373,3 +399,36 @@ def test_examples_are_told_by_title_and_their_pictures_drawn() -> None:
     assert all(each.title for each in start.examples)
     made: Made = MADE[next(iter(texts))]
     assert views.picture_svg(made.size()).startswith("<svg ")
+
+
+@each_example
+def test_a_ring_of_borders_is_called_as_its_cells_are(name: str) -> None:
+    size = sized(name)
+    rings = [box.name for box in views.quilt_view(1, size).boxes if box.kind == "border"]
+    assert len(rings) >= len(size.design.borders) > 0 or not rings
+    assert {f"border {k} of centre" for k in range(1, len(size.design.borders) + 1)} <= set(rings)
+
+
+def test_a_coping_that_brings_nothing_takes_no_number_from_the_border_round_it() -> None:
+    coping = "[[borders]]\nkind = 'coping'\nfabric = 'C'\nto = [10, 6]\n\n"
+    made = Stages().at(ROUNDS.replace("[[borders]]", f"{coping}[[borders]]"))
+    rings = [box.name for box in views.quilt_view(1, made.size()).boxes if box.kind == "border"]
+    assert rings == ["border 2 of centre"]
+
+
+@each_example
+def test_rejoined_curves_meet_on_the_seams_of_the_sewn_pieces(name: str) -> None:
+    """Where two sewn pieces meet and a curve is rejoined, both have the place on their edge."""
+    for draft in views.blocks_view(1, MADE[name]).drafts:
+        sewn = draft.sewn
+        outlines = [
+            shapely.affinity.affine_transform(
+                as_polygon(Region((read_path_data(sewn.units[piece.unit].outline)[0].path(),))),
+                [piece.sewn_at[k] for k in (0, 2, 1, 3, 4, 5)],
+            )
+            for piece in sewn.pieces
+        ]
+        for meeting in sewn.meetings:
+            near = [shapely.Point(meeting.at).distance(each.boundary) for each in outlines]
+            assert sum(distance < 0.02 for distance in near) >= 2
+        assert max((each.peak for each in sewn.meetings), default=0) == pytest.approx(sewn.peak)

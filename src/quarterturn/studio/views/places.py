@@ -20,6 +20,8 @@ from quarterturn.design import (
     StraightSet,
     sources,
 )
+from quarterturn.pieces import held_by
+from quarterturn.setting import Framed, Node, frames_of
 
 _BORDER = re.compile(r"border (\d+) of (.+)")
 
@@ -41,8 +43,9 @@ class Spot:
 class Places:
     """The maps of a design as its file writes them."""
 
-    def __init__(self, design: Design) -> None:
+    def __init__(self, design: Design, top: Node | None = None) -> None:
         self.design = design
+        self._framed = framed_sections(top) if top else {}
         self._settings = {section.name: section.setting for section in design.sections}
         self._sources = cache(self._laid)
 
@@ -69,6 +72,26 @@ class Places:
             return Spot(name, row, column, Source(row, column, 0))
         return None
 
+    def border(self, ring: str) -> str | None:
+        """Return how a cell's address names a border by its ring, `border 1 of top`; None for what is none."""
+        found = _BORDER.fullmatch(ring)
+        if found is None:
+            return None
+        section = found[2]
+        named = ROOT if section == TOP else written_name(section)
+        return border_name(named, self._border_index(int(found[1]), section))
+
+    def _border_index(self, number: int, section: str) -> int:
+        """Return which border of the file the nth ring from the inside is, from 0.
+
+        A coping that has nothing to bring has no ring, which only the tree of the top tells.
+        """
+        framed = self._framed.get(section)
+        if framed is None:
+            return number - 1
+        frames = frames_of(framed, self.borders(section))
+        return [index for index, frame in enumerate(frames) if frame is not None][number - 1]
+
     def _laid(self, name: str) -> tuple[tuple[Source, ...], ...]:
         setting = self.setting(name)
         assert isinstance(setting, StraightSet)
@@ -77,8 +100,8 @@ class Places:
 
     def _corner(self, number: int, section: str, column: int) -> Spot | None:
         named = ROOT if section == TOP else written_name(section)
-        index = border_index(self.borders(section), number)
-        if index is None or not isinstance(self.borders(section)[index], PiecedBorder):
+        index = self._border_index(number, section)
+        if not isinstance(self.borders(section)[index], PiecedBorder):
             return None
         return Spot(border_name(named, index), 0, 0, Source(0, 0, column % 4))
 
@@ -88,12 +111,19 @@ def border_name(section: str, index: int) -> str:
     return f"border {index + 1} of {section}"
 
 
-def border_index(borders: tuple[AnyBorder, ...], number: int) -> int | None:
-    """Return which border of the file the nth that lies there is, counted from 1 and from 0.
-
-    They are the same unless a coping has nothing to bring, which has no ring; then the place is not told.
-    """
-    return number - 1 if number <= len(borders) else None
+def framed_sections(top: Node) -> dict[str, Framed]:
+    """Return each section that has borders, by its name in the tree."""
+    found: dict[str, Framed] = {}
+    waiting, seen = [top], set[int]()
+    while waiting:
+        node = waiting.pop()
+        if id(node) in seen:
+            continue
+        seen.add(id(node))
+        if isinstance(node, Framed):
+            found[node.name] = node
+        waiting += held_by(node)
+    return found
 
 
 def written_name(section: str) -> str:

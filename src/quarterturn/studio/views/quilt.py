@@ -8,8 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Container
 
-from collections.abc import Container
-
 from quarterturn.blocks import Blocks
 from quarterturn.design import Design, code_of_unit, quarter_of_unit, unit_name
 from quarterturn.setting import NodeKind, PlacedNode, PlacedUnit, place_nodes
@@ -110,7 +108,7 @@ class QuiltView(View):
 def quilt_view(revision: int, size: OneSize) -> QuiltView:
     """Return the quilt. Raises UnmadeError where a word of a map means nothing that can be laid."""
     drawn = size.drawn
-    places = Places(size.design)
+    places = Places(size.design, drawn.top)
     laid = dict.fromkeys(unit.name for unit in drawn.units)
     return QuiltView(
         revision=revision,
@@ -179,7 +177,7 @@ def _box(node: PlacedNode, places: Places) -> BoxView:
     spot = places.spot(node.holder, node.row, node.column) if held else None
     return BoxView(
         kind=node.kind.value,
-        name=node.name,
+        name=places.border(node.name) or node.name,
         copy_number=node.copy,
         holder=spot.section if spot else node.holder,
         cell=(spot.row, spot.column) if spot else None,

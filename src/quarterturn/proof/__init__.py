@@ -8,7 +8,7 @@ Promise: a check calculates anew and never asks the stage it checks; the rehears
 from quarterturn.proof.check import CHECKS, check_pattern
 from quarterturn.proof.checks.layers import SeamLayers, cut_away_of, seam_layers
 from quarterturn.proof.model import Check, Pattern
-from quarterturn.proof.proving import ACCEPTED, Proof, prove, supplies_of
+from quarterturn.proof.proving import ACCEPTED, Proof, compare_top, prove, supplies_of
 from quarterturn.proof.sizing import (
     Suggestion,
     border_depths,
@@ -32,6 +32,7 @@ __all__ = [
     "border_depths",
     "changes_of",
     "check_pattern",
+    "compare_top",
     "cut_away_of",
     "finding_lines",
     "findings_text",

@@ -65,7 +65,11 @@ def _bought(materials: Materials, key: str) -> Length:
 
 def prove(pattern: Pattern) -> Proof:
     """Carry out the steps of a pattern with what its shopping list buys, and compare the top with its picture."""
-    rehearsal = rehearse(supplies_of(pattern), pattern.steps)
+    return compare_top(pattern, rehearse(supplies_of(pattern), pattern.steps))
+
+
+def compare_top(pattern: Pattern, rehearsal: Rehearsal) -> Proof:
+    """Return what a rehearsal of a pattern came to: its failures, or how far its top is from the picture."""
     findings = [_failed(failure.step, failure.sentence) for failure in rehearsal.failures]
     if findings:
         return Proof(rehearsal, 0.0, 0.0, tuple(findings))

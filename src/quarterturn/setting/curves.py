@@ -27,12 +27,14 @@ class CurvePiece:
     """An edge of a shape from one side of a unit to another, in the unit's frame.
 
     `ends` are its first and last point; there are none where it closes inside the unit. `circular` tells whether it is
-    one arc about the corner between its two sides, which seams may have drawn away from the arc's centre.
+    one arc about the corner between its two sides, which seams may have drawn away from the arc's centre. `drawn` is
+    what a drawing shows of it.
     """
 
     ends: tuple[Point, ...]
     length: float
     circular: bool
+    drawn: tuple[Run, ...]
 
 
 def curve_pieces(unit: Unit) -> tuple[CurvePiece, ...]:
@@ -43,7 +45,7 @@ def curve_pieces(unit: Unit) -> tuple[CurvePiece, ...]:
         return (run for path in layer.region.paths for run in _runs(unit, path, seam))
 
     return tuple(
-        CurvePiece(edge.ends, edge.length, bool(edge.run) and _is_quarter_circle(unit, edge.run))
+        CurvePiece(edge.ends, edge.length, bool(edge.run) and _is_quarter_circle(unit, edge.run), edge.drawn)
         for edge in seen_edges(unit, runs)
     )
 

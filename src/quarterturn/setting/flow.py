@@ -41,11 +41,14 @@ class Network:
         self.home: list[int] = []
         """The unit of each piece that has ends."""
         self.drawn: list[CurvePiece] = []
+        self.numbers: list[int] = []
+        """Which piece of its unit each is."""
         for index, (name, _) in enumerate(units):
-            pieces = [piece for piece in curves.pieces(name) if piece.ends]
+            pieces = [(k, piece) for k, piece in enumerate(curves.pieces(name)) if piece.ends]
             self.first.append(2 * len(self.home))
             self.home += [index] * len(pieces)
-            self.drawn += pieces
+            self.numbers += [k for k, _ in pieces]
+            self.drawn += [piece for _, piece in pieces]
         self.partner = [NONE] * (2 * len(self.home))
         """The end into which each end goes on."""
         self.stepping: dict[int, int] = {}
@@ -126,9 +129,9 @@ class Network:
     def rounds(self) -> Iterator[Trail]:
         """Follow every curve that closes: through several units, or inside one."""
         alone = [
-            (index, Trail((index,), piece.length, (), circle=False))
+            (index, Trail((index,), (number,), piece.length, (), circle=False))
             for index, (name, _) in enumerate(self.units)
-            for piece in self.curves.pieces(name)
+            for number, piece in enumerate(self.curves.pieces(name))
             if not piece.ends
         ]
         found = [*alone, *((trail.units[0], trail) for trail in self._rounds_of_several())]
@@ -162,7 +165,7 @@ class Network:
         units = tuple(self.home[piece] for piece in pieces)
         length = sum(self.drawn[piece].length for piece in pieces)
         circle = not stops and len(pieces) == 4 and all(self.drawn[piece].circular for piece in pieces)
-        return Trail(units, length, stops, circle)
+        return Trail(units, tuple(self.numbers[piece] for piece in pieces), length, stops, circle)
 
     def side_of(self, end: int) -> Side | None:
         """Return the side of its unit on which an end lies; None in a corner, or inside the unit."""

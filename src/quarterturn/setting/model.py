@@ -149,6 +149,8 @@ class Trail:
 
     units: tuple[int, ...]
     """Places in `Setting.units`, one for each piece, in the order in which they are passed."""
+    numbers: tuple[int, ...]
+    """Which of its unit's pieces each is."""
     length: float
     """As sewn, in inches."""
     stops: tuple[Stop, ...]

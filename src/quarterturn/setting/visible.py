@@ -28,6 +28,8 @@ Run = tuple[Segment, ...]
 
 _FINE = 1e-4
 """Edges are hidden to within this, in inches."""
+_DRAWN = 2e-3
+"""How far a stretch that is drawn may lie off the true one, in inches."""
 MEETS_WITHIN = 1 / 32
 """Edges nearer than this at a seam inside the unit go on as one (as at the seams between units)."""
 
@@ -42,6 +44,8 @@ class Edge:
     ends: tuple[Point, ...]
     length: float
     run: Run
+    drawn: tuple[Run, ...]
+    """What is seen of it, for a drawing: stretches of which only a part is seen are chords as close as `_DRAWN`."""
 
 
 def is_ground(layer: Layer) -> bool:
@@ -83,7 +87,7 @@ def _seen(run: Run, above: Sequence[Region]) -> Iterator[Edge]:
     length = sum(segment.length() for segment in run)
     box = path_bounds(Path(run))
     over = [region for region in above if _overlap(box, region_bounds(region))]
-    whole = Edge(() if abs(start - end) < 10 * EPSILON else (start, end), length, run)
+    whole = Edge(() if abs(start - end) < 10 * EPSILON else (start, end), length, run, (run,))
     if not over:
         yield whole
         return
@@ -96,7 +100,13 @@ def _seen(run: Run, above: Sequence[Region]) -> Iterator[Edge]:
     for part in shapely.get_parts(shapely.line_merge(rest)):
         if part.length > _FINE:
             first, last = (_snapped(complex(*part.coords[k]), (start, end)) for k in (0, -1))
-            yield Edge(() if abs(first - last) < EPSILON else (first, last), float(part.length), ())
+            ends = () if abs(first - last) < EPSILON else (first, last)
+            yield Edge(ends, float(part.length), (), (_chords(part.simplify(_DRAWN).coords),))
+
+
+def _chords(points: Sequence[Sequence[float]]) -> Run:
+    corners = [complex(x, y) for x, y in points]
+    return tuple(Line(a, b) for a, b in itertools.pairwise(corners))
 
 
 def _overlap(a: Bounds, b: Bounds) -> bool:
@@ -114,10 +124,10 @@ def _joined(edges: list[Edge], seam: StraightLine) -> list[Edge]:
         (i, at), (j, other) = pair
         one = left[i]
         if i == j:
-            left[i] = Edge((), one.length, ())
+            left[i] = Edge((), one.length, (), one.drawn)
             continue
         rest = (*(p for p in one.ends if p != at), *(p for p in left[j].ends if p != other))
-        left[i] = Edge(rest, one.length + left[j].length, ())
+        left[i] = Edge(rest, one.length + left[j].length, (), one.drawn + left[j].drawn)
         del left[j]
     return left
 

@@ -24,7 +24,7 @@ from quarterturn.studio.acts import RefusedError
 from quarterturn.studio.guard import TOKEN, Guard, Keys
 from quarterturn.studio.page_files import page
 from quarterturn.studio.refusals import Refusal, StaleError, reason
-from quarterturn.studio.routes import beginning, bringing, publishing, rooms, writing
+from quarterturn.studio.routes import beginning, bringing, publishing, rehearsing, rooms, writing
 from quarterturn.studio.routes.asked import Refused
 from quarterturn.studio.stages import UnmadeError
 from quarterturn.studio.uploads import Limit
@@ -48,7 +48,7 @@ REFUSALS: Mapping[int | str, dict[str, object]] = {
         500: "A fault of the program.",
     }.items()
 }
-ROUTES = (beginning, writing, rooms, bringing, publishing)
+ROUTES = (beginning, writing, rooms, rehearsing, bringing, publishing)
 
 
 def make_app(studio: Studio, keys: Keys, built: Path) -> ASGIApp:

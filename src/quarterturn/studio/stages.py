@@ -20,7 +20,8 @@ from quarterturn.design import Design, Finding, Reading, locate, read_design, to
 from quarterturn.materials import Materials, plan_materials
 from quarterturn.pieces import Bill, bill_of_pieces
 from quarterturn.pipeline import Job
-from quarterturn.proof import Pattern, Proof, check_pattern, prove
+from quarterturn.proof import Pattern, Proof, check_pattern, compare_top, prove
+from quarterturn.proof.rehearsal import Rehearsal
 from quarterturn.setting import (
     FIT_CODES,
     Node,
@@ -39,6 +40,8 @@ from quarterturn.steps import Steps, build_steps
 T = TypeVar("T")
 KEEP = 12
 """Results of a stage that are kept: the sizes of a design, and what undo goes back to."""
+FILMS = 2
+"""Films that are kept: one holds all that was ever made on the table."""
 
 
 class Effort(enum.Enum):
@@ -117,6 +120,7 @@ STAGES = (
     "materials",
     "steps",
     "checks",
+    "film",
     "proof",
     "views",
 )
@@ -126,7 +130,7 @@ class Stages:
     """The stages of one open design over all its edits."""
 
     def __init__(self) -> None:
-        self._memos = {stage: Memo() for stage in STAGES}
+        self._memos = {stage: Memo(FILMS if stage == "film" else KEEP) for stage in STAGES}
         self.runs: dict[str, int] = dict.fromkeys(STAGES, 0)
         """How often each stage was really run."""
 
@@ -324,6 +328,14 @@ class OneSize:
     def proof(self) -> Proof:
         """Return what the rehearsal finds."""
         return self.stages.once("proof", self._whole, lambda: prove(self.pattern()))
+
+    def film(self, make: Callable[[], T]) -> T:
+        """Return the film of the rehearsal, made by a view, kept while the design stays."""
+        return self.stages.once("film", self._whole, make)
+
+    def prove_by(self, rehearsal: Rehearsal) -> Proof:
+        """Return what the rehearsal finds, from one that has been carried out."""
+        return self.stages.once("proof", self._whole, lambda: compare_top(self.pattern(), rehearsal))
 
     @cached_property
     def _whole(self) -> Key:

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from quarterturn.studio.desk import Desk
 from quarterturn.studio.publishing import Press
+from quarterturn.studio.rehearsing import Rehearsals
 from quarterturn.studio.ticks import Ticks
 from quarterturn.studio.working import Worker
 
@@ -19,6 +20,7 @@ class Studio:
     desk: Desk
     worker: Worker
     press: Press
+    rehearsals: Rehearsals
     ticks: Ticks
     ticking: threading.Lock
 
@@ -30,6 +32,7 @@ class Studio:
     def stop(self) -> None:
         """Let go of everything, when all of it is on the disk."""
         self.press.stop()
+        self.rehearsals.stop()
         self.worker.stop()
         self.desk.stop()
 
@@ -37,4 +40,4 @@ class Studio:
 def open_studio(state: Path) -> Studio:
     """Return a studio that keeps what it must find again in a folder. Raises OSError."""
     worker = Worker()
-    return Studio(Desk(state, worker.soon), worker, Press(), Ticks(state), threading.Lock())
+    return Studio(Desk(state, worker.soon), worker, Press(), Rehearsals(), Ticks(state), threading.Lock())

@@ -9,6 +9,7 @@ from quarterturn.measure import Length, show_cloth, show_length, show_plain
 from quarterturn.publish.wording import cutting_advice, plan_line
 from quarterturn.studio.stages import Effort, Made, OneSize
 from quarterturn.studio.views.figures import FiguresView, figures_view
+from quarterturn.studio.views.marks import MarksView, marks_of
 from quarterturn.studio.views.model import LengthView, View, inches_of
 
 
@@ -36,6 +37,14 @@ class StripView(View):
     said: str
 
 
+class RunCutView(View):
+    """Equal pieces that are cut from a run of strips."""
+
+    label: str
+    count: int
+    length: str
+
+
 class RunView(View):
     """Strips joined end to end, and what is cut from the run."""
 
@@ -45,11 +54,11 @@ class RunView(View):
     method: str
     length: LengthView
     height: LengthView
-    pieces: tuple[str, ...]
+    pieces: tuple[RunCutView, ...]
 
 
 class PieceView(View):
-    """A piece of the bill: what it is for, its size as cut and how many are cut."""
+    """A piece of the bill: what it is for, its size as cut, how many are cut, and where it is seen in the quilt."""
 
     label: str
     name: str
@@ -58,6 +67,7 @@ class PieceView(View):
     count: int
     spare: int
     used_for: str
+    marks: MarksView
 
 
 class PlanView(View):
@@ -246,13 +256,14 @@ def _runs(size: OneSize, plan: ClothPlan) -> Iterator[RunView]:
             length=_length(size, run.length),
             height=_length(size, run.height),
             pieces=tuple(
-                f"({cut.count}) {cut.piece} {show_length(cut.along, units)}" for cut in run.crosscuts
+                RunCutView(label=cut.piece, count=cut.count, length=show_length(cut.along, units))
+                for cut in run.crosscuts
             ),
         )
 
 
 def _pieces(size: OneSize, letter: str) -> Iterator[PieceView]:
-    units = size.design.units
+    units, marks = size.design.units, size.once("marks", lambda: marks_of(size))
     for piece in size.bill.of_fabric(letter):
         yield PieceView(
             label=piece.label,
@@ -262,6 +273,7 @@ def _pieces(size: OneSize, letter: str) -> Iterator[PieceView]:
             count=piece.count,
             spare=piece.spare,
             used_for=piece.used_for,
+            marks=marks[piece.label],
         )
 
 

@@ -5,7 +5,7 @@ The steps are carried out once by the rehearsal itself; a frame is drawn when it
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from quarterturn.geometry import Path, path_bounds
@@ -46,22 +46,18 @@ class GoodView(View):
     layers: tuple[LayerView, ...]
 
 
-class OnTable(View):
-    """So many things of a label that lie on the table."""
-
-    label: str
-    count: int
-
-
 class FrameView(View):
-    """A step of the film. `failed` says why it could not be done; nothing where it was."""
+    """A step of the film: what it takes up and lays down, and what lies on the table when it is done.
+
+    `failed` says why it could not be done; nothing where it was.
+    """
 
     revision: int
     step: StepName
     said: tuple[str, ...]
     uses: tuple[GoodView, ...]
     makes: tuple[GoodView, ...]
-    table: tuple[OnTable, ...]
+    table: tuple[GoodView, ...]
     cloth_left: dict[str, str]
     web_left: str
     failed: str
@@ -98,7 +94,16 @@ class Film:
     shots: tuple[Shot, ...]
 
 
-def film_of(pattern: Pattern) -> Film:
+Told = Callable[[int], None]
+"""Is told how many steps have been done."""
+
+
+def film_of(size: OneSize, told: Told = lambda done: None) -> Film:
+    """Return the film of a size: carried out once, and told as it goes. What `told` raises ends it."""
+    return size.film(lambda: _shot(size.pattern(), told))
+
+
+def _shot(pattern: Pattern, told: Told) -> Film:
     """Carry out the steps, and keep what each makes."""
     shots: list[Shot] = []
 
@@ -106,6 +111,7 @@ def film_of(pattern: Pattern) -> Film:
         made = {product.label: table.good(product.label) for product in step.makes}
         goods = {label: good for label, good in made.items() if good is not None}
         shots.append(Shot(goods, table.left(), table.cloth_left(), table.web_left()))
+        told(len(shots))
 
     rehearsal = rehearse(supplies_of(pattern), pattern.steps, watch)
     return Film(pattern, rehearsal, tuple(shots))
@@ -113,7 +119,7 @@ def film_of(pattern: Pattern) -> Film:
 
 def film_view(revision: int, size: OneSize) -> FilmView:
     """Return the list of steps, and what the whole rehearsal came to."""
-    pattern, proof = size.pattern(), size.proof
+    pattern, proof = size.pattern(), size.prove_by(film_of(size).rehearsal)
     return FilmView(
         revision=revision,
         steps=tuple(_name(step, pattern) for step in pattern.steps.steps),
@@ -127,7 +133,7 @@ def film_view(revision: int, size: OneSize) -> FilmView:
 
 def frame_view(revision: int, size: OneSize, number: int) -> FrameView:
     """Return a step by its number, from 1. Raises IndexError where there is none."""
-    film = size.once("film", lambda: film_of(size.pattern()))
+    film = film_of(size)
     pattern, units = film.pattern, size.design.units
     if not 1 <= number <= len(pattern.steps.steps):
         raise IndexError(number)
@@ -150,7 +156,7 @@ def frame_view(revision: int, size: OneSize, number: int) -> FrameView:
             for product in step.makes
             if number <= len(film.shots) and (good := film.shots[number - 1].makes.get(product.label))
         ),
-        table=tuple(OnTable(label=label, count=count) for label, count in shot.table.items()),
+        table=tuple(_lying(size, film, done)),
         cloth_left={letter: show_length(left, units) for letter, left in shot.cloth.items()},
         web_left=show_length(shot.web, units),
         failed=failed,
@@ -163,6 +169,13 @@ def _before(film: Film, label: str, number: int) -> Good | None:
         if label in shot.makes:
             return shot.makes[label]
     return None
+
+
+def _lying(size: OneSize, film: Film, done: int) -> Iterator[GoodView]:
+    """Yield what lies on the table when so many steps are done."""
+    for label, count in film.shots[done - 1].table.items() if done else ():
+        if good := _before(film, label, done + 1):
+            yield _good(size, label, count, good)
 
 
 def _name(step: Step, pattern: Pattern) -> StepName:

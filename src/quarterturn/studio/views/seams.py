@@ -6,12 +6,13 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from quarterturn.design import ROOT, TOP
+from quarterturn.geometry import Path, Segment
 from quarterturn.measure import show_length
 from quarterturn.proof import cut_away_of, seam_layers
-from quarterturn.setting import Join, Side, turned_in_place
+from quarterturn.setting import Curves, Join, Side, turned_in_place
 from quarterturn.steps import AddTriangles, JoinRows, Press, SewLine, Step, Towards
 from quarterturn.studio.stages import OneSize
-from quarterturn.studio.views.model import View, inches_of
+from quarterturn.studio.views.model import View, inches_of, path_data
 from quarterturn.studio.views.places import written_name
 
 Ends = tuple[float, float, float, float]
@@ -44,9 +45,13 @@ class LayersView(View):
 
 
 class TrailView(View):
-    """A curve followed through the top, by places in `QuiltView.placed`: closed, a circle, or a path with two stops."""
+    """A curve followed through the top: closed, a circle, or a path with two stops.
+
+    `units` are places in `QuiltView.placed`, `numbers` which of each unit's `SeamsView.curves` it runs along.
+    """
 
     units: tuple[int, ...]
+    numbers: tuple[int, ...]
     length: str
     closed: bool
     circle: bool
@@ -60,6 +65,8 @@ class SeamsView(View):
     joins: tuple[JoinView, ...]
     pressing: tuple[PressView, ...]
     layers: dict[str, tuple[LayersView, ...]]
+    curves: dict[str, tuple[str, ...]]
+    """The pieces of curve of each kind of unit, as path data in its own frame."""
     trails: tuple[TrailView, ...]
 
 
@@ -89,6 +96,7 @@ def seams_view(revision: int, size: OneSize) -> SeamsView:
         joins=tuple(_joins(size)),
         pressing=tuple(_pressing(size)),
         layers=_layers(size),
+        curves=_curves(size),
         trails=tuple(_trails(size)),
     )
 
@@ -221,11 +229,24 @@ def _layers(size: OneSize) -> dict[str, tuple[LayersView, ...]]:
     return found
 
 
+def _curves(size: OneSize) -> dict[str, tuple[str, ...]]:
+    curves = Curves(size.laid_design, size.blocks)
+    return {
+        name: tuple(" ".join(_open(run) for run in piece.drawn) for piece in curves.pieces(name))
+        for name in size.setting.tally
+    }
+
+
+def _open(run: tuple[Segment, ...]) -> str:
+    return path_data(Path(run)).removesuffix(" Z")
+
+
 def _trails(size: OneSize) -> Iterator[TrailView]:
     flow, units = size.setting.flow, size.laid_design.units
     for trail in (*flow.rounds, *flow.paths):
         yield TrailView(
             units=trail.units,
+            numbers=trail.numbers,
             length=show_length(trail.length, units),
             closed=not trail.stops,
             circle=trail.circle,

@@ -6,23 +6,29 @@ from quarterturn.blocks import Blocks, Unit, mirror_turn
 from quarterturn.design import (
     GROUND,
     ROOT,
+    AnyBorder,
+    Border,
     Colourway,
+    Coping,
     Design,
     Fabric,
     LineSet,
     Map,
     OnPointSet,
+    PanelSet,
     Photo,
+    PiecedBorder,
     SectionSet,
     StraightSet,
     Strip,
+    border_key,
     map_word,
     section_key,
     unit_name,
     write_length,
 )
 from quarterturn.studio.stages import Made, OneSize
-from quarterturn.studio.views.model import FindingView, View, finding_view
+from quarterturn.studio.views.model import FindingView, View, finding_view, inches_of
 from quarterturn.studio.views.places import kind_of
 from quarterturn.studio.views.spoken import spoken_unit
 
@@ -87,12 +93,36 @@ class ColourwayView(View):
 
 
 class BorderName(View):
-    """A border of a section, from the inside, with its dotted key."""
+    """A border of a section, from the inside, with its dotted key. `corners` is a kind of corner or a word of a map."""
 
     key: str
     kind: str
     fabric: str
     width: str | None
+    corners: str
+    cornerstone: str
+    sides: str
+    ends: str
+    to: tuple[str, str] | None
+
+
+class StripName(View):
+    """A plain strip of a line of sections, at its place among the parts."""
+
+    place: int
+    fabric: str
+    width: str
+
+
+class MotifName(View):
+    """A motif of a panel: `x` and `y` are those of its middle in inches, `at` as the file has them."""
+
+    recipe: str
+    fabric: str
+    at: tuple[str, str]
+    x: float
+    y: float
+    turn: int
 
 
 class SectionView(View):
@@ -109,6 +139,8 @@ class SectionView(View):
     across: int
     down: int
     borders: tuple[BorderName, ...]
+    strips: tuple[StripName, ...]
+    motifs: tuple[MotifName, ...]
 
 
 class SizeName(View):
@@ -288,22 +320,56 @@ def _section(name: str, setting: SectionSet, design: Design) -> SectionView:
         symmetry=straight.symmetry.value if straight else "",
         across=straight.across if straight else 1,
         down=straight.down if straight else 1,
-        borders=tuple(_border(name, k, design) for k in range(len(borders))),
+        borders=tuple(_border(name, k, border, design) for k, border in enumerate(borders)),
+        strips=_strips(setting, design),
+        motifs=_motifs(setting, design),
     )
 
 
-def _border(name: str, number: int, design: Design) -> BorderName:
-    from quarterturn.design import Border, PiecedBorder, border_key
+def _strips(setting: SectionSet, design: Design) -> tuple[StripName, ...]:
+    parts = setting.parts if isinstance(setting, LineSet) else ()
+    return tuple(
+        StripName(place=k, fabric=part.fabric, width=write_length(part.width, design.units))
+        for k, part in enumerate(parts)
+        if isinstance(part, Strip)
+    )
 
-    owner = next((s.setting.borders for s in design.sections if s.name == name), design.borders)
-    border = owner[number]
-    pieced = isinstance(border, PiecedBorder)
-    kind = "plain" if isinstance(border, Border) else "pieced" if pieced else "coping"
+
+def _motifs(setting: SectionSet, design: Design) -> tuple[MotifName, ...]:
+    motifs = setting.motifs if isinstance(setting, PanelSet) else ()
+    return tuple(
+        MotifName(
+            recipe=motif.recipe,
+            fabric=motif.fabric,
+            at=(write_length(motif.x, design.units), write_length(motif.y, design.units)),
+            x=inches_of(motif.x),
+            y=inches_of(motif.y),
+            turn=motif.degrees,
+        )
+        for motif in motifs
+    )
+
+
+def _border(name: str, number: int, border: AnyBorder, design: Design) -> BorderName:
+    plain = border if isinstance(border, Border) else None
+    pieced = border if isinstance(border, PiecedBorder) else None
+    coping = border if isinstance(border, Coping) else None
     return BorderName(
         key=border_key(name, number),
-        kind=kind,
+        kind="pieced" if pieced else "coping" if coping else "plain",
         fabric="" if isinstance(border, PiecedBorder) else border.fabric,
-        width=write_length(border.width, design.units) if isinstance(border, Border) else None,
+        width=write_length(plain.width, design.units) if plain else None,
+        corners=plain.corner.value
+        if plain
+        else map_word(pieced.corners)
+        if pieced and pieced.corners
+        else "",
+        cornerstone=plain.cornerstone if plain else "",
+        sides=map_word(pieced.sides) if pieced else "",
+        ends=map_word(pieced.ends) if pieced else "",
+        to=(write_length(coping.width, design.units), write_length(coping.height, design.units))
+        if coping
+        else None,
     )
 
 

@@ -6,6 +6,7 @@ import sys
 from pathlib import Path
 
 from benchmarks.cutting import cutting_rows
+from benchmarks.editing import editing_rows, memory_line
 from benchmarks.finding import finding_rows
 from benchmarks.nesting import nesting_rows
 from benchmarks.stages import edit_rows, publish_rows, stage_rows
@@ -28,6 +29,9 @@ def main(arguments: list[str]) -> int:
     for file in files:
         say(f"The stages of {file.stem}", stage_rows(file))
     say("The booklet (aim: 3 s) and the whole publish, rehearsal included", publish_rows(files))
+    largest = DESIGNS / "sixteen-hundred-on-point.toml"
+    say("An edit in the studio at 1,625 units (aim: first figures in 150 ms)", editing_rows(largest))
+    print(f"{memory_line(largest)}\n", flush=True)
     say("Finding settings", finding_rows())
     say("Cutting strips: generated jobs", cutting_rows())
     say("Nesting: one run each", nesting_rows())

@@ -247,7 +247,9 @@ def test_a_journal_that_cannot_be_read_is_put_aside(tmp_path: Path) -> None:
         assert desk.open(file).now.text == TEXT
 
 
-@pytest.mark.parametrize("identity", ["", "0" * 16, "../../etc/passwd", "0" * 15 + "/", "0" * 16 + "\n", "A" * 16])
+@pytest.mark.parametrize(
+    "identity", ["", "0" * 16, "../../etc/passwd", "0" * 15 + "/", "0" * 16 + "\n", "A" * 16]
+)
 def test_no_id_leads_out_of_the_folder_of_journals(tmp_path: Path, identity: str) -> None:
     with open_desk(tmp_path) as desk, pytest.raises(NotHereError):
         desk.paper(identity)

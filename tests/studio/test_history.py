@@ -49,7 +49,9 @@ def test_a_new_step_takes_the_place_of_what_was_undone() -> None:
         history.redo()
 
 
-@pytest.mark.parametrize("change", [Splice(0, "b", ""), Splice(1, "a", ""), Splice(-1, "", "x"), Splice(5, "", "")])
+@pytest.mark.parametrize(
+    "change", [Splice(0, "b", ""), Splice(1, "a", ""), Splice(-1, "", "x"), Splice(5, "", "")]
+)
 def test_a_change_of_another_text_is_refused(change: Splice) -> None:
     with pytest.raises(ValueError, match="not the one"):
         change.done("a")

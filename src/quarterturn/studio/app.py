@@ -88,8 +88,6 @@ class Faultless:
         """Let the application answer. What it could not, its last handler has answered by then."""
         try:
             await self._app(scope, receive, send)
-        except Refusal:
-            raise
         except Exception:
             if scope["type"] != "http":
                 raise

@@ -47,12 +47,6 @@ class TakenError(Refusal):
     status = 409
 
 
-class TooLargeError(Refusal):
-    """An upload is larger than what is taken."""
-
-    status = 413
-
-
 class BusyError(Refusal):
     """The same work is being done already."""
 

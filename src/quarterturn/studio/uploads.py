@@ -11,8 +11,6 @@ from dataclasses import dataclass
 from starlette.responses import JSONResponse
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
-from quarterturn.studio.refusals import TooLargeError
-
 MOST_BYTES = 8 * 2**20
 MOST_PHOTO_BYTES = 40 * 2**20
 MOST_PIXELS = 80_000_000
@@ -40,35 +38,31 @@ class Limit:
             await self._app(scope, receive, send)
             return
         most = most_bytes(str(scope["path"]))
-        taken, has_begun = 0, False
+        taken = _stated(scope)
+        refused = JSONResponse(too_large(most), status_code=413)
+        if taken > most:
+            await refused(scope, receive, send)
+            return
+        taken = 0
 
         async def counted() -> Message:
             nonlocal taken
             message = await receive()
             taken += len(message.get("body", b""))
-            if taken > most:
-                raise TooLargeError(*too_large(most))
-            return message
+            return message if taken <= most else {"type": "http.disconnect"}
 
         async def watched(message: Message) -> None:
-            nonlocal has_begun
-            has_begun = True
-            await send(message)
+            if taken <= most:
+                await send(message)
 
-        try:
-            if _stated(scope) > most:
-                raise TooLargeError(*too_large(most))
-            await self._app(scope, counted, watched)
-        except TooLargeError as error:
-            if has_begun:
-                raise
-            answer = {"detail": error.sentence, "remedy": error.remedy}
-            await JSONResponse(answer, status_code=error.status)(scope, receive, send)
+        await self._app(scope, counted, watched)
+        if taken > most:
+            await refused(scope, receive, send)
 
 
-def too_large(most: int) -> tuple[str, str]:
+def too_large(most: int) -> dict[str, str]:
     """Return the sentence and the remedy."""
-    return f"This is larger than {most // 2**20} MB.", "Bring something smaller."
+    return {"detail": f"This is larger than {most // 2**20} MB.", "remedy": "Bring something smaller."}
 
 
 def _stated(scope: Scope) -> int:

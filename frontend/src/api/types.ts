@@ -624,6 +624,50 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/designs/{identity}/rehearse": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Rehearsing
+         * @description Return how far it has come.
+         */
+        get: operations["rehearsing"];
+        put?: never;
+        /**
+         * Rehearse
+         * @description Begin to rehearse; the news tell how it goes.
+         */
+        post: operations["rehearse"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/designs/{identity}/rehearse/cancel": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Cancel Rehearsal
+         * @description Call it off.
+         */
+        post: operations["cancel_rehearsal"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/designs/{identity}/save": {
         parameters: {
             query?: never;
@@ -764,7 +808,7 @@ export interface components {
          */
         ActOrder: {
             /** Act */
-            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
+            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
             /** Revision */
             revision: number;
         };
@@ -1096,15 +1140,28 @@ export interface components {
         };
         /**
          * BorderName
-         * @description A border of a section, from the inside, with its dotted key.
+         * @description A border of a section, from the inside, with its dotted key. `corners` is a kind of corner or a word of a map.
          */
         BorderName: {
+            /** Corners */
+            corners: string;
+            /** Cornerstone */
+            cornerstone: string;
+            /** Ends */
+            ends: string;
             /** Fabric */
             fabric: string;
             /** Key */
             key: string;
             /** Kind */
             kind: string;
+            /** Sides */
+            sides: string;
+            /** To */
+            to: [
+                string,
+                string
+            ] | null;
             /** Width */
             width: string | null;
         };
@@ -1233,6 +1290,32 @@ export interface components {
             value: number;
         };
         /**
+         * ClothRoom
+         * @description The room of cloth.
+         */
+        ClothRoom: {
+            /** Close */
+            close: components["schemas"]["CloseView"][];
+            /** Fabrics */
+            fabrics: components["schemas"]["ClothFabric"][];
+            /** Revision */
+            revision: number;
+        };
+        /**
+         * ClothView
+         * @description Cloth other than a unit's, later ones on top.
+         */
+        ClothView: {
+            /** Fabric */
+            fabric: string;
+            /** Path */
+            path: string;
+            /** Section */
+            section: string;
+            /** What */
+            what: string;
+        };
+        /**
          * ColourwayView
          * @description A recipe in cloth; `cloths` are part and letter.
          */
@@ -1304,6 +1387,43 @@ export interface components {
             /** Sizes */
             sizes: components["schemas"]["FiguresView"][];
             web: components["schemas"]["WebView"];
+        };
+        /**
+         * DraftPiece
+         * @description A piece as the cuts leave it. `cut_at` lays its unit's own frame where it lay in the master.
+         *
+         *     `sewn_at` lays it so that sewn edges meet along the cuts; `apart` is which way it goes when all are pulled apart.
+         */
+        DraftPiece: {
+            /** Apart */
+            apart: [
+                number,
+                number
+            ];
+            /** Cut At */
+            cut_at: [
+                number,
+                number,
+                number,
+                number,
+                number,
+                number
+            ];
+            /** Name */
+            name: string;
+            /** Outline */
+            outline: string;
+            /** Sewn At */
+            sewn_at: [
+                number,
+                number,
+                number,
+                number,
+                number,
+                number
+            ];
+            /** Unit */
+            unit: number;
         };
         /**
          * DraftUnit
@@ -1440,7 +1560,7 @@ export interface components {
             letter: string;
             /** Name */
             name: string;
-            photo: components["schemas"]["quarterturn__studio__views__paper__PhotoView"] | null;
+            photo: components["schemas"]["PhotoView"] | null;
             /** Price */
             price: number | null;
             /** Role */
@@ -1495,14 +1615,7 @@ export interface components {
             currency: string;
             /** Fabrics */
             fabrics: components["schemas"]["FabricFigures"][];
-            /** Flow Circles */
-            flow_circles: number;
-            /** Flow Paths */
-            flow_paths: number;
-            /** Flow Rounds */
-            flow_rounds: number;
-            /** Flow Steps */
-            flow_steps: number;
+            flow: components["schemas"]["FlowFigures"] | null;
             height: components["schemas"]["LengthView"];
             /** Hours */
             hours: number | null;
@@ -1650,6 +1763,20 @@ export interface components {
             severity: string;
         };
         /**
+         * FlowFigures
+         * @description Curves followed through the top: rounds that close, circles among them, paths that do not, steps at seams.
+         */
+        FlowFigures: {
+            /** Circles */
+            circles: number;
+            /** Paths */
+            paths: number;
+            /** Rounds */
+            rounds: number;
+            /** Steps */
+            steps: number;
+        };
+        /**
          * FoundFinding
          * @description A finding with its place, and the size that it is told of: empty for the file's own.
          */
@@ -1680,7 +1807,9 @@ export interface components {
         };
         /**
          * FrameView
-         * @description A step of the film. `failed` says why it could not be done; nothing where it was.
+         * @description A step of the film: what it takes up and lays down, and what lies on the table when it is done.
+         *
+         *     `failed` says why it could not be done; nothing where it was.
          */
         FrameView: {
             /** Cloth Left */
@@ -1697,7 +1826,7 @@ export interface components {
             said: string[];
             step: components["schemas"]["StepName"];
             /** Table */
-            table: components["schemas"]["OnTable"][];
+            table: components["schemas"]["GoodView"][];
             /** Uses */
             uses: components["schemas"]["GoodView"][];
             /** Web Left */
@@ -1910,6 +2039,22 @@ export interface components {
             size: string;
         };
         /**
+         * MarksView
+         * @description Where a piece is seen: its fabric in the units of some colourways, other cloth, the binding, or the back.
+         *
+         *     `cloths` are places in `QuiltView.cloths`.
+         */
+        MarksView: {
+            /** Backing */
+            backing: boolean;
+            /** Binding */
+            binding: boolean;
+            /** Cloths */
+            cloths: number[];
+            /** Colourways */
+            colourways: string[];
+        };
+        /**
          * MasterFigures
          * @description Masters of a colourway to make, and what they leave over.
          */
@@ -1957,6 +2102,42 @@ export interface components {
             trimmed: string;
             /** Width */
             width: number;
+        };
+        /**
+         * MeetingView
+         * @description Where a curve is rejoined over a seam: the corner that it makes there, in degrees, and how far it misses.
+         */
+        MeetingView: {
+            /** At */
+            at: [
+                number,
+                number
+            ];
+            /** Peak */
+            peak: number;
+            /** Step */
+            step: number;
+        };
+        /**
+         * MotifName
+         * @description A motif of a panel: `x` and `y` are those of its middle in inches, `at` as the file has them.
+         */
+        MotifName: {
+            /** At */
+            at: [
+                string,
+                string
+            ];
+            /** Fabric */
+            fabric: string;
+            /** Recipe */
+            recipe: string;
+            /** Turn */
+            turn: number;
+            /** X */
+            x: number;
+            /** Y */
+            y: number;
         };
         /**
          * MoveBorder
@@ -2077,16 +2258,6 @@ export interface components {
             stated: boolean;
             /** Value */
             value: string;
-        };
-        /**
-         * OnTable
-         * @description So many things of a label that lie on the table.
-         */
-        OnTable: {
-            /** Count */
-            count: number;
-            /** Label */
-            label: string;
         };
         /**
          * OpenOrder
@@ -2312,6 +2483,46 @@ export interface components {
             path: string;
         };
         /**
+         * PhotoView
+         * @description A photo beside the design: `width` is what it shows across; `crop` is left, top, width, height as shares.
+         */
+        PhotoView: {
+            /** Crop */
+            crop: [
+                number,
+                number,
+                number,
+                number
+            ];
+            /** File */
+            file: string;
+            /** Inches */
+            inches: number | null;
+            /** Width */
+            width: string | null;
+        };
+        /**
+         * PieceView
+         * @description A piece of the bill: what it is for, its size as cut, how many are cut, and where it is seen in the quilt.
+         */
+        PieceView: {
+            /** Count */
+            count: number;
+            /** Label */
+            label: string;
+            marks: components["schemas"]["MarksView"];
+            /** Name */
+            name: string;
+            /** Purpose */
+            purpose: string;
+            /** Size */
+            size: string;
+            /** Spare */
+            spare: number;
+            /** Used For */
+            used_for: string;
+        };
+        /**
          * PileView
          * @description So many pieces of a label.
          */
@@ -2411,7 +2622,7 @@ export interface components {
             name: string;
             other_way: components["schemas"]["LengthView"] | null;
             /** Pieces */
-            pieces: components["schemas"]["quarterturn__studio__views__cutting__PieceView"][];
+            pieces: components["schemas"]["PieceView"][];
             /** Price */
             price: string | null;
             /** Runs */
@@ -2565,7 +2776,7 @@ export interface components {
             /** Boxes */
             boxes: components["schemas"]["BoxView"][];
             /** Cloths */
-            cloths: components["schemas"]["quarterturn__studio__views__quilt__ClothView"][];
+            cloths: components["schemas"]["ClothView"][];
             /** Fits */
             fits: boolean;
             /** Height */
@@ -2666,6 +2877,27 @@ export interface components {
             line: number;
             /** Reason */
             reason: string;
+        };
+        /**
+         * RehearsingView
+         * @description How far a rehearsal has come: `done` of `steps`.
+         */
+        RehearsingView: {
+            /** Done */
+            done: number;
+            /** Reason */
+            reason: string;
+            /** Revision */
+            revision: number;
+            /** Size */
+            size: string;
+            /**
+             * State
+             * @enum {string}
+             */
+            state: "none" | "running" | "comparing" | "done" | "failed" | "cancelled";
+            /** Steps */
+            steps: number;
         };
         /**
          * RemoveBorder
@@ -2847,6 +3079,26 @@ export interface components {
             size: string;
         };
         /**
+         * RenameFabric
+         * @description Give a fabric another letter, wherever it is named.
+         */
+        RenameFabric: {
+            /**
+             * Anyway
+             * @default false
+             */
+            anyway: boolean;
+            /** Letter */
+            letter: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            name: "rename-fabric";
+            /** To */
+            to: string;
+        };
+        /**
          * RenameRecipe
          * @description Give a recipe another name, wherever it is named.
          */
@@ -2937,6 +3189,17 @@ export interface components {
             revision: number;
         };
         /**
+         * RunCutView
+         * @description Equal pieces that are cut from a run of strips.
+         */
+        RunCutView: {
+            /** Count */
+            count: number;
+            /** Label */
+            label: string;
+            length: components["schemas"]["LengthView"];
+        };
+        /**
          * RunView
          * @description Strips joined end to end, and what is cut from the run.
          */
@@ -2948,7 +3211,7 @@ export interface components {
             /** Method */
             method: string;
             /** Pieces */
-            pieces: string[];
+            pieces: components["schemas"]["RunCutView"][];
             /** Strip */
             strip: string;
             /** Strips */
@@ -2972,6 +3235,10 @@ export interface components {
          * @description All overlays of a size.
          */
         SeamsView: {
+            /** Curves */
+            curves: {
+                [key: string]: string[];
+            };
             /** Joins */
             joins: components["schemas"]["JoinView"][];
             /** Layers */
@@ -3004,10 +3271,14 @@ export interface components {
             key: string;
             /** Kind */
             kind: string;
+            /** Motifs */
+            motifs: components["schemas"]["MotifName"][];
             /** Name */
             name: string;
             /** Rows */
             rows: number;
+            /** Strips */
+            strips: components["schemas"]["StripName"][];
             /** Symmetry */
             symmetry: string;
             /** Words */
@@ -3051,10 +3322,12 @@ export interface components {
             clearance: string;
             /** Curve */
             curve: string;
+            /** Meetings */
+            meetings: components["schemas"]["MeetingView"][];
             /** Peak */
             peak: number;
             /** Pieces */
-            pieces: components["schemas"]["quarterturn__studio__views__blocks__PieceView"][];
+            pieces: components["schemas"]["DraftPiece"][];
             /** Shown */
             shown: number;
             /** Step */
@@ -3078,8 +3351,12 @@ export interface components {
             degrees: number;
             /** Hole */
             hole: string;
+            /** Inner */
+            inner: string;
             /** Key */
             key: string;
+            /** Lobes */
+            lobes: number | null;
             /** Middle */
             middle: [
                 number,
@@ -3205,6 +3482,18 @@ export interface components {
             number: number;
             /** Title */
             title: string;
+        };
+        /**
+         * StripName
+         * @description A plain strip of a line of sections, at its place among the parts.
+         */
+        StripName: {
+            /** Fabric */
+            fabric: string;
+            /** Place */
+            place: number;
+            /** Width */
+            width: string;
         };
         /**
          * StripView
@@ -3393,6 +3682,18 @@ export interface components {
             symmetry: string;
         };
         /**
+         * TakenPhoto
+         * @description A photo that was taken in: the name for the key `photo`, and its points.
+         */
+        TakenPhoto: {
+            /** File */
+            file: string;
+            /** Height */
+            height: number;
+            /** Width */
+            width: number;
+        };
+        /**
          * TickOrder
          * @description What is ticked off, by the id of its entry.
          */
@@ -3427,7 +3728,9 @@ export interface components {
         };
         /**
          * TrailView
-         * @description A curve followed through the top, by places in `QuiltView.placed`: closed, a circle, or a path with two stops.
+         * @description A curve followed through the top: closed, a circle, or a path with two stops.
+         *
+         *     `units` are places in `QuiltView.placed`, `numbers` which of each unit's `SeamsView.curves` it runs along.
          */
         TrailView: {
             /** Circle */
@@ -3436,6 +3739,8 @@ export interface components {
             closed: boolean;
             /** Length */
             length: string;
+            /** Numbers */
+            numbers: number[];
             /** Stops */
             stops: string[];
             /** Units */
@@ -3530,120 +3835,6 @@ export interface components {
             name: "write-out";
             /** Section */
             section: string;
-        };
-        /**
-         * PhotoView
-         * @description A photo that was taken in: the name for the key `photo`, and its points.
-         */
-        quarterturn__studio__routes__bringing__PhotoView: {
-            /** File */
-            file: string;
-            /** Height */
-            height: number;
-            /** Width */
-            width: number;
-        };
-        /**
-         * PieceView
-         * @description A piece as the cuts leave it. `cut_at` lays its unit's own frame where it lay in the master.
-         *
-         *     `sewn_at` lays it so that sewn edges meet along the cuts; `apart` is which way it goes when all are pulled apart.
-         */
-        quarterturn__studio__views__blocks__PieceView: {
-            /** Apart */
-            apart: [
-                number,
-                number
-            ];
-            /** Cut At */
-            cut_at: [
-                number,
-                number,
-                number,
-                number,
-                number,
-                number
-            ];
-            /** Name */
-            name: string;
-            /** Outline */
-            outline: string;
-            /** Sewn At */
-            sewn_at: [
-                number,
-                number,
-                number,
-                number,
-                number,
-                number
-            ];
-            /** Unit */
-            unit: number;
-        };
-        /**
-         * ClothView
-         * @description The room of cloth.
-         */
-        quarterturn__studio__views__cloth__ClothView: {
-            /** Close */
-            close: components["schemas"]["CloseView"][];
-            /** Fabrics */
-            fabrics: components["schemas"]["ClothFabric"][];
-            /** Revision */
-            revision: number;
-        };
-        /**
-         * PieceView
-         * @description A piece of the bill: what it is for, its size as cut and how many are cut.
-         */
-        quarterturn__studio__views__cutting__PieceView: {
-            /** Count */
-            count: number;
-            /** Label */
-            label: string;
-            /** Name */
-            name: string;
-            /** Purpose */
-            purpose: string;
-            /** Size */
-            size: string;
-            /** Spare */
-            spare: number;
-            /** Used For */
-            used_for: string;
-        };
-        /**
-         * PhotoView
-         * @description A photo beside the design: `width` is what it shows across; `crop` is left, top, width, height as shares.
-         */
-        quarterturn__studio__views__paper__PhotoView: {
-            /** Crop */
-            crop: [
-                number,
-                number,
-                number,
-                number
-            ];
-            /** File */
-            file: string;
-            /** Inches */
-            inches: number | null;
-            /** Width */
-            width: string | null;
-        };
-        /**
-         * ClothView
-         * @description Cloth other than a unit's, later ones on top.
-         */
-        quarterturn__studio__views__quilt__ClothView: {
-            /** Fabric */
-            fabric: string;
-            /** Path */
-            path: string;
-            /** Section */
-            section: string;
-            /** What */
-            what: string;
         };
     };
     responses: never;
@@ -4363,7 +4554,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["quarterturn__studio__views__cloth__ClothView"];
+                    "application/json": components["schemas"]["ClothRoom"];
                 };
             };
             /** @description It is not understood. */
@@ -5596,7 +5787,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["quarterturn__studio__routes__bringing__PhotoView"];
+                    "application/json": components["schemas"]["TakenPhoto"];
                 };
             };
             /** @description It is not understood. */
@@ -6381,6 +6572,263 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["FrameView"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
+    rehearsing: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                identity: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RehearsingView"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
+    rehearse: {
+        parameters: {
+            query?: {
+                size?: string | null;
+            };
+            header?: never;
+            path: {
+                identity: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            202: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RehearsingView"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
+    cancel_rehearsal: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                identity: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RehearsingView"];
                 };
             };
             /** @description It is not understood. */

@@ -9,6 +9,10 @@ import { ActQueue } from "./queue";
 
 type Task = { act: Act } | { undo: true } | { redo: true };
 type Repaint = (spots: readonly Spot[]) => void;
+export type NewsName = "revision" | "figures" | "plans" | "findings" | "rehearsal" | "publish" | "saved" | "fault";
+export type Facts = Record<string, number | string>;
+type Hear = (event: NewsName, facts: Facts) => void;
+const NEWS: readonly NewsName[] = ["revision", "figures", "plans", "findings", "rehearsal", "publish", "saved", "fault"];
 
 class Desk {
   id = $state<string | null>(null);
@@ -28,6 +32,7 @@ class Desk {
   private queue: ActQueue<Task, Outcome> | null = null;
   private news: EventSource | null = null;
   private readonly painters = new Set<Repaint>();
+  private readonly hearers = new Set<Hear>();
 
   /** Take a design onto the desk. */
   async open(id: string): Promise<void> {
@@ -94,6 +99,12 @@ class Desk {
   onPaint(repaint: Repaint): () => void {
     this.painters.add(repaint);
     return () => this.painters.delete(repaint);
+  }
+
+  /** Be told the news of the design as they come. Returns how to stop. */
+  onNews(hear: Hear): () => void {
+    this.hearers.add(hear);
+    return () => this.hearers.delete(hear);
   }
 
   repaint(painted: readonly Painted[]): void {
@@ -180,6 +191,11 @@ class Desk {
     const news = new EventSource(designs.news(id));
     const on = (name: string, then: (told: Record<string, number>) => void): void =>
       news.addEventListener(name, (event) => then(JSON.parse((event as MessageEvent<string>).data) as Record<string, number>));
+    for (const name of NEWS) {
+      on(name, (facts) => {
+        for (const hear of this.hearers) hear(name, facts);
+      });
+    }
     on("revision", ({ revision }) => {
       if (this.queue?.length === 0 && (revision ?? 0) > this.revision) void this.reload();
     });

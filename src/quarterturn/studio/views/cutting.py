@@ -42,7 +42,7 @@ class RunCutView(View):
 
     label: str
     count: int
-    length: str
+    length: LengthView
 
 
 class RunView(View):
@@ -256,7 +256,7 @@ def _runs(size: OneSize, plan: ClothPlan) -> Iterator[RunView]:
             length=_length(size, run.length),
             height=_length(size, run.height),
             pieces=tuple(
-                RunCutView(label=cut.piece, count=cut.count, length=show_length(cut.along, units))
+                RunCutView(label=cut.piece, count=cut.count, length=_length(size, cut.along))
                 for cut in run.crosscuts
             ),
         )

@@ -22,3 +22,4 @@ export type Refused = Schemas["Refused"];
 /** An act with its arguments, as the server takes it; what has a default may be left out. */
 export type Act = Loose<Schemas["ActOrder"]["act"]>;
 type Loose<T> = T extends { name: string } ? Pick<T, "name"> & Partial<Omit<T, "name">> : never;
+export type MotifName = Schemas["MotifName"];

@@ -4,7 +4,7 @@
  */
 import type { QuiltView, UnitView } from "$/api/shapes";
 import type { QuiltModel } from "./model";
-import { attribute, then } from "./motion";
+import { attribute, inTurn } from "./motion";
 import { drawnAt, type Spot } from "./spots";
 
 const SVG = "http://www.w3.org/2000/svg";
@@ -87,7 +87,7 @@ export class Drawing {
     const unit = this.model?.view.units[spot.unit];
     const matrix = unit
       ? drawnAt(spot, unit.width, unit.height, spot.turn)
-      : then([spot.width, 0, 0, spot.height, 0, 0], spot.frame);
+      : inTurn([spot.width, 0, 0, spot.height, 0, 0], spot.frame);
     if (!unit && /^[A-Z]/.test(spot.unit)) this.defineCloth(spot.unit);
     use.setAttribute("href", `#${this.id}-${spot.unit}`);
     use.setAttribute("transform", attribute(matrix));

@@ -4,8 +4,8 @@ export type Point = readonly [number, number];
 
 export const STILL: Matrix = [1, 0, 0, 1, 0, 0];
 
-/** Return the motion that does `first` and then `second`. */
-export function then(first: Matrix, second: Matrix): Matrix {
+/** Return the motion that does `first` and then `second`. (A module that exports `then` could not be awaited.) */
+export function inTurn(first: Matrix, second: Matrix): Matrix {
   const [a, b, c, d, e, f] = first;
   const [p, q, r, s, u, v] = second;
   return [

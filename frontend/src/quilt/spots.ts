@@ -3,7 +3,7 @@
  * Several places can show one cell (repeats, a section laid twice); they are painted together.
  */
 import type { BoxView, PlacedView, QuiltView } from "$/api/shapes";
-import { boxOf, inverse, moved, then, turnedInPlace, type Matrix, type Point } from "./motion";
+import { boxOf, inverse, moved, inTurn, turnedInPlace, type Matrix, type Point } from "./motion";
 import { wordOf } from "./words";
 
 /** The name of the section that is the whole. */
@@ -56,14 +56,14 @@ function spotOfUnit(view: QuiltView, placed: PlacedView, index: number, depths: 
   const unit = view.units[placed.unit];
   if (!placed.cell || !unit) return null;
   const undone = inverse(turnedInPlace(unit.width, unit.height, placed.turn));
-  const frame = then(undone, placed.at as Matrix);
+  const frame = inTurn(undone, placed.at as Matrix);
   const [width, height] = placed.turn % 2 ? [unit.height, unit.width] : [unit.width, unit.height];
   return spot(placed.written, placed.cell, frame, width, height, placed.lie, index, depths, placed.unit, placed.turn);
 }
 
 function spotOfBox(box: BoxView, index: number, depths: Depths): Spot | null {
   if (!box.cell) return null;
-  const frame = then(inverse(turnedInPlace(box.width, box.height, box.turn)), box.at as Matrix);
+  const frame = inTurn(inverse(turnedInPlace(box.width, box.height, box.turn)), box.at as Matrix);
   const [width, height] = box.turn % 2 ? [box.height, box.width] : [box.width, box.height];
   return spot(box.holder, box.cell, frame, width, height, box.lie, index, depths, "", 0);
 }
@@ -115,7 +115,7 @@ export function spotsOf(view: QuiltView, depths: Depths): Spot[] {
 
 /** Return the matrix that draws a unit of this size at a place, turned as seen there. */
 export function drawnAt(place: Spot, width: number, height: number, turn: number): Matrix {
-  return then(turnedInPlace(width, height, turn), place.frame);
+  return inTurn(turnedInPlace(width, height, turn), place.frame);
 }
 
 /** Tell whether a point of the top lies in a place. */

@@ -13,6 +13,7 @@ from quarterturn.blocks.edges import (
     turned_about_centre,
     turned_size,
 )
+from quarterturn.blocks.facts import Meeting, meetings
 from quarterturn.blocks.model import (
     GROUND,
     SHAPE,
@@ -43,6 +44,7 @@ __all__ = [
     "Layer",
     "Lie",
     "Master",
+    "Meeting",
     "Part",
     "PiecedPair",
     "Rejoining",
@@ -53,6 +55,7 @@ __all__ = [
     "draft_master",
     "half_part",
     "is_own_mirror_image",
+    "meetings",
     "mirror_turn",
     "pieced_pair",
     "shown_areas",

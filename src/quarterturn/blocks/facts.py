@@ -44,7 +44,7 @@ def curve_facts(
     `trimmed` is the outline to which the whole master would be trimmed.
     """
     seam = float(units[0].seam)
-    rejoined = [join for shape in shapes for join in _rejoined(shape, cuts, seam)]
+    rejoined = meetings(shapes, cuts, seam)
     quartered = parts[0].name in QUARTERS and all(abs(cut.side(0j)) < EPSILON for cut in cuts)
     return CurveFacts(
         crossing=max(map(_crossing, units)) if quartered else 0.0,
@@ -127,11 +127,20 @@ def _corner(unit: Unit) -> tuple[float, float]:
 
 
 @dataclass(frozen=True, slots=True)
-class _Rejoined:
-    """A place where a curve is rejoined over a seam: how far its two ends miss, and the corner they make."""
+class Meeting:
+    """A place where a curve is rejoined over a seam: how far its two ends miss, and the corner they make.
+
+    `at` lies in the sewn plane of `geometry.spread`: all pieces sewn, about the middle of the master.
+    """
 
     step: float
     peak: float
+    at: Point
+
+
+def meetings(shapes: Sequence[FusedShape], cuts: Sequence[StraightLine], seam: float) -> tuple[Meeting, ...]:
+    """Return where the curves of a master are rejoined; none where its cuts run in more than two directions."""
+    return tuple(join for shape in shapes for join in _rejoined(shape, cuts, seam))
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,7 +151,7 @@ class _End:
     way: Point
 
 
-def _rejoined(shape: FusedShape, cuts: Sequence[StraightLine], seam: float) -> Iterator[_Rejoined]:
+def _rejoined(shape: FusedShape, cuts: Sequence[StraightLine], seam: float) -> Iterator[Meeting]:
     """Return where the curves of a shape are rejoined over the seams, seen in the sewn plane of `geometry.spread`.
 
     Cuts in more than two directions cannot all be rejoined, so nothing is said of them.
@@ -182,7 +191,7 @@ def _cells(path: Path, lines: Sequence[StraightLine], inset: float) -> dict[Sign
 
 def _compared(
     meant: Mapping[Signs, Region], sewn: Mapping[Signs, Region], number: int, line: StraightLine
-) -> Iterator[_Rejoined]:
+) -> Iterator[Meeting]:
     """Return the rejoined places along one seam: where as many curves cross it as are meant to."""
     for signs in sewn:
         other = (*signs[:number], -1, *signs[number + 1 :])
@@ -193,17 +202,19 @@ def _compared(
         wanted = _turns(meant[signs], meant[other], line)
         found = _turns(sewn[signs], sewn[other], line)
         if len(wanted) == len(found):
-            for (step, turn), (_, true) in zip(found, wanted, strict=True):
-                yield _Rejoined(step, abs(math.degrees(cmath.phase(turn / true))))
+            for (step, turn, at), (_, true, _) in zip(found, wanted, strict=True):
+                yield Meeting(step, abs(math.degrees(cmath.phase(turn / true))), at)
 
 
-def _turns(left: Region, right: Region, line: StraightLine) -> list[tuple[float, Point]]:
-    """Return step and turn of each place where a curve passes from one side of a seam to the other, along it."""
+def _turns(left: Region, right: Region, line: StraightLine) -> list[tuple[float, Point, Point]]:
+    """Return step, turn and place wherever a curve passes from one side of a seam to the other, along it."""
     (left_ends, left_starts), (right_ends, right_starts) = (_ends(region, line) for region in (left, right))
     if (len(left_ends), len(left_starts)) != (len(right_starts), len(right_ends)):
         return []
     pairs = [*zip(left_ends, right_starts, strict=True), *zip(right_ends, left_starts, strict=True)]
-    return [(abs(a.at - b.at), b.way / a.way) for a, b in pairs]
+    return [
+        (abs(a.at - b.at), b.way / a.way, line.through + line.direction * (a.at + b.at) / 2) for a, b in pairs
+    ]
 
 
 def _ends(region: Region, line: StraightLine) -> tuple[list[_End], list[_End]]:

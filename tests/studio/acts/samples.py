@@ -12,6 +12,7 @@ from quarterturn.studio.acts.cloth import (
     AddFabric,
     RemoveColourway,
     RemoveFabric,
+    RenameFabric,
     SetPhoto,
     SwapFabrics,
     TakeColours,
@@ -180,6 +181,7 @@ def _cloth(design: Design) -> Iterator[Act]:
         yield RemoveFabric(letter=letter)
         yield RemoveFabric(letter=letter, instead=letters[letters[0] == letter])
     yield SwapFabrics(a=letters[0], b=letters[-1])
+    yield RenameFabric(letter=letters[0], to="QQ")
     yield TakeColours(colours={letters[0]: "#102030", letters[-1]: "#aabbcc"})
     yield SetPhoto(letter=letters[0], photo="cloth.jpg", width='12"', crop=(0.1, 0.1, 0.8, 0.8))
     yield SetPhoto(letter=letters[0])

@@ -12,7 +12,7 @@ from pydantic import TypeAdapter
 from quarterturn.design import Design, read_design
 from quarterturn.studio.acts import ACTS, Act, AnyAct, CellAt, RefusedError, do, name_of
 from quarterturn.studio.acts.borders import AddBorder, MoveBorder, RemoveBorder
-from quarterturn.studio.acts.cloth import AddFabric, RemoveFabric, SwapFabrics
+from quarterturn.studio.acts.cloth import AddFabric, RemoveFabric, RenameFabric, SwapFabrics
 from quarterturn.studio.acts.painting import SwapColourways, TurnCells
 from quarterturn.studio.acts.putting import Put, Write
 from quarterturn.studio.acts.recipes import AddRecipe, RemoveRecipe, RenameRecipe
@@ -146,6 +146,10 @@ def test_a_name_that_is_given_and_given_back_leaves_the_design_as_it_was(path: P
     ]
     names = dict.fromkeys(recipe.base or recipe.name for recipe in design.recipes)
     acts += [(RenameRecipe(recipe=name, to="other"), RenameRecipe(recipe="other", to=name)) for name in names]
+    acts += [
+        (RenameFabric(letter=letter, to="QQ"), RenameFabric(letter="QQ", to=letter))
+        for letter in (fabric.letter for fabric in design_of(text).fabrics)
+    ]
     for there, back in acts:
         renamed = do(there, text, stages).made.text
         assert written_alike(do(back, renamed, stages).made.text, text)

@@ -21,6 +21,7 @@ from quarterturn.studio.acts.cloth import (
     AddFabric,
     RemoveColourway,
     RemoveFabric,
+    RenameFabric,
     SetPhoto,
     SwapFabrics,
     TakeColours,
@@ -85,6 +86,7 @@ ACTS: tuple[type[Act], ...] = (
     TakeOutline,
     AddFabric,
     RemoveFabric,
+    RenameFabric,
     SwapFabrics,
     TakeColours,
     SetPhoto,
@@ -131,6 +133,7 @@ AnyAct: TypeAlias = Annotated[
     | TakeOutline
     | AddFabric
     | RemoveFabric
+    | RenameFabric
     | SwapFabrics
     | TakeColours
     | SetPhoto

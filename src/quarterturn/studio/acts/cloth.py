@@ -33,7 +33,12 @@ from quarterturn.design.text import quote_text
 from quarterturn.studio.acts.maps import painted, sheet_of, word_of
 from quarterturn.studio.acts.model import Act, Change, Name, RefusedError, written
 from quarterturn.studio.acts.painting import painted_sections
-from quarterturn.studio.acts.tables import with_tables, without_table
+from quarterturn.studio.acts.tables import (
+    renamed_table,
+    with_sizes_renamed,
+    with_tables,
+    without_table,
+)
 
 Letter = Annotated[str, Field(pattern=r"^[A-Z]{1,2}$")]
 Code = Annotated[str, Field(pattern=r"^[a-z]{1,2}$")]
@@ -81,6 +86,34 @@ class RemoveFabric(Act):
             _check_letter(design, self.instead)
         changed = without_table(written(text, changes), ("fabrics", self.letter))
         return Change(changed, {"letter": self.letter, "places": len(changes)})
+
+
+class RenameFabric(Act):
+    """Give a fabric another letter, wherever it is named."""
+
+    key: ClassVar[str] = ""
+    name: Literal["rename-fabric"] = "rename-fabric"
+    letter: Letter
+    to: Letter
+
+    def change(self, text: str, design: Design) -> Change:
+        """Write the letter in its header, and wherever it stands."""
+        _check_letter(design, self.letter)
+        if any(fabric.letter == self.to for fabric in design.fabrics):
+            raise RefusedError(f"There is a fabric `{self.to}` already.", "Choose another letter.")
+        changes = letters_changed(design, {self.letter: self.to})
+        changed = renamed_table(written(text, changes), ("fabrics", self.letter), self.to)
+        return Change(with_sizes_renamed(changed, self._renamed), {"letter": self.letter, "to": self.to})
+
+    def _renamed(self, parts: tuple[str, ...], value: object) -> tuple[tuple[str, ...], object]:
+        if parts[:2] == ("fabrics", self.letter):
+            parts = ("fabrics", self.to, *parts[2:])
+        names = parts[-1] in _NAME_CLOTH or "shapes" in parts[-2:-1]
+        return parts, self.to if names and value == self.letter else value
+
+
+_NAME_CLOTH = frozenset({"fabric", "ground", "shape", "cornerstone", "triangles", "corners"})
+"""Last parts of keys whose value is the letter of a fabric."""
 
 
 class SwapFabrics(Act):

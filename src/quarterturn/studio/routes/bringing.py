@@ -23,7 +23,7 @@ routes = APIRouter(prefix="/api/designs/{identity}", tags=["bringing"])
 PLAIN_NAME = re.compile(r"[^/\\\0]{1,120}\.(jpe?g|png|webp)", re.IGNORECASE)
 
 
-class PhotoView(View):
+class TakenPhoto(View):
     """A photo that was taken in: the name for the key `photo`, and its points."""
 
     file: str
@@ -48,7 +48,7 @@ async def outline(paper: Open, request: Request) -> OutlinesView:
 
 
 @routes.post("/photo", status_code=201, openapi_extra=PHOTO_BODY)
-async def photo(paper: Open, studio: Room, request: Request) -> PhotoView:
+async def photo(paper: Open, studio: Room, request: Request) -> TakenPhoto:
     """Take in a photo of cloth, and keep it beside the design."""
     content = await request.body()
     return await run_in_threadpool(_kept, paper, studio, content)
@@ -78,7 +78,7 @@ def _outlines(paper: Paper, drawing: bytes) -> OutlinesView:
     return outlines_view(drawing, made.design.units)
 
 
-def _kept(paper: Paper, studio: Studio, content: bytes) -> PhotoView:
+def _kept(paper: Paper, studio: Studio, content: bytes) -> TakenPhoto:
     picture = _read(content)
     folder = studio.desk.photos(paper)
     try:
@@ -86,7 +86,7 @@ def _kept(paper: Paper, studio: Studio, content: bytes) -> PhotoView:
         write_file(folder / picture.file, picture.content)
     except OSError as error:
         raise Refusal(reason(error), "Save the design where photos can lie beside it.") from error
-    return PhotoView(file=picture.file, width=picture.width, height=picture.height)
+    return TakenPhoto(file=picture.file, width=picture.width, height=picture.height)
 
 
 def _palette(paper: Paper, content: bytes) -> PaletteView:

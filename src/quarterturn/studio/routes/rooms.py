@@ -12,7 +12,7 @@ from quarterturn.studio.studio import Studio
 from quarterturn.studio.views import (
     BlocksView,
     BookletView,
-    ClothView,
+    ClothRoom,
     CuttingView,
     FiguresView,
     FilmView,
@@ -63,7 +63,7 @@ def blocks(at: At) -> BlocksView:
 
 
 @routes.get("/cloth")
-def cloth(at: At) -> ClothView:
+def cloth(at: At) -> ClothRoom:
     """Return the fabrics."""
     return cloth_view(at.revision, at.size)
 

@@ -7,7 +7,7 @@ Promise: nothing about a quilt is reckoned here; every number is read off a stag
 
 from quarterturn.studio.views.blocks import BlocksView, blocks_view
 from quarterturn.studio.views.booklet import BookletView, booklet_pages, booklet_view
-from quarterturn.studio.views.cloth import ClothView, PaletteView, cloth_view, palette_view
+from quarterturn.studio.views.cloth import ClothRoom, PaletteView, cloth_view, palette_view
 from quarterturn.studio.views.cutting import CuttingView, cutting_view
 from quarterturn.studio.views.figures import FiguresView, figures_view
 from quarterturn.studio.views.film import FilmView, FrameView, film_view, frame_view
@@ -32,7 +32,7 @@ from quarterturn.studio.views.start import (
 __all__ = [
     "BlocksView",
     "BookletView",
-    "ClothView",
+    "ClothRoom",
     "CuttingView",
     "FiguresView",
     "FilmView",

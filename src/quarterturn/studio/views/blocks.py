@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.blocks import Layer, Master, Part, Rejoining, Unit
+from quarterturn.blocks import Master, Rejoining
 from quarterturn.design import (
     GROUND,
     Curve,
@@ -18,11 +18,12 @@ from quarterturn.design import (
     write_design,
     write_length,
 )
-from quarterturn.geometry import Path, StraightLine, path_bounds, rectangle, shift
+from quarterturn.geometry import StraightLine, path_bounds, rectangle
 from quarterturn.measure import Length, show_length
 from quarterturn.publish.wording.places import ends_on_edges
 from quarterturn.studio.stages import Made, OneSize
-from quarterturn.studio.views.model import Matrix, View, inches_of, matrix, path_data
+from quarterturn.studio.views.model import View, inches_of, path_data
+from quarterturn.studio.views.sewn import DraftUnit, SewnView, draft_unit, mirror_of, sewn_view, shown_share
 
 Point = tuple[float, float]
 
@@ -43,6 +44,10 @@ class ShapeView(View):
     part: str
     outline: str
     width: str
+    inner: str
+    """What the hole of a ring measures across; nothing of others."""
+    lobes: int | None
+    """Of a scallop."""
     at: tuple[str, str]
     degrees: float
     middle: Point
@@ -52,57 +57,6 @@ class ShapeView(View):
     ring_out: str
     ring_in: str
     own: bool
-
-
-class PartFace(View):
-    """What shows of a part of the recipe: the ground, or a shape's part; in a rejoined unit `first/ground`."""
-
-    part: str
-    path: str
-
-
-class PieceView(View):
-    """A piece as the cuts leave it. `cut_at` lays its unit's own frame where it lay in the master.
-
-    `sewn_at` lays it so that sewn edges meet along the cuts; `apart` is which way it goes when all are pulled apart.
-    """
-
-    name: str
-    unit: int
-    outline: str
-    cut_at: Matrix
-    sewn_at: Matrix
-    apart: Point
-
-
-class DraftUnit(View):
-    """A kind of unit in its own frame: as trimmed and as sewn."""
-
-    quarter: str
-    width: float
-    height: float
-    size: tuple[str, str]
-    cut_outline: str
-    outline: str
-    cut: tuple[PartFace, ...]
-    sewn: tuple[PartFace, ...]
-    each: int
-    """How many one master gives, or of rejoined blocks two masters."""
-    mirror: str | None
-
-
-class SewnView(View):
-    """What the seams leave, and its facts: the corner that curves make at a seam, in degrees, and how far they miss."""
-
-    curve: str
-    units: tuple[DraftUnit, ...]
-    pieces: tuple[PieceView, ...]
-    peak: float
-    step: float
-    step_said: str
-    clearance: str
-    shown: float
-    """The share of the wanted area that is seen."""
 
 
 class MasterView(View):
@@ -162,7 +116,7 @@ def _of_master(made: Made, size: OneSize, recipe: Recipe) -> DraftView:
         parts=(GROUND, *dict.fromkeys(shape.part for shape in written.shapes)),
         numbers=tuple(_numbers(made, written)),
         master=_master(master, written, design),
-        sewn=_sewn(master, written.curve, design),
+        sewn=sewn_view(master, written.curve, design),
         other=_other(made, written),
         colourways=tuple(way.code for way in design.colourways if way.recipe == recipe.name),
     )
@@ -177,7 +131,7 @@ def _other(made: Made, recipe: Recipe) -> SewnView | None:
         return None
     size = made.stages.at(text).size()
     found = next(each for each in design.recipes if (each.origin or each).name == recipe.name)
-    return _sewn(size.as_written.master(found.name), curve, design)
+    return sewn_view(size.as_written.master(found.name), curve, design)
 
 
 def _of_halves(size: OneSize, recipe: Rejoined) -> DraftView:
@@ -205,11 +159,12 @@ def _of_halves(size: OneSize, recipe: Rejoined) -> DraftView:
             curve=original.curve.value,
             units=_rejoined_units(rejoining, design),
             pieces=(),
+            meetings=rejoined_meetings(master, rejoining.units[0]),
             peak=round(master.facts.peak, 2),
             step=inches_of(master.facts.step),
             step_said=show_length(master.facts.step, design.units),
             clearance=show_length(master.facts.clearance, design.units),
-            shown=_shown(master),
+            shown=shown_share(master),
         ),
         other=None,
         colourways=tuple(way.code for way in design.colourways if way.recipe == recipe.name),
@@ -277,8 +232,9 @@ def _shapes(master: Master, recipe: Recipe, design: Design) -> Iterator[ShapeVie
     for number, (shape, on) in enumerate(zip(master.shapes, recipe.shapes, strict=True)):
         middle = path_bounds(shape.traced).centre
         size = on.size
-        outline = size.outline if isinstance(size, DrawnOutline) else "circle"
-        width = size.width if isinstance(size, DrawnOutline) else Length(round(shape.width * 64), 64)
+        drawn = size if isinstance(size, DrawnOutline) else None
+        outline = drawn.outline if drawn else "circle"
+        width = drawn.width if drawn else Length(round(shape.width * 64), 64)
         where = ("shapes", number) if many else ("shape",)
         yield ShapeView(
             key=dotted("recipes", recipe.name, *where),
@@ -286,15 +242,17 @@ def _shapes(master: Master, recipe: Recipe, design: Design) -> Iterator[ShapeVie
             part=shape.part,
             outline=outline,
             width=write_length(width, design.units),
+            inner=write_length(drawn.inner, design.units) if drawn and drawn.inner else "",
+            lobes=(drawn.lobes or None) if drawn else None,
             at=(_signed(on.x, design), _signed(on.y, design)),
-            degrees=float(on.degrees),
+            degrees=float(on.degrees) + 90 * (drawn.turn if drawn else 0),
             middle=(inches_of(middle.real), inches_of(middle.imag)),
             wanted=path_data(shape.wanted),
             traced=path_data(shape.traced),
             hole=path_data(shape.hole) if shape.hole else "",
             ring_out=path_data(shape.ring_out),
             ring_in=path_data(shape.ring_in),
-            own=isinstance(size, DrawnOutline) and size.own is not None,
+            own=drawn is not None and drawn.own is not None,
         )
 
 
@@ -309,79 +267,8 @@ def _through(master: Master, cut: StraightLine) -> tuple[float, float, float, fl
     return a, b, c, d
 
 
-def _sewn(master: Master, curve: Curve, design: Design) -> SewnView:
-    facts = master.facts
-    return SewnView(
-        curve=curve.value,
-        units=tuple(
-            _unit(unit, master.per_master(k), _mirror(unit, master.units), design)
-            for k, unit in enumerate(master.units)
-        ),
-        pieces=tuple(_piece(master, part) for part in master.parts),
-        peak=round(facts.peak, 2),
-        step=inches_of(facts.step),
-        step_said=show_length(facts.step, design.units),
-        clearance=show_length(facts.clearance, design.units),
-        shown=_shown(master),
-    )
-
-
-def _shown(master: Master) -> float:
-    wanted = master.facts.wanted_area
-    return round(master.facts.shape_area / wanted, 4) if wanted else 1.0
-
-
 def _rejoined_units(rejoining: Rejoining, design: Design) -> tuple[DraftUnit, ...]:
     return tuple(
-        _unit(unit, rejoining.per_pair(k), _mirror(unit, rejoining.units), design)
+        draft_unit(unit, rejoining.per_pair(k), mirror_of(unit, rejoining.units), design)
         for k, unit in enumerate(rejoining.units)
     )
-
-
-def _mirror(unit: Unit, units: tuple[Unit, ...]) -> str | None:
-    return None if unit.mirror is None else units[unit.mirror].quarter
-
-
-def _unit(unit: Unit, each: int, mirror: str | None, design: Design) -> DraftUnit:
-    return DraftUnit(
-        quarter=unit.quarter,
-        width=inches_of(unit.width),
-        height=inches_of(unit.height),
-        size=(show_length(unit.width, design.units), show_length(unit.height, design.units)),
-        cut_outline=path_data(unit.cut_outline),
-        outline=path_data(unit.outline),
-        cut=_faces(unit.cut_layers),
-        sewn=_faces(unit.sewn_layers),
-        each=each,
-        mirror=mirror,
-    )
-
-
-def _faces(layers: tuple[Layer, ...]) -> tuple[PartFace, ...]:
-    return tuple(PartFace(part=layer.part, path=path_data(layer.region)) for layer in layers)
-
-
-def _piece(master: Master, part: Part) -> PieceView:
-    cut_at = part.motion.inverse()
-    middle = _middle(part.outline)
-    taken = sum((_taken_up(cut, part.outline, float(master.seam)) for cut in master.cuts), 0j)
-    return PieceView(
-        name=part.name,
-        unit=part.unit,
-        outline=path_data(part.outline),
-        cut_at=matrix(cut_at),
-        sewn_at=matrix(cut_at.then(shift(taken))),
-        apart=(inches_of(middle.real), inches_of(middle.imag)),
-    )
-
-
-def _taken_up(cut: StraightLine, outline: Path, seam: float) -> complex:
-    """Return how far a piece moves towards a cut when the seam along it has taken an allowance of each side."""
-    normal = cut.direction * 1j
-    return -normal * seam if cut.side(_middle(outline)) > 0 else normal * seam
-
-
-def _middle(outline: Path) -> complex:
-    """Return a point inside a piece, which the cuts leave without hollows: the mean of its corners."""
-    corners = outline.corners()
-    return sum(corners, 0j) / len(corners)

@@ -43,7 +43,7 @@ class CloseView(View):
     finding: FindingView
 
 
-class ClothView(View):
+class ClothRoom(View):
     """The room of cloth."""
 
     revision: int
@@ -66,12 +66,12 @@ class PaletteView(View):
     suggested: dict[str, str]
 
 
-def cloth_view(revision: int, size: OneSize) -> ClothView:
+def cloth_view(revision: int, size: OneSize) -> ClothRoom:
     """Return the room of cloth. Raises UnmadeError where the quilt does not fit together."""
     areas = _areas(size)
     total = sum(areas.values()) or 1.0
     design = size.design
-    return ClothView(
+    return ClothRoom(
         revision=revision,
         fabrics=tuple(
             ClothFabric(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from tests.design.cloth_cases import CLOTH_CASES
 from tests.design.outline_cases import OUTLINE_CASES, QUARTER_CASES, own_cases
 from tests.design.recipe_cases import RECIPE_CASES, RIPPLES
 from tests.design.spoiling import GOOD, Broken, broken
@@ -306,7 +307,7 @@ BROKEN: tuple[Broken, ...] = (
     *(broken(*case, line=line) for line, *case in own_cases(_CIRCLE)),
     *(
         replace(broken(f"{what} (of ripples)", old, new, *found, line=line), good=RIPPLES)
-        for what, old, new, line, *found in RECIPE_CASES
+        for what, old, new, line, *found in (*RECIPE_CASES, *CLOTH_CASES)
     ),
     broken("a ring without web", "ring_in = '1/4\"'", "ring_in = 0\nring_out = 0", "no-web making.ring_in"),
 )

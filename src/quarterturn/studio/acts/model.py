@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from abc import ABC, abstractmethod
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Annotated, ClassVar
@@ -32,7 +33,7 @@ class Change:
     facts: Facts = field(default_factory=dict)
 
 
-class Act(BaseModel):
+class Act(BaseModel, ABC):
     """One act, whose fields are its arguments. `name` tells acts apart in JSON; `key` is its shortcut on the page."""
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -42,9 +43,9 @@ class Act(BaseModel):
     anyway: bool = False
     """Whether it is to be done though parts of the quilt would no longer fit together."""
 
+    @abstractmethod
     def change(self, text: str, design: Design) -> Change:
         """Return what becomes of the text of a design. Raises RefusedError."""
-        raise NotImplementedError
 
 
 Name = Annotated[str, Field(min_length=1, max_length=60)]

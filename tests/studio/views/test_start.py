@@ -1,0 +1,65 @@
+"""Whatever is chosen at the start, what begins can be sewn."""
+
+from __future__ import annotations
+
+import itertools
+
+import pytest
+
+from quarterturn.design import BEDS, Severity
+from quarterturn.pipeline import run
+from quarterturn.setting.known import known_names
+from quarterturn.studio import views
+from quarterturn.studio.acts import RefusedError
+from quarterturn.studio.stages import Made
+from quarterturn.studio.views.start import PALETTES, NewDesign, beginning
+from tests.studio.views.view_cases import MADE
+
+BEGINNINGS = [
+    *(NewDesign(title="New", setting=name, colours="kiln") for name in known_names()),
+    *(NewDesign(title="New", units=units, bed="queen", setting="fans") for units in ("inch", "metric")),
+    *(
+        NewDesign(title="New", setting="shells", block=block, size=("60 in", "72 in"))
+        for block in ('3"', "10 cm")
+    ),
+    *(NewDesign(title="New", colours=name) for name in PALETTES),
+    NewDesign(title="New", units="metric", block="125 mm"),
+]
+
+
+@pytest.mark.parametrize("new", BEGINNINGS, ids=str)
+def test_whatever_is_chosen_a_new_design_can_be_sewn(new: NewDesign) -> None:
+    job = run(beginning(new))
+    assert job.pattern is not None
+    assert [f.code for f in job.findings if f.severity is Severity.STOPS] == []
+    if new.bed:
+        bed = job.pattern.design.bed
+        assert bed is not None
+        assert (bed.width, bed.length) == BEDS[new.bed]
+        assert job.pattern.setting.width >= bed.wanted[0]
+
+
+@pytest.mark.parametrize(
+    "new",
+    [
+        NewDesign(setting="no such"),
+        NewDesign(colours="no such"),
+        NewDesign(bed="no such"),
+        NewDesign(block="wide"),
+        NewDesign(size=("9 in", "tall")),
+        NewDesign(setting="shells", size=("390 in", "390 in"), block='1/4"'),
+    ],
+)
+def test_a_choice_that_is_none_is_refused_by_a_sentence(new: NewDesign) -> None:
+    with pytest.raises(RefusedError) as refused:
+        beginning(new)
+    assert refused.value.sentence.endswith(".")
+
+
+def test_examples_are_told_by_title_and_their_pictures_drawn() -> None:
+    texts = {name: made.text for name, made in itertools.islice(MADE.items(), 2)}
+    start = views.start_view((), texts)
+    assert [each.name for each in start.examples] == sorted(texts)
+    assert all(each.title for each in start.examples)
+    made: Made = MADE[next(iter(texts))]
+    assert views.picture_svg(made.size()).startswith("<svg ")

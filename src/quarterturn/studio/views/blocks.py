@@ -23,7 +23,15 @@ from quarterturn.measure import Length, show_length
 from quarterturn.publish.wording.places import ends_on_edges
 from quarterturn.studio.stages import Made, OneSize
 from quarterturn.studio.views.model import View, inches_of, path_data
-from quarterturn.studio.views.sewn import DraftUnit, SewnView, draft_unit, mirror_of, sewn_view, shown_share
+from quarterturn.studio.views.sewn import (
+    DraftUnit,
+    SewnView,
+    draft_unit,
+    mirror_of,
+    rejoined_meetings,
+    sewn_view,
+    shown_share,
+)
 
 Point = tuple[float, float]
 

@@ -43,7 +43,7 @@ async function faultOf(answer: Response): Promise<Refused> {
 export async function ask<T>(method: string, path: string, body?: unknown): Promise<T> {
   const headers: Record<string, string> = { "Studio-Token": token };
   const told: RequestInit = { method, headers };
-  if (body instanceof FormData) told.body = body;
+  if (body instanceof Blob) told.body = body; // a file is sent as it is
   else if (body !== undefined) {
     headers["Content-Type"] = "application/json";
     told.body = JSON.stringify(body);

@@ -7,6 +7,8 @@ import type { QuiltModel } from "./model";
 import { attribute, inTurn } from "./motion";
 import { drawnAt, type Spot } from "./spots";
 
+/** How a seam is drawn. As attributes: rules of a style sheet do not reach what is drawn by `use`. */
+const SEAM = { stroke: "rgb(30 24 16 / 0.28)", "stroke-width": 0.03 };
 const SVG = "http://www.w3.org/2000/svg";
 let drawings = 0;
 
@@ -38,7 +40,7 @@ function unitParts(unit: UnitView): SVGElement[] {
     path.style.cssText = cloth(face.fabric);
     return path;
   });
-  const seam = element("rect", { width: unit.width, height: unit.height, class: "seam" });
+  const seam = element("rect", { width: unit.width, height: unit.height, fill: "none", ...SEAM });
   return [...faces, seam];
 }
 
@@ -47,13 +49,18 @@ export class Drawing {
   private uses: SVGUseElement[] = [];
   private model: QuiltModel | null = null;
   private defs: SVGDefsElement | null = null;
+  private ground = "";
 
   constructor(private readonly group: SVGGElement) {}
 
   /** Draw a quilt anew. `more` are units that do not lie in it yet, so that they can be painted. */
   draw(model: QuiltModel, more: Readonly<Record<string, UnitView>> = {}): void {
+    const before = this.model;
     this.model = model;
     const { view } = model;
+    const ground = JSON.stringify([view.units, view.cloths, view.binding, view.width, view.height, Object.keys(more)]);
+    if (before && ground === this.ground && before.spots.length === model.spots.length) return this.amend(before);
+    this.ground = ground;
     this.defs = element("defs", {});
     for (const [name, unit] of Object.entries({ ...more, ...view.units })) this.define(name, unit);
     const cloths = element("g", {}, ...view.cloths.map((each) => this.clothPath(each.path, each.fabric)));
@@ -76,6 +83,13 @@ export class Drawing {
       const use = this.uses[spot.index];
       if (use) this.lay(use, spot);
     }
+  }
+
+  /** Draw anew only those places that look otherwise than in the model before: after a stroke, mostly none. */
+  private amend(before: QuiltModel): void {
+    const isSame = (spot: Spot, was: Spot | undefined): boolean =>
+      was?.unit === spot.unit && was.turn === spot.turn && was.frame.every((each, k) => each === spot.frame[k]);
+    this.repaint(this.model?.spots.filter((spot, k) => !isSame(spot, before.spots[k])) ?? []);
   }
 
   private define(name: string, unit: UnitView): void {
@@ -101,7 +115,7 @@ export class Drawing {
   }
 
   private clothPath(path: string, fabric: string): SVGPathElement {
-    const made = element("path", { d: path, class: "seam" });
+    const made = element("path", { d: path, ...SEAM });
     made.style.cssText = cloth(fabric);
     return made;
   }
@@ -123,7 +137,8 @@ export class Drawing {
       width: view.width + 2 * depth,
       height: view.height + 2 * depth,
       rx: depth / 3,
-      class: "binding",
+      stroke: "rgb(0 0 0 / 0.35)",
+      "stroke-width": 0.02,
     });
     made.style.cssText = cloth(view.binding.fabric);
     return made;

@@ -86,10 +86,13 @@ class Places:
 
         A coping that has nothing to bring has no ring, which only the tree of the top tells.
         """
-        framed = self._framed.get(section)
-        if framed is None:
+        framed, borders = self._framed.get(section), self.borders(section)
+        if framed is None or len(framed.frames) == len(borders):
             return number - 1
-        frames = frames_of(framed, self.borders(section))
+        try:
+            frames = frames_of(framed, borders)
+        except StopIteration:  # parts do not fit, and a coping that would be too narrow has no ring either
+            return number - 1
         return [index for index, frame in enumerate(frames) if frame is not None][number - 1]
 
     def _laid(self, name: str) -> tuple[tuple[Source, ...], ...]:

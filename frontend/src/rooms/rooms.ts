@@ -14,4 +14,5 @@ export interface Room {
 
 export const ROOMS: readonly Room[] = [
   { id: "quilt", icon: "quilt", ledge: true, load: () => import("./quilt/Quilt.svelte") },
+  { id: "cutting", icon: "cutting", ledge: false, load: () => import("./cutting/Cutting.svelte") },
 ];

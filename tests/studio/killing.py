@@ -1,8 +1,8 @@
 """A program that edits a design until it is killed, many times over; run by `test_killing.py`.
 
-It forks a child for each round, so that no round waits for imports. A child opens the design as the studio does, tells
-what it found, and goes on: acts, undoes, redoes, saves, telling each time what it has been answered. The parent kills it
-at a random moment and holds what the next child finds against what was told.
+It forks a child for each round, so that no round waits for imports. A child opens the design as the studio does,
+tells what it found, and goes on: acts, undoes, redoes, saves, telling each time what it has been answered. The parent
+kills it at a random moment and holds what the next child finds against what was told.
 """
 
 from __future__ import annotations

@@ -52,10 +52,13 @@ def test_an_act_upon_an_older_revision_is_refused(tmp_path: Path) -> None:
     with open_desk(tmp_path) as desk:
         paper = desk.begin(TEXT)
         paper.act(0, titled("Moons"))
-        for stale in (lambda: paper.act(0, titled("Suns")), lambda: paper.undo(0), lambda: paper.redo(2)):
-            with pytest.raises(StaleError) as refused:
-                stale()
-            assert refused.value.revision == 1
+        for ask in (paper.undo, paper.redo):
+            for revision in (0, 2):
+                with pytest.raises(StaleError) as refused:
+                    ask(revision)
+                assert refused.value.revision == 1
+        with pytest.raises(StaleError):
+            paper.act(0, titled("Suns"))
         assert paper.title == "Moons"
 
 

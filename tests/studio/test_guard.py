@@ -62,7 +62,7 @@ def test_the_page_itself_may_ask(asking: TestClient) -> None:
 def test_nothing_is_answered_without_the_token(asking: TestClient, token: str) -> None:
     for ask in (asking.get, asking.post, asking.delete, asking.options):
         for path in ("/api/start", "/api/designs", "/api/openapi.json", "/api", "/apix"):
-            assert ask(path, headers={TOKEN: token.encode()}).status_code == 403
+            assert ask(path, headers={TOKEN.encode(): token.encode()}).status_code == 403
 
 
 def test_the_token_may_stand_in_the_address_only_to_read(asking: TestClient) -> None:

@@ -74,7 +74,7 @@ def api(studio: Studio, built: Path) -> FastAPI:
         app.include_router(each.routes)
     for kind, answer in ANSWERS.items():
         app.add_exception_handler(kind, answer)
-    app.mount("/", page(built))
+    app.mount("/", page(built, _http))
     return app
 
 

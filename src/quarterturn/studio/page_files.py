@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import cache
 from pathlib import Path
 
@@ -11,6 +12,8 @@ from starlette.requests import Request
 from starlette.responses import FileResponse, HTMLResponse, Response
 from starlette.routing import Mount, Route
 from starlette.staticfiles import StaticFiles
+
+Answer = Callable[[Request, Exception], Response]
 
 PAGE = Path(__file__).parent / "page"
 INDEX = "index.html"
@@ -33,15 +36,15 @@ UNBUILT = (
 LASTING = "public, max-age=31536000, immutable"
 
 
-def page(built: Path) -> Starlette:
-    """Return the files of the page; `built` is where the build put them."""
+def page(built: Path, not_here: Answer) -> Starlette:
+    """Return the files of the page; `built` is where the build put them. `not_here` answers for what is none."""
     routes: list[Route | Mount] = [
         Route("/", lambda request: _index(built)),
         Route("/fonts/{name}", _font),
     ]
     if built.is_dir():
         routes.append(Mount("/", _Assets(directory=built, check_dir=False)))
-    return Starlette(routes=routes)
+    return Starlette(routes=routes, exception_handlers={HTTPException: not_here})
 
 
 class _Assets(StaticFiles):

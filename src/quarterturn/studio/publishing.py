@@ -100,8 +100,9 @@ class Press:
                 raise BusyError("This design is being published.", "Wait for it, or call it off.")
             run = Run(paper, order, Progress("running", now.revision, "design", folder))
             self._runs[paper.id] = run
+        begun = run.progress
         threading.Thread(target=_carry_out, args=(run, now), name="press", daemon=True).start()
-        return run.progress
+        return begun
 
     def progress(self, paper: Paper) -> Progress:
         """Return how far the last publish of a design has come."""

@@ -109,7 +109,7 @@ export interface paths {
         };
         /**
          * Booklet
-         * @description Return the booklet, without its pages' pictures.
+         * @description Return the booklet, without its pages' pictures; or, sooner, only what stands before the work.
          */
         get: operations["booklet"];
         put?: never;
@@ -320,6 +320,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/designs/{identity}/look": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Look
+         * @description Return the quilt as an act would leave it; nothing is changed.
+         */
+        post: operations["look"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/designs/{identity}/making": {
         parameters: {
             query?: never;
@@ -354,6 +374,26 @@ export interface paths {
          * @description Tick something off, or take its tick away.
          */
         post: operations["tick"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/designs/{identity}/making/untick": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Untick
+         * @description Take all ticks away, to begin anew.
+         */
+        post: operations["untick"];
         delete?: never;
         options?: never;
         head?: never;
@@ -720,6 +760,26 @@ export interface paths {
          * @description Return what each known bed takes.
          */
         get: operations["sizes"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/designs/{identity}/templates": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Templates
+         * @description Return the pages of templates at their true size.
+         */
+        get: operations["templates"];
         put?: never;
         post?: never;
         delete?: never;
@@ -1121,6 +1181,8 @@ export interface components {
         /**
          * BookletView
          * @description The booklet: its paper in millimetres, its pages, its house style, and what makes it a draft.
+         *
+         *     `whole` is false where only the pages before the work are told.
          */
         BookletView: {
             /** Choices */
@@ -1135,6 +1197,8 @@ export interface components {
             parts: string[];
             /** Revision */
             revision: number;
+            /** Whole */
+            whole: boolean;
             /** Width */
             width: number;
         };
@@ -1234,9 +1298,11 @@ export interface components {
         };
         /**
          * ChapterView
-         * @description A part of the work, and the figures that belong to all of it.
+         * @description A part of the work, the figures that belong to all of it, and what to take care of with its tools.
          */
         ChapterView: {
+            /** Cautions */
+            cautions: string[];
             /** Entries */
             entries: components["schemas"]["EntryView"][];
             /** Figures */
@@ -1708,6 +1774,11 @@ export interface components {
              */
             repeat: number;
             /**
+             * Section
+             * @default centre
+             */
+            section: string;
+            /**
              * Symmetry
              * @default slide
              * @enum {string}
@@ -2017,6 +2088,14 @@ export interface components {
             price: string | null;
             /** Width */
             width: string;
+        };
+        /**
+         * LookOrder
+         * @description An act whose outcome is to be looked at before it is done.
+         */
+        LookOrder: {
+            /** Act */
+            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
         };
         /**
          * MakingView
@@ -3669,7 +3748,7 @@ export interface components {
         };
         /**
          * TakeView
-         * @description The arguments of the act `take-setting`: in about as many rows and columns as the quilt has.
+         * @description The arguments of the act `take-setting`: in about as many rows and columns as the section has.
          */
         TakeView: {
             /** Across */
@@ -3678,6 +3757,8 @@ export interface components {
             down: number;
             /** Lines */
             lines: string[];
+            /** Section */
+            section: string;
             /** Symmetry */
             symmetry: string;
         };
@@ -3690,6 +3771,32 @@ export interface components {
             file: string;
             /** Height */
             height: number;
+            /** Width */
+            width: number;
+        };
+        /**
+         * TemplateView
+         * @description A page of templates at its true size, as SVG, and what it shows in words.
+         */
+        TemplateView: {
+            /** Alt */
+            alt: string;
+            /** Number */
+            number: number;
+            /** Svg */
+            svg: string;
+        };
+        /**
+         * TemplatesView
+         * @description The pages of templates, and their paper in millimetres.
+         */
+        TemplatesView: {
+            /** Height */
+            height: number;
+            /** Pages */
+            pages: components["schemas"]["TemplateView"][];
+            /** Revision */
+            revision: number;
             /** Width */
             width: number;
         };
@@ -4279,6 +4386,7 @@ export interface operations {
     booklet: {
         parameters: {
             query?: {
+                opening?: boolean;
                 size?: string | null;
             };
             header?: never;
@@ -4367,6 +4475,7 @@ export interface operations {
         parameters: {
             query?: {
                 width?: number;
+                opening?: boolean;
                 size?: string | null;
             };
             header?: never;
@@ -5232,6 +5341,97 @@ export interface operations {
             };
         };
     };
+    look: {
+        parameters: {
+            query?: {
+                size?: string | null;
+            };
+            header?: never;
+            path: {
+                identity: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LookOrder"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["QuiltView"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
     making: {
         parameters: {
             query?: {
@@ -5335,6 +5535,93 @@ export interface operations {
                 "application/json": components["schemas"]["TickOrder"];
             };
         };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MakingView"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
+    untick: {
+        parameters: {
+            query?: {
+                size?: string | null;
+            };
+            header?: never;
+            path: {
+                identity: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
         responses: {
             /** @description Successful Response */
             200: {
@@ -7092,6 +7379,93 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SizesView"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
+    templates: {
+        parameters: {
+            query?: {
+                size?: string | null;
+            };
+            header?: never;
+            path: {
+                identity: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TemplatesView"];
                 };
             };
             /** @description It is not understood. */

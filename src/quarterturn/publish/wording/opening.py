@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from itertools import chain
 
 from quarterturn.blocks import CurveFacts, Master
@@ -24,6 +24,7 @@ from quarterturn.measure import Units, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
+from quarterturn.steps import Chapter
 
 TECHNIQUE = "Curves without curved piecing: fuse, stitch, cut."
 LABEL = "Write name, place, date and care on a label, and sew it to the back."
@@ -133,13 +134,35 @@ def _pieces_said(pattern: Pattern, name: str) -> str:
     )
 
 
+_BLADE = "Rotary cutter: close the blade after every cut, cut away from yourself, keep fingers off the ruler’s edge."
+_IRON = "Iron: web glue and steam burn. Let fused cloth cool before you handle it."
+_NEEDLE = "Needle: a gummed needle bends and breaks. Keep fingers clear of it, and switch off to change it."
+_TOOLS: Mapping[Chapter, tuple[str, ...]] = {
+    Chapter.CUTTING: (_BLADE,),
+    Chapter.SHAPES: (_IRON,),
+    Chapter.FUSING: (_IRON,),
+    Chapter.STITCHING: (_NEEDLE,),
+    Chapter.UNITS: (_BLADE, _IRON),
+    Chapter.PANELS: (_IRON, _NEEDLE),
+    Chapter.ASSEMBLY: (_NEEDLE, _IRON),
+    Chapter.BORDERS: (_NEEDLE, _IRON),
+    Chapter.FINISHING: (_BLADE, _NEEDLE),
+}
+"""The cautions of each chapter, by the tools that it takes up."""
+
+
+def cautions_of(chapters: Iterable[Chapter]) -> tuple[str, ...]:
+    """Return the cautions of some parts of the work, each once."""
+    return tuple(dict.fromkeys(said for chapter in chapters for said in _TOOLS[chapter]))
+
+
 def cautions(pattern: Pattern) -> tuple[str, ...]:
     """Return the cautions: makers' instructions and local rules come first."""
     return (
         "The instructions of the makers of your tools, web and thread, and local rules, come before this pattern.",
-        "Rotary cutter: close the blade after every cut, cut away from yourself, keep fingers off the ruler’s edge.",
-        "Iron: web glue and steam burn. Let fused cloth cool before you handle it.",
-        "Needle: a gummed needle bends and breaks. Keep fingers clear of it, and switch off to change it.",
+        _BLADE,
+        _IRON,
+        _NEEDLE,
         "Pins, blades and trimmings are small parts: keep them away from children and animals.",
         "Loose bedding is not safe for sleeping infants; follow the advice given where you live.",
     )

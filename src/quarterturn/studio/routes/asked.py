@@ -48,6 +48,12 @@ class ActOrder(Asked):
     act: AnyAct
 
 
+class LookOrder(Asked):
+    """An act whose outcome is to be looked at before it is done."""
+
+    act: AnyAct
+
+
 class RevisionOrder(Asked):
     """The revision that something is to be done to."""
 

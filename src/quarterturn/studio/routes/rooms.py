@@ -6,8 +6,9 @@ from typing import Annotated
 
 from fastapi import APIRouter, Path, Query, Response
 
+from quarterturn.studio.acts import do
 from quarterturn.studio.refusals import NotHereError
-from quarterturn.studio.routes.asked import At, Drawn, Room, TickOrder
+from quarterturn.studio.routes.asked import At, Drawn, LookOrder, Room, TickOrder
 from quarterturn.studio.studio import Studio
 from quarterturn.studio.views import (
     BlocksView,
@@ -24,6 +25,7 @@ from quarterturn.studio.views import (
     QuiltView,
     SeamsView,
     SizesView,
+    TemplatesView,
     blocks_view,
     booklet_pages,
     booklet_view,
@@ -38,6 +40,7 @@ from quarterturn.studio.views import (
     quilt_view,
     seams_view,
     sizes_view,
+    templates_view,
 )
 
 routes = APIRouter(prefix="/api/designs/{identity}", tags=["rooms"])
@@ -114,19 +117,33 @@ def find(at: At, question: FindQuestion) -> FindView:
     return find_view(at.revision, at.size, question)
 
 
+@routes.post("/look")
+def look(at: At, order: LookOrder) -> QuiltView:
+    """Return the quilt as an act would leave it; nothing is changed."""
+    return quilt_view(at.revision, do(order.act, at.made.text, at.paper.stages).made.size())
+
+
 @routes.get("/booklet")
-def booklet(at: At) -> BookletView:
-    """Return the booklet, without its pages' pictures."""
-    return booklet_view(at.revision, at.made)
+def booklet(at: At, opening: bool = False) -> BookletView:
+    """Return the booklet, without its pages' pictures; or, sooner, only what stands before the work."""
+    return booklet_view(at.revision, at.made, opening=opening)
 
 
 @routes.get("/booklet/{page}.png", response_class=Response, responses={200: {"content": {"image/png": {}}}})
-def booklet_page(at: At, page: Number, width: Annotated[int, Query(ge=50, le=4000)] = 800) -> Response:
+def booklet_page(
+    at: At, page: Number, width: Annotated[int, Query(ge=50, le=4000)] = 800, opening: bool = False
+) -> Response:
     """Return a page as it will print, about so many pixels across."""
-    pages = booklet_pages(at.made, width)
+    pages = booklet_pages(at.made, width, opening=opening)
     if page > len(pages):
         raise NotHereError("There is no such page.", "Choose one of the list.")
     return Response(pages[page - 1], media_type="image/png")
+
+
+@routes.get("/templates")
+def templates(at: At) -> TemplatesView:
+    """Return the pages of templates at their true size."""
+    return templates_view(at.revision, at.size)
 
 
 @routes.get("/making")
@@ -142,6 +159,14 @@ def tick(at: At, studio: Room, order: TickOrder) -> MakingView:
     with studio.ticking:
         studio.ticks.tick(at.paper.id, drawn.size.design.size, order.entry, done=order.done)
     return _making(drawn, studio)
+
+
+@routes.post("/making/untick")
+def untick(at: At, studio: Room) -> MakingView:
+    """Take all ticks away, to begin anew."""
+    with studio.ticking:
+        studio.ticks.clear(at.paper.id, at.size.design.size)
+    return _making(at, studio)
 
 
 def _making(at: Drawn, studio: Studio) -> MakingView:

@@ -6,7 +6,13 @@ Promise: nothing about a quilt is reckoned here; every number is read off a stag
 """
 
 from quarterturn.studio.views.blocks import BlocksView, blocks_view
-from quarterturn.studio.views.booklet import BookletView, booklet_pages, booklet_view
+from quarterturn.studio.views.booklet import (
+    BookletView,
+    TemplatesView,
+    booklet_pages,
+    booklet_view,
+    templates_view,
+)
 from quarterturn.studio.views.cloth import ClothRoom, PaletteView, cloth_view, palette_view
 from quarterturn.studio.views.cutting import CuttingView, cutting_view
 from quarterturn.studio.views.figures import FiguresView, figures_view
@@ -51,6 +57,7 @@ __all__ = [
     "SeamsView",
     "SizesView",
     "StartView",
+    "TemplatesView",
     "beginning",
     "blocks_view",
     "booklet_pages",
@@ -72,4 +79,5 @@ __all__ = [
     "seams_view",
     "sizes_view",
     "start_view",
+    "templates_view",
 ]

@@ -6,7 +6,7 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from quarterturn.design import StraightSet, Symmetry, laid, map_word
+from quarterturn.design import ROOT, StraightSet, Symmetry, laid, map_word
 from quarterturn.setting.finder import Selection, codes_of, find_settings, map_lines
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import View
@@ -25,12 +25,15 @@ class FindQuestion(BaseModel):
     repeat: Annotated[int, Field(ge=1, le=4)] = 2
     symmetry: Literal["slide", "mirror", "turn", "half turn"] = "slide"
     codes: Annotated[tuple[Code, ...], Field(max_length=12)] = ()
+    section: Annotated[str, Field(max_length=60)] = ROOT
+    """Which section is to be laid so."""
     most: Annotated[int, Field(ge=1, le=60)] = 12
 
 
 class TakeView(View):
-    """The arguments of the act `take-setting`: in about as many rows and columns as the quilt has."""
+    """The arguments of the act `take-setting`: in about as many rows and columns as the section has."""
 
+    section: str
     lines: tuple[str, ...]
     symmetry: str
     across: int
@@ -48,6 +51,7 @@ class FoundView(View):
     balance: float
     rows: tuple[tuple[str, ...], ...]
     take: TakeView | None
+    """Nothing where the section is not set in rows and columns."""
 
 
 class FindView(View):
@@ -82,11 +86,13 @@ def find_view(revision: int, size: OneSize, question: FindQuestion) -> FindView:
         different=selection.different,
         sampled=selection.sampled,
         units={code: unit_view(design, blocks, code) for code in codes},
-        found=tuple(_found(size, selection, number) for number in range(1, len(selection.best) + 1)),
+        found=tuple(
+            _found(size, selection, number, question.section) for number in range(1, len(selection.best) + 1)
+        ),
     )
 
 
-def _found(size: OneSize, selection: Selection, number: int) -> FoundView:
+def _found(size: OneSize, selection: Selection, number: int, section: str) -> FoundView:
     found = selection.best[number - 1]
     rows = laid(found.cells, selection.symmetry, COPIES, COPIES)
     score = found.score
@@ -98,16 +104,18 @@ def _found(size: OneSize, selection: Selection, number: int) -> FoundView:
         cloth=round(score.cloth, 4),
         balance=round(score.balance, 4),
         rows=tuple(tuple(map_word(cell) for cell in row) for row in rows),
-        take=_take(size, selection, number),
+        take=_take(size, selection, number, section),
     )
 
 
-def _take(size: OneSize, selection: Selection, number: int) -> TakeView | None:
-    now = size.design.setting
+def _take(size: OneSize, selection: Selection, number: int, section: str) -> TakeView | None:
+    named = {each.name: each.setting for each in size.design.sections}
+    now = size.design.setting if section == ROOT else named.get(section)
     if not isinstance(now, StraightSet):
         return None
     setting = selection.setting_like(number, *now.size)
     return TakeView(
+        section=section,
         lines=tuple(map_lines(setting.cells)),
         symmetry=setting.symmetry.value,
         across=setting.across,

@@ -11,10 +11,10 @@ from collections.abc import Collection, Iterable, Iterator
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet import assemble
-from quarterturn.publish.booklet.model import Block, CutList, Entry, Figure, Plate, Section
+from quarterturn.publish.booklet.model import Block, CutLine, CutList, Entry, Figure, Plate, Section
 from quarterturn.publish.svg import sheet_svg
-from quarterturn.publish.wording import cautions
-from quarterturn.steps import Step
+from quarterturn.publish.wording import cautions, cautions_of
+from quarterturn.steps import Chapter, Step
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import View
 
@@ -57,9 +57,10 @@ class EntryView(View):
 
 
 class ChapterView(View):
-    """A part of the work, and the figures that belong to all of it."""
+    """A part of the work, the figures that belong to all of it, and what to take care of with its tools."""
 
     title: str
+    cautions: tuple[str, ...]
     entries: tuple[EntryView, ...]
     figures: tuple[FigureView, ...]
 
@@ -111,18 +112,34 @@ def _ready(entries: Iterable[EntryView]) -> tuple[PileView, ...]:
 def _chapters(pattern: Pattern) -> Iterator[ChapterView]:
     document = assemble(pattern, pattern.design.house.paper)
     steps = {step.number: step for step in pattern.steps.steps}
-    title, entries, figures, known = "", list[EntryView](), list[FigureView](), Counter[str]()
-    for block in document.blocks:
+    known = Counter[str]()
+    for title, blocks in _parts(document.blocks):
+        entries = tuple(entry for block in blocks for entry in _entries(block, steps, known))
+        if entries:
+            figures = tuple(_figure(block.figure) for block in blocks if isinstance(block, Plate))
+            told = cautions_of(_work(blocks, steps))
+            yield ChapterView(title=title, cautions=told, entries=entries, figures=figures)
+
+
+def _parts(blocks: Iterable[Block]) -> Iterator[tuple[str, list[Block]]]:
+    """Return the parts of the booklet by their headings."""
+    title, part = "", list[Block]()
+    for block in blocks:
         if isinstance(block, Section):
-            if entries:
-                yield ChapterView(title=title, entries=tuple(entries), figures=tuple(figures))
-            title, entries, figures = block.title, [], []
-        elif isinstance(block, Plate):
-            figures.append(_figure(block.figure))
+            yield title, part
+            title, part = block.title, []
         else:
-            entries += _entries(block, steps, known)
-    if entries:
-        yield ChapterView(title=title, entries=tuple(entries), figures=tuple(figures))
+            part.append(block)
+    yield title, part
+
+
+def _work(blocks: Iterable[Block], steps: dict[int, Step]) -> Iterator[Chapter]:
+    """Return of which kinds the work in some blocks is, in the order of the work."""
+    for block in blocks:
+        numbered = block.lines if isinstance(block, CutList) else (block,)
+        for each in numbered:
+            if isinstance(each, CutLine | Entry):
+                yield from (step.chapter for step in _of(each.steps, steps))
 
 
 def _entries(block: Block, steps: dict[int, Step], known: Counter[str]) -> Iterator[EntryView]:

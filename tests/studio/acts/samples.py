@@ -179,7 +179,7 @@ def _cloth(design: Design) -> Iterator[Act]:
     yield AddFabric(letter=letters[0], called="newest cloth", colour="#336699")
     for letter in letters:
         yield RemoveFabric(letter=letter)
-        yield RemoveFabric(letter=letter, instead=letters[letters[0] == letter])
+        yield RemoveFabric(letter=letter, instead=letters[-1] if letter == letters[0] else letters[0])
     yield SwapFabrics(a=letters[0], b=letters[-1])
     yield RenameFabric(letter=letters[0], to="QQ")
     yield TakeColours(colours={letters[0]: "#102030", letters[-1]: "#aabbcc"})

@@ -185,6 +185,10 @@ def test_what_does_not_fit_is_refused_unless_it_is_to_be_done_anyway() -> None:
     assert refused.value.can_anyway
     done = do(act.model_copy(update={"anyway": True}), text, Stages())
     assert done.made.stops
+    further = do(ResizeMap(section="gate", bottom=1), done.made.text, Stages())
+    assert further.made.stops
+    mended = do(ResizeMap(section="gate", bottom=-2), further.made.text, Stages())
+    assert mended.made.stops == ()
 
 
 def test_a_broken_text_takes_only_what_mends_it() -> None:

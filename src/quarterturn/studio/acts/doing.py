@@ -41,13 +41,17 @@ def do(act: Act, text: str, stages: Stages) -> Done:
 
 
 def _check(before: Made, after: Made, *, anyway: bool) -> None:
-    """Raise RefusedError where something stops the design that did not before."""
+    """Raise RefusedError where something stops the design that did not before.
+
+    Where parts did not fit before, they need not fit after: a hand mends them one by one.
+    """
     stops = after.stops
     if not stops:
         return
     known = {(finding.code, finding.sentence) for finding in before.stops}
     fits_not = all(finding.code in FIT_CODES for finding in stops)
+    if fits_not and (anyway or known):
+        return
     for finding in stops:
-        is_new = after.reading.design is None or (finding.code, finding.sentence) not in known
-        if is_new and not (fits_not and anyway):
+        if after.reading.design is None or (finding.code, finding.sentence) not in known:
             raise RefusedError(finding.sentence, finding.remedy, can_anyway=fits_not)

@@ -68,7 +68,7 @@ class Node:
     def environment(self) -> dict[str, str]:
         """Return an environment in which what npm starts finds this Node first."""
         path = os.pathsep.join([str(Path(self.program).parent), os.environ.get("PATH", "")])
-        return {**os.environ, "PATH": path, "CI": "1"}
+        return {**os.environ, "PATH": path, "CI": "1", "NO_COLOR": "1"}
 
 
 def build(node: Node) -> None:
@@ -173,19 +173,31 @@ def _say(sentence: str) -> None:
 
 
 def main() -> int:
-    """Build the page if it must be built; return 0 where there is a page in the end, be it an older one."""
-    if is_built():
-        return 0
-    _say("Building the page of the studio (after a change of it; some seconds) ...")
+    """Build the page if it must be built; return 0 where there is a page in the end, be it an older one.
+
+    `--strictly` is content with no older one. `--run SCRIPT` runs a script of the page's tools instead.
+    """
+    arguments = sys.argv[1:]
     try:
-        build(node())
+        if arguments[:1] == ["--run"]:
+            return run(arguments[1])
+        if not is_built():
+            _say("Building the page of the studio (after a change of it; some seconds) ...")
+            build(node())
     except (BuildError, OSError) as error:
         _say(f"The page could not be built: {error}")
-        if (PAGE / "index.html").is_file():
-            _say("Going on with the page that was built before.")
-            return 0
-        return 1
+        if arguments or not (PAGE / "index.html").is_file():
+            return 1
+        _say("Going on with the page that was built before.")
     return 0
+
+
+def run(script: str) -> int:
+    """Run a script of `frontend/package.json`, and return its exit code. Raises BuildError."""
+    found = node()
+    install(found)
+    command = [*found.npm, "run", "--silent", script]
+    return subprocess.run(command, cwd=SOURCE, env=found.environment, check=False).returncode
 
 
 if __name__ == "__main__":

@@ -44,6 +44,8 @@ class Lying:
 
 def sideways(design: Design, blocks: Blocks) -> Iterator[Finding]:
     """Tell once of each word whose print would not stand upright, wherever in the top it comes to lie so."""
+    if not any(fabric.upright for fabric in design.fabrics):
+        return
     serving, told = Serving(design, blocks), set()
     whole: str | None = None
     for lying in _all_lying(serving):

@@ -2,7 +2,7 @@
 import { designs, RefusedError } from "$/api/client";
 import type { Act, FiguresView, KindView, Outcome, PaperView } from "$/api/shapes";
 import { QuiltModel, type Painted } from "$/quilt/model";
-import type { Spot } from "$/quilt/spots";
+import { ROOT, type Spot } from "$/quilt/spots";
 import { t, told } from "$/words/words";
 import { notices } from "./notices.svelte";
 import { ActQueue } from "./queue";
@@ -143,7 +143,9 @@ class Desk {
     this.waiting = left;
     const way = "act" in task ? "" : "undo" in task ? "undone" : "redone";
     const name = told(`acts.${answer.act}`, {}, answer.act);
-    const said = told(`acts-done.${answer.act}`, { ...answer.facts, n: answer.facts["cells"] ?? 1 }, name);
+    const facts = { ...answer.facts, n: answer.facts["cells"] ?? 1 };
+    if (facts["section"] === ROOT) facts["section"] = t("shell.whole");
+    const said = told(`acts-done.${answer.act}`, facts, name);
     notices.say(way ? t(way === "undone" ? "shell.undone" : "shell.redone", { act: name }) : said);
     if (left === 0) void this.reload();
   }

@@ -215,6 +215,7 @@ export class NeedleWork {
     const [a, b] = [here?.kind === "unit" ? here.name.split("-")[0] : "", brush.loaded.split("-")[0]];
     if (!a) return notices.say(t("rooms.quilt.no-unit-here"), "refused");
     if (!b || !/^[a-z]{1,2}$/.test(b)) return notices.say(t("rooms.quilt.nothing-loaded"), "refused");
+    if (a === b) return notices.say(t("rooms.quilt.swap-same"), "refused");
     desk.do({ name: "swap-colourways", a, b, section: brush.section });
   }
 

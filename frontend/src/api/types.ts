@@ -320,6 +320,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/designs/{identity}/finder": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Finder
+         * @description Return what the finder can be asked for.
+         */
+        get: operations["finder"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/designs/{identity}/look": {
         parameters: {
             query?: never;
@@ -1812,6 +1832,20 @@ export interface components {
             ways: number;
         };
         /**
+         * FinderView
+         * @description What there is to choose from: colourways, how many of them at most, and the sections that can be laid so.
+         */
+        FinderView: {
+            /** Codes */
+            codes: components["schemas"]["FitView"][];
+            /** Most */
+            most: number;
+            /** Revision */
+            revision: number;
+            /** Sections */
+            sections: string[];
+        };
+        /**
          * FindingView
          * @description A fact about the design that the designer should know.
          */
@@ -1832,6 +1866,18 @@ export interface components {
             sentence: string;
             /** Severity */
             severity: string;
+        };
+        /**
+         * FitView
+         * @description A colourway: whether it lies in the quilt, and why its units cannot be laid so; empty where they can.
+         */
+        FitView: {
+            /** Code */
+            code: string;
+            /** Laid */
+            laid: boolean;
+            /** Why */
+            why: string;
         };
         /**
          * FlowFigures
@@ -5274,6 +5320,93 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["FindView"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
+    finder: {
+        parameters: {
+            query?: {
+                size?: string | null;
+            };
+            header?: never;
+            path: {
+                identity: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FinderView"];
                 };
             };
             /** @description It is not understood. */

@@ -90,7 +90,8 @@ def _selected(pattern: Pattern, repeat: int, symmetry: str, codes: str | None, m
     try:
         used = codes_of(pattern.design, pattern.blocks, wanted)
     except SearchError as error:
-        raise RefusedError(str(error)) from error
+        others = "; name others with --codes" if error.is_of_code else ""
+        raise RefusedError(f"{error}{others}") from error
     return find_settings(pattern.design, pattern.blocks, used, repeat, Symmetry(symmetry), most)
 
 

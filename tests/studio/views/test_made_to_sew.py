@@ -74,6 +74,19 @@ def test_a_setting_is_looked_at_and_nothing_is_changed(tmp_path: Path) -> None:
         assert {**looked.json(), "revision": done["revision"]} == now
 
 
+@each_example
+def test_what_fits_can_be_searched_for(name: str) -> None:
+    size = sized(name)
+    told = views.finder_view(1, size)
+    fit = [each.code for each in told.codes if not each.why]
+    assert all(each.why.endswith(".") and "--" not in each.why for each in told.codes if each.why)
+    for section in told.sections[:1]:
+        for code in fit[:1]:
+            found = views.find_view(1, size, views.FindQuestion(repeat=1, codes=(code,), section=section))
+            assert found.found[0].take is not None
+            assert found.found[0].take.section == section
+
+
 def test_a_section_is_laid_by_what_was_found_for_it() -> None:
     question = views.FindQuestion(repeat=1, section="nowhere")
     found = views.find_view(1, Stages().at(ROUNDS).size(), question)

@@ -10,6 +10,7 @@ from quarterturn.setting.finder.moves import Block, Move, moves_of
 from quarterturn.setting.finder.scoring import Judge, Score
 from quarterturn.setting.finder.search import (
     LARGEST_SIZE,
+    MOST_CODES,
     SEED,
     Found,
     SearchError,
@@ -21,6 +22,7 @@ from quarterturn.setting.finder.text import looked_at, map_lines, measures, sele
 
 __all__ = [
     "LARGEST_SIZE",
+    "MOST_CODES",
     "SEED",
     "Block",
     "Found",

@@ -57,7 +57,14 @@ class Selection:
 
 
 class SearchError(ValueError):
-    """A search that cannot be made. The message is a sentence without its full stop."""
+    """A search that cannot be made. The message is a sentence without its full stop.
+
+    `is_of_code` where one colourway is the matter, so that others can be named instead.
+    """
+
+    def __init__(self, message: str, *, is_of_code: bool = False) -> None:
+        super().__init__(message)
+        self.is_of_code = is_of_code
 
 
 def codes_of(design: Design, blocks: Blocks, wanted: Sequence[str] = ()) -> tuple[str, ...]:
@@ -76,12 +83,12 @@ def codes_of(design: Design, blocks: Blocks, wanted: Sequence[str] = ()) -> tupl
     kinds = {code: blocks.units(design.colourway(code).recipe) for code in codes}
     for code, units in kinds.items():
         if upright_letters(design, code):
-            raise SearchError(f"prints of colourway {code} must stand upright; name others with --codes")
+            raise SearchError(f"prints of colourway {code} must stand upright", is_of_code=True)
         if len(units) > 1 and len(design.masters_of(code)) == 1:
-            raise SearchError(f"the four quarters of colourway {code} differ; name others with --codes")
+            raise SearchError(f"the four quarters of colourway {code} differ", is_of_code=True)
         if len(units) > 1 or not units[0].is_rectangle or not is_own_mirror_image(units[0]):
             raise SearchError(
-                f"the units of colourway {code} are not their own mirror images; name others with --codes"
+                f"the units of colourway {code} are not their own mirror images", is_of_code=True
             )
     if len({units[0].side for units in kinds.values()}) > 1:
         raise SearchError(f"the units of {', '.join(codes)} differ in size")

@@ -17,6 +17,7 @@ from quarterturn.studio.views import (
     CuttingView,
     FiguresView,
     FilmView,
+    FinderView,
     FindQuestion,
     FindView,
     FrameView,
@@ -34,6 +35,7 @@ from quarterturn.studio.views import (
     figures_view,
     film_view,
     find_view,
+    finder_view,
     frame_view,
     making_view,
     proof_view,
@@ -109,6 +111,12 @@ def rehearsed(at: At, step: Number) -> FrameView:
         return frame_view(at.revision, at.size, step)
     except IndexError as error:
         raise NotHereError("There is no such step.", "Choose one of the list.") from error
+
+
+@routes.get("/finder")
+def finder(at: At) -> FinderView:
+    """Return what the finder can be asked for."""
+    return finder_view(at.revision, at.size)
 
 
 @routes.post("/find")

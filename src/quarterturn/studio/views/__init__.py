@@ -17,7 +17,7 @@ from quarterturn.studio.views.cloth import ClothRoom, PaletteView, cloth_view, p
 from quarterturn.studio.views.cutting import CuttingView, cutting_view
 from quarterturn.studio.views.figures import FiguresView, figures_view
 from quarterturn.studio.views.film import FilmView, FrameView, film_view, frame_view
-from quarterturn.studio.views.finder import FindQuestion, FindView, find_view
+from quarterturn.studio.views.finder import FinderView, FindQuestion, FindView, find_view, finder_view
 from quarterturn.studio.views.making import MakingView, making_view
 from quarterturn.studio.views.model import FindingView, finding_view
 from quarterturn.studio.views.outlines import OutlinesView, outlines_view
@@ -44,6 +44,7 @@ __all__ = [
     "FilmView",
     "FindQuestion",
     "FindView",
+    "FinderView",
     "FindingView",
     "FrameView",
     "MakingView",
@@ -67,6 +68,7 @@ __all__ = [
     "figures_view",
     "film_view",
     "find_view",
+    "finder_view",
     "finding_view",
     "frame_view",
     "making_view",

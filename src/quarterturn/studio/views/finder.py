@@ -6,8 +6,15 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from quarterturn.design import ROOT, StraightSet, Symmetry, laid, map_word
-from quarterturn.setting.finder import Selection, codes_of, find_settings, map_lines
+from quarterturn.design import ROOT, StraightSet, Symmetry, codes_in, laid, map_word
+from quarterturn.setting.finder import (
+    MOST_CODES,
+    SearchError,
+    Selection,
+    codes_of,
+    find_settings,
+    map_lines,
+)
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import View
 from quarterturn.studio.views.quilt import UnitView, unit_view
@@ -28,6 +35,23 @@ class FindQuestion(BaseModel):
     section: Annotated[str, Field(max_length=60)] = ROOT
     """Which section is to be laid so."""
     most: Annotated[int, Field(ge=1, le=60)] = 12
+
+
+class FitView(View):
+    """A colourway: whether it lies in the quilt, and why its units cannot be laid so; empty where they can."""
+
+    code: str
+    laid: bool
+    why: str
+
+
+class FinderView(View):
+    """What there is to choose from: colourways, how many of them at most, and the sections that can be laid so."""
+
+    revision: int
+    codes: tuple[FitView, ...]
+    most: int
+    sections: tuple[str, ...]
 
 
 class TakeView(View):
@@ -66,6 +90,28 @@ class FindView(View):
     sampled: int | None
     units: dict[str, UnitView]
     found: tuple[FoundView, ...]
+
+
+def finder_view(revision: int, size: OneSize) -> FinderView:
+    """Return what there is to choose from. Raises UnmadeError."""
+    design = size.laid_design
+    named = {ROOT: design.setting, **{each.name: each.setting for each in design.sections}}
+    used = codes_in(design)
+    return FinderView(
+        revision=revision,
+        codes=tuple(_fit(size, each.code, is_laid=each.code in used) for each in design.colourways),
+        most=MOST_CODES,
+        sections=tuple(name for name, setting in named.items() if isinstance(setting, StraightSet)),
+    )
+
+
+def _fit(size: OneSize, code: str, *, is_laid: bool) -> FitView:
+    try:
+        codes_of(size.laid_design, size.blocks, (code,))
+    except SearchError as error:
+        said = str(error)
+        return FitView(code=code, laid=is_laid, why=f"{said[:1].upper()}{said[1:]}.")
+    return FitView(code=code, laid=is_laid, why="")
 
 
 def find_view(revision: int, size: OneSize, question: FindQuestion) -> FindView:

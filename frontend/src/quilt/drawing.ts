@@ -5,6 +5,7 @@
 import type { QuiltView, UnitView } from "$/api/shapes";
 import type { QuiltModel } from "./model";
 import { attribute, inTurn } from "./motion";
+import { paintOf, turnedBack, type Clothed } from "./prints";
 import { drawnAt, type Spot } from "./spots";
 
 /** How a seam is drawn. As attributes: rules of a style sheet do not reach what is drawn by `use`. */
@@ -18,8 +19,8 @@ export function cloth(letter: string): string {
 }
 
 /** Return the properties that hold the colours of fabrics. */
-export function clothProperties(fabrics: readonly { letter: string; colour: string }[]): string {
-  return fabrics.map((fabric) => `--cloth-${fabric.letter}:${fabric.colour}`).join(";");
+export function clothProperties(fabrics: readonly Clothed[]): string {
+  return fabrics.map((fabric) => `--cloth-${fabric.letter}:${paintOf(fabric)}`).join(";");
 }
 
 function element<K extends keyof SVGElementTagNameMap>(
@@ -49,16 +50,18 @@ export class Drawing {
   private uses: SVGUseElement[] = [];
   private model: QuiltModel | null = null;
   private defs: SVGDefsElement | null = null;
+  private upright: readonly string[] = [];
   private ground = "";
 
   constructor(private readonly group: SVGGElement) {}
 
-  /** Draw a quilt anew. `more` are units that do not lie in it yet, so that they can be painted. */
-  draw(model: QuiltModel, more: Readonly<Record<string, UnitView>> = {}): void {
+  /** Draw a quilt anew. `more` are units that do not lie in it yet, so that they can be painted; `upright` names fabrics whose prints stand upright. */
+  draw(model: QuiltModel, more: Readonly<Record<string, UnitView>> = {}, upright: readonly string[] = []): void {
+    this.upright = upright;
     const before = this.model;
     this.model = model;
     const { view } = model;
-    const ground = JSON.stringify([view.units, view.cloths, view.binding, view.width, view.height, Object.keys(more)]);
+    const ground = JSON.stringify([view.units, view.cloths, view.binding, view.width, view.height, Object.keys(more), upright]);
     if (before && ground === this.ground && before.spots.length === model.spots.length) return this.amend(before);
     this.ground = ground;
     this.defs = element("defs", {});
@@ -105,6 +108,7 @@ export class Drawing {
     if (!unit && /^[A-Z]/.test(spot.unit)) this.defineCloth(spot.unit);
     use.setAttribute("href", `#${this.id}-${spot.unit}`);
     use.setAttribute("transform", attribute(matrix));
+    if (this.upright.length) use.style.cssText = turnedBack(this.upright, matrix);
   }
 
   private defineCloth(letter: string): void {

@@ -14,5 +14,8 @@ export interface Room {
 
 export const ROOMS: readonly Room[] = [
   { id: "quilt", icon: "quilt", ledge: true, load: () => import("./quilt/Quilt.svelte") },
+  { id: "drafting", icon: "drafting", ledge: false, load: () => import("./drafting/Drafting.svelte") },
+  { id: "cloth", icon: "cloth", ledge: false, load: () => import("./cloth/Cloth.svelte") },
   { id: "cutting", icon: "cutting", ledge: false, load: () => import("./cutting/Cutting.svelte") },
+  { id: "proof", icon: "proof", ledge: false, load: () => import("./proof/Proof.svelte") },
 ];

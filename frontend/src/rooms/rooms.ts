@@ -16,6 +16,7 @@ export const ROOMS: readonly Room[] = [
   { id: "quilt", icon: "quilt", ledge: true, load: () => import("./quilt/Quilt.svelte") },
   { id: "drafting", icon: "drafting", ledge: false, load: () => import("./drafting/Drafting.svelte") },
   { id: "cloth", icon: "cloth", ledge: false, load: () => import("./cloth/Cloth.svelte") },
+  { id: "finder", icon: "finder", ledge: false, load: () => import("./finder/Finder.svelte") },
   { id: "cutting", icon: "cutting", ledge: false, load: () => import("./cutting/Cutting.svelte") },
   { id: "proof", icon: "proof", ledge: false, load: () => import("./proof/Proof.svelte") },
 ];

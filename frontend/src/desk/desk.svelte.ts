@@ -143,7 +143,7 @@ class Desk {
     this.waiting = left;
     const way = "act" in task ? "" : "undo" in task ? "undone" : "redone";
     const name = told(`acts.${answer.act}`, {}, answer.act);
-    const facts = { ...answer.facts, n: answer.facts["cells"] ?? 1 };
+    const facts: Record<string, string | number> = { ...answer.facts, n: answer.facts["cells"] ?? 1 };
     if (facts["section"] === ROOT) facts["section"] = t("shell.whole");
     const said = told(`acts-done.${answer.act}`, facts, name);
     notices.say(way ? t(way === "undone" ? "shell.undone" : "shell.redone", { act: name }) : said);

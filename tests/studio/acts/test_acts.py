@@ -19,6 +19,7 @@ from quarterturn.studio.acts.recipes import AddRecipe, RemoveRecipe, RenameRecip
 from quarterturn.studio.acts.sections import AddSection, RemoveSection, RenameSection, ResizeMap
 from quarterturn.studio.acts.sizes import AddSize, RemoveSize
 from quarterturn.studio.acts.tables import joined, tables_of
+from quarterturn.studio.history import splice
 from quarterturn.studio.stages import Stages
 from tests.studio.acts.samples import samples, some_cells
 
@@ -67,6 +68,7 @@ def test_every_act_leaves_a_design_or_is_refused_by_a_sentence(path: Path) -> No
             continue
         done.add(name)
         assert read_design(left).design is not None, act
+        assert splice(text, left).inverse.done(left) == text, "undone, it is as it was"
         if not name.startswith(TAKES_AWAY):
             assert set(notes_of(text)) <= set(notes_of(left)), act
     assert {"put", "puts", "add-recipe", "add-fabric", "take-colours", "add-border"} <= done

@@ -88,6 +88,26 @@ def test_what_is_painted_in_a_mirror_is_its_own_mirror_image(place: tuple[int, i
     assert bared(mirrored(both)) == both == bared(upended(both))
 
 
+@given(PLACES, PLACES)
+def test_a_symmetric_map_stays_so_however_often_it_is_painted(
+    first: tuple[int, int, int, int, int], second: tuple[int, int, int, int, int]
+) -> None:
+    rows, columns = first[:2]
+    laid_down = {
+        (r, c): (unit, turn)
+        for _, _, row, column, turned_by in (first, second)
+        for r, c, unit, turn in strokes(
+            Ground(rows, columns),
+            row % rows,
+            column % columns,
+            Paint("a", turned_by, mirror="a", mirror_turn=1),
+            Brush.BOTH,
+        )
+    }
+    whole = painted(rows, columns, tuple((r, c, unit, turn) for (r, c), (unit, turn) in laid_down.items()))
+    assert bared(mirrored(whole)) == whole == bared(upended(whole))
+
+
 @given(PLACES)
 def test_what_is_painted_turned_is_itself_when_the_map_is_turned(
     place: tuple[int, int, int, int, int],

@@ -4,16 +4,10 @@ from __future__ import annotations
 
 import contextlib
 import os
-import re
-import signal
 import socket
 import subprocess
-import sys
 import time
 import urllib.request
-from collections.abc import Iterator
-from dataclasses import dataclass
-from http.client import HTTPConnection
 from pathlib import Path
 
 import pytest
@@ -22,59 +16,7 @@ from quarterturn.cli.ending import Ending
 from quarterturn.studio.guard import TOKEN
 from quarterturn.studio.serving import FIRST_PORT, PortTakenError, listen
 from tests.studio.drafts import TEXT, file_of
-
-PROGRAM = [sys.executable, "-c", "from quarterturn.cli import main; main()"]
-SAID = re.compile(r"http://127\.0\.0\.1:(\d+)/#token=([\w-]+)(?:&design=(\w+))?")
-
-
-@dataclass
-class Running:
-    """A studio that runs: its process, port, token and the design that it opened."""
-
-    process: subprocess.Popen[str]
-    port: int
-    token: str
-    design: str | None
-
-    def get(self, path: str) -> tuple[int, bytes]:
-        """Ask for something with the token."""
-        connection = HTTPConnection("127.0.0.1", self.port, timeout=30)
-        with contextlib.closing(connection):
-            connection.request("GET", path, headers={TOKEN: self.token})
-            answer = connection.getresponse()
-            return answer.status, answer.read()
-
-    def interrupt(self) -> tuple[int, str, str]:
-        """End it by Ctrl-C, and return its exit code and what it said."""
-        self.process.send_signal(signal.SIGINT)
-        out, err = self.process.communicate(timeout=15)
-        return self.process.returncode, out, err
-
-
-@contextlib.contextmanager
-def running(state: Path, *arguments: str, **environment: str) -> Iterator[Running]:
-    """Start a studio, and see to it that it has ended afterwards."""
-    more = {"XDG_STATE_HOME": str(state), "PYTHONWARNINGS": "error", **environment}
-    process = subprocess.Popen(
-        [*PROGRAM, *arguments],
-        stdout=subprocess.PIPE,
-        stderr=subprocess.PIPE,
-        text=True,
-        env={**os.environ, **more},
-    )
-    try:
-        assert process.stdout
-        found = None
-        while not found and (line := process.stdout.readline()):
-            found = SAID.search(line)
-        assert found, process.communicate()[1]
-        yield Running(process, int(found[1]), found[2], found[3])
-    finally:
-        process.kill()
-        process.wait()
-        for stream in (process.stdout, process.stderr):
-            if stream:
-                stream.close()
+from tests.studio.running import PROGRAM, running
 
 
 def test_a_studio_answers_and_ends_cleanly_when_interrupted(tmp_path: Path) -> None:

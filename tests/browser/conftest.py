@@ -1,0 +1,68 @@
+"""Real Chromium on the real page of a real studio, with nothing else to reach.
+
+Every test gets a studio with a state folder of its own, and a window in which every request, every word of the console
+and every breach of the page's policy is kept; at its end there must have been no request to anywhere else and no fault.
+"""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, sync_playwright
+
+from quarterturn.studio.page_files import INDEX, PAGE
+from tests.browser.watching import Watched
+from tests.studio.drafts import file_of
+from tests.studio.running import Running, running
+
+NAMES = ("chromium", "chromium-browser")
+ARGUMENTS = [
+    "--no-sandbox",  # the tests may be run as root, which has no sandbox
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-dev-shm-usage",
+]
+
+
+@pytest.fixture(scope="session")
+def chromium() -> Iterator[Browser]:
+    """Start the browser."""
+    found = next((path for name in NAMES if (path := shutil.which(name))), None)
+    assert found, "the tests of the page need Chromium; ./check installs it, or says how"
+    assert (PAGE / INDEX).is_file(), "the page has not been built; ./check and ./quarterturn studio build it"
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=found, args=ARGUMENTS)
+        yield browser
+        browser.close()
+
+
+@pytest.fixture
+def design(tmp_path: Path) -> Path:
+    """Return the file of a small design."""
+    return file_of(tmp_path)
+
+
+@pytest.fixture
+def studio(tmp_path: Path, design: Path) -> Iterator[Running]:
+    """Start a studio with the design open."""
+    with running(tmp_path / "state", "studio", str(design), "--no-browser") as studio:
+        yield studio
+
+
+@pytest.fixture
+def window(chromium: Browser, studio: Running) -> Iterator[Watched]:
+    """Open the page in a window of its own."""
+    context = chromium.new_context(
+        viewport={"width": 1440, "height": 900}, reduced_motion="reduce", accept_downloads=True
+    )
+    watched = Watched(context.new_page())
+    watched.watch()
+    watched.page.goto(studio.address)
+    watched.page.wait_for_load_state("load")
+    yield watched
+    context.close()
+    assert watched.elsewhere(studio.port) == []
+    assert watched.faults == []

@@ -71,16 +71,17 @@ class Desk {
     this.step({ redo: true }, this.paper?.can_redo ?? false, "shell.nothing-to-redo");
   }
 
-  async save(path?: string): Promise<boolean> {
-    if (!this.id) return false;
+  /** Write the file: where it is, or somewhere else, and only if told over another that lies there. */
+  async save(path: string | null = null, replace = false): Promise<"saved" | "taken" | "refused"> {
+    if (!this.id) return "refused";
     try {
-      await designs.save(this.id, path);
+      const paper = await designs.save(this.id, path, replace);
       await this.reloadPaper();
-      notices.say(t("shell.saved-now", { path: this.paper?.path ?? "" }));
-      return true;
+      notices.say(t("shell.saved-now", { path: paper.path }));
+      return "saved";
     } catch (reason) {
       this.complain(reason);
-      return false;
+      return path !== null && reason instanceof RefusedError && reason.status === 409 ? "taken" : "refused";
     }
   }
 

@@ -29,6 +29,18 @@ class BrushState {
     this.tool = "lay";
   }
 
+  /** Lay down what the design on the desk does not have (any more). */
+  fit(): void {
+    const has = (name: string): boolean =>
+      desk.kinds.has(name) ||
+      !!desk.paper?.fabrics.some((fabric) => fabric.letter === name) ||
+      !!desk.paper?.sections.some((section) => section.name === name);
+    if (this.loaded && !has(this.loaded)) [this.loaded, this.tool] = ["", "turn"];
+    if (this.section !== null && !has(this.section)) this.section = null;
+    const kept = [...this.marked.values()].filter((cell) => desk.quilt?.places(cell).length);
+    if (kept.length !== this.marked.size) this.mark(kept);
+  }
+
   mark(cells: readonly Cell[]): void {
     this.marked = new Map(cells.map((cell) => [keyOf(cell), cell]));
   }

@@ -156,3 +156,8 @@ def test_a_shape_of_several_is_changed_where_it_stands_and_another_added_below()
     (recipe, _), before = design_of(more).recipes, design_of(after).recipes[0]
     assert recipe.shapes[:2] == before.shapes
     assert (recipe.shapes[2].part, recipe.shapes[2].x) == ("heart", inches(-3))
+
+
+def test_the_mark_that_some_editors_begin_a_file_with_stays() -> None:
+    marked = "\ufeff# mine\nformat = 1\n"
+    assert write_design(marked, {"format": 2}) == "\ufeff# mine\nformat = 2\n"

@@ -13,6 +13,10 @@ if TYPE_CHECKING:
     from tomlkit.items import Item
 
 
+_MARK = "\ufeff"
+"""The mark of Unicode with which some editors begin a file; it is no part of the design."""
+
+
 class WriteError(ValueError):
     """A change that cannot be made: the file does not follow TOML, or the key leads nowhere."""
 
@@ -29,13 +33,14 @@ def write_design(text: str, changes: Mapping[str, object]) -> str:
     from tomlkit.exceptions import TOMLKitError
 
     try:
-        document = tomlkit.parse(text)
+        plain = text.removeprefix(_MARK)
+        document = tomlkit.parse(plain)
         added: list[Any] = []
         for key, value in changes.items():
             _change(document, parts_of(key), value, added)
         for table in added:
             table.add(tomlkit.nl())
-        return tomlkit.dumps(document)
+        return text[: len(text) - len(plain)] + tomlkit.dumps(document)
     except (TOMLKitError, ValueError, TypeError) as error:
         raise error if isinstance(error, WriteError) else WriteError(str(error)) from error
 

@@ -213,3 +213,14 @@ def test_a_map_keeps_its_layout_when_a_word_changes() -> None:
     at = CellAt(section="centre", row=2, column=1)
     turned = do(TurnCells(cells=(at,)), text, Stages()).made.text
     assert turned == text.replace("w1 l1 l0 w2", "w1 l2 l0 w2", 1)
+
+
+@pytest.mark.parametrize("form", ["\ufeff{}", "{}\n# the last line has no end"])
+def test_however_an_editor_ends_and_begins_a_file_acts_are_done_to_it(form: str) -> None:
+    plain, stages = texts()[2], Stages()
+    text = form.format(plain)
+    for act in samples(design_of(plain)):
+        if not act.may_break and outcome(act, plain, stages) not in (None, plain):
+            left = outcome(act, text, stages)
+            assert left is not None, act
+            assert notes_of(text) == notes_of(left) or name_of(type(act)).startswith(TAKES_AWAY)

@@ -172,7 +172,7 @@ Renaming = Callable[[tuple[str, ...], object], tuple[tuple[str, ...], object]]
 
 def with_sizes_renamed(text: str, renaming: Renaming) -> str:
     """Return the text with the changes of its sizes told by other keys and values, where something was renamed."""
-    sizes = tomllib.loads(text).get("sizes", {})
+    sizes = tomllib.loads(text.removeprefix("\ufeff")).get("sizes", {})
     changes: dict[str, object] = {}
     for name, table in sizes.items() if isinstance(sizes, dict) else ():
         inner = table.get("changes") if isinstance(table, dict) else None

@@ -183,7 +183,7 @@ def _numbers(made: Made, recipe: Recipe) -> Iterator[NumberView]:
     """Yield the numbers of a recipe with the keys by which they are set, stated in the file or following."""
     import tomllib
 
-    table = tomllib.loads(made.text).get("recipes", {}).get(recipe.name, {})
+    table = tomllib.loads(made.text.removeprefix("\ufeff")).get("recipes", {}).get(recipe.name, {})
     units = made.design.units
     square = recipe.width == recipe.height
     values = {"finished": recipe.finished_width, "start": recipe.width, "trim": recipe.trim_width}

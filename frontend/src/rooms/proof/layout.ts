@@ -24,6 +24,16 @@ export function scaleBar(scale: number, units: string, pixels = 90): { inches: n
   return { inches: best * unit, label: units === "metric" ? `${best} cm` : `${best}"` };
 }
 
+const sideOf = ({ box }: Good): number => Math.max(box[2], box[3]);
+
+/** Return small things and large ones apart: beside a backing or a long strip the rest could not be seen. */
+export function bySize(goods: readonly Good[]): Good[][] {
+  const sides = goods.map(sideOf).sort((a, b) => a - b);
+  const most = 4 * (sides[(sides.length - 1) >> 1] ?? 0);
+  const small = goods.filter((good) => sideOf(good) <= most);
+  return [small, goods.filter((good) => !small.includes(good))].filter((group) => group.length > 0);
+}
+
 /** Return what lies on the table and is neither taken up nor laid down. */
 export function others(table: readonly Good[], used: readonly Good[]): Good[] {
   const labels = new Set(used.map((good) => good.label));

@@ -71,6 +71,8 @@ export interface Thickness {
 }
 
 const INSET = 0.14;
+/** Layers that are worth a line: one is nothing but the unit's own cloth. */
+const LEAST = 2;
 
 function stretch(side: string, start: number, end: number, width: number, height: number): readonly [Point, Point] {
   if (side === "top") return [[start, INSET], [end, INSET]];
@@ -86,6 +88,7 @@ export function thicknesses(layers: SeamsView["layers"], view: QuiltView): Thick
     const unit = view.units[placed.unit];
     if (!unit) continue;
     for (const each of layers[placed.unit] ?? []) {
+      if (each.layers < LEAST) continue;
       const ends = stretch(each.side, each.start, each.end, unit.width, unit.height);
       const [from, to] = [moved(placed.at as Matrix, ends[0]), moved(placed.at as Matrix, ends[1])];
       const kept = found.get(each.layers) ?? { parts: [], middles: [] };

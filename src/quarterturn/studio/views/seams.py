@@ -218,15 +218,16 @@ class Pressing:
 def _layers(size: OneSize) -> dict[str, tuple[LayersView, ...]]:
     pattern = size.pattern()
     away = cut_away_of(pattern)
-    found = {}
-    for name in pattern.setting.tally:
-        counted = size.once(f"layers of {name}", lambda name=name: seam_layers(pattern, name, away))  # type: ignore[misc]
-        found[name] = tuple(
+    names = pattern.setting.tally
+    counted = size.once("layers", lambda: {name: seam_layers(pattern, name, away) for name in names})
+    return {
+        name: tuple(
             LayersView(side=side.value, start=inches_of(start), end=inches_of(end), layers=layers)
-            for side, counts in counted.sides.items()
+            for side, counts in layers_of.sides.items()
             for start, end, layers in counts
         )
-    return found
+        for name, layers_of in counted.items()
+    }
 
 
 def _curves(size: OneSize) -> dict[str, tuple[str, ...]]:

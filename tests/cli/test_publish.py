@@ -16,8 +16,8 @@ from quarterturn import proof
 from quarterturn.cli.door import run
 from quarterturn.cli.ending import Ending
 from quarterturn.cli.publish import PARTS
-from quarterturn.files.writing import write_folder
 from quarterturn.design import Finding, Place, Severity
+from quarterturn.files.writing import write_folder
 from quarterturn.proof import Pattern, Proof, prove
 from quarterturn.publish import release
 from tests.samples import ROUNDS

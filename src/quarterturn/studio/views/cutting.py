@@ -246,7 +246,6 @@ def _rect(label: str, x: float, y: float, width: float, height: float) -> RectVi
 
 
 def _runs(size: OneSize, plan: ClothPlan) -> Iterator[RunView]:
-    units = size.design.units
     for run in plan.runs:
         yield RunView(
             label=run.label,

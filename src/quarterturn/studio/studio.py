@@ -9,6 +9,7 @@ from pathlib import Path
 from quarterturn.studio.desk import Desk
 from quarterturn.studio.publishing import Press
 from quarterturn.studio.rehearsing import Rehearsals
+from quarterturn.studio.searching import Searches
 from quarterturn.studio.ticks import Ticks
 from quarterturn.studio.working import Worker
 
@@ -21,6 +22,7 @@ class Studio:
     worker: Worker
     press: Press
     rehearsals: Rehearsals
+    searches: Searches
     ticks: Ticks
     ticking: threading.Lock
 
@@ -40,4 +42,6 @@ class Studio:
 def open_studio(state: Path) -> Studio:
     """Return a studio that keeps what it must find again in a folder. Raises OSError."""
     worker = Worker()
-    return Studio(Desk(state, worker.soon), worker, Press(), Rehearsals(), Ticks(state), threading.Lock())
+    return Studio(
+        Desk(state, worker.soon), worker, Press(), Rehearsals(), Searches(), Ticks(state), threading.Lock()
+    )

@@ -9,9 +9,12 @@ import pytest
 from PIL import Image, ImageChops
 
 from quarterturn.studio import views
+from quarterturn.studio.refusals import StaleError
+from quarterturn.studio.searching import Searches
 from quarterturn.studio.stages import Stages
 from quarterturn.studio.views.booklet import booklet_pages
 from tests.samples import ROUNDS
+from tests.studio.drafts import file_of, open_desk, titled
 from tests.studio.rooms import client, opened
 from tests.studio.views.view_cases import MADE, each_example, sized
 
@@ -72,6 +75,27 @@ def test_a_setting_is_looked_at_and_nothing_is_changed(tmp_path: Path) -> None:
         done = asking.post(f"{design}/acts", json={"revision": 0, "act": take}).json()
         now = asking.get(f"{design}/quilt").json()
         assert {**looked.json(), "revision": done["revision"]} == now
+
+
+def test_a_search_ends_when_another_begins(tmp_path: Path) -> None:
+    searches = Searches()
+    with open_desk(tmp_path) as desk:
+        paper = desk.open(file_of(tmp_path, ROUNDS))
+        first = searches.begin(paper, 0)
+        first()
+        second = searches.begin(paper, 0)
+        second()
+        with pytest.raises(StaleError):
+            views.find_view(0, paper.made()[1].size(), views.FindQuestion(repeat=4), first)
+        paper.act(0, titled("Another"))
+        with pytest.raises(StaleError):
+            second()
+
+
+def test_a_search_can_be_called_off(tmp_path: Path) -> None:
+    with client(tmp_path) as asking:
+        design = opened(asking, text=ROUNDS)
+        assert asking.post(f"{design}/find/cancel").status_code == 204
 
 
 @each_example

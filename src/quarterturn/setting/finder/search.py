@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks, is_own_mirror_image
@@ -96,13 +96,20 @@ def codes_of(design: Design, blocks: Blocks, wanted: Sequence[str] = ()) -> tupl
 
 
 def find_settings(
-    design: Design, blocks: Blocks, codes: tuple[str, ...], size: int, symmetry: Symmetry, most: int
+    design: Design,
+    blocks: Blocks,
+    codes: tuple[str, ...],
+    size: int,
+    symmetry: Symmetry,
+    most: int,
+    watch: Callable[[], None] = lambda: None,
 ) -> Selection:
     """Return the best settings of a block of `size` × `size` units, up to `most`, the best first.
 
     Blocks that a movement or an exchange of colourways turns into one another are one setting, and so are those
     that are the same quilt once laid. Where there are more than `FULL` blocks, `SAMPLES` of them are drawn by lot
-    with a fixed seed, and the best of those improved. Equal calls give equal results.
+    with a fixed seed, and the best of those improved. Equal calls give equal results. `watch` is called again and
+    again; what it raises ends the search.
     """
     judge = Judge(design, blocks, codes, symmetry, size)
     moves = moves_of(symmetry, size, len(codes))
@@ -110,9 +117,11 @@ def find_settings(
     ways = states**places
     sampled = None if ways <= FULL else SAMPLES
     if sampled is None:
-        tried: Iterable[Block] = (_best_exchange(judge, block) for block in representatives(moves))
+        tried: Iterable[Block] = (
+            _best_exchange(judge, block) for block in _watched(representatives(moves), watch)
+        )
     else:
-        tried = _improved(judge, _drawn(places, states))
+        tried = _improved(judge, _drawn(places, states), watch)
     ranked = sorted((-judge.score(block).total, block) for block in tried)
     best = _unlike((block for _, block in ranked), judge, most)
     return Selection(
@@ -153,11 +162,18 @@ def _drawn(places: int, states: int) -> set[Block]:
     return {block_of(lot.randrange(states**places), places, states) for _ in range(SAMPLES)}
 
 
-def _improved(judge: Judge, drawn: set[Block]) -> Iterator[Block]:
+def _watched(blocks: Iterable[Block], watch: Callable[[], None]) -> Iterator[Block]:
+    for block in blocks:
+        watch()
+        yield block
+
+
+def _improved(judge: Judge, drawn: set[Block], watch: Callable[[], None]) -> Iterator[Block]:
     """Return blocks that were drawn, and what the best of them become by changing one unit at a time."""
-    ranked = sorted((-judge.score(block).total, block) for block in drawn)
+    ranked = sorted((-judge.score(block).total, block) for block in _watched(drawn, watch))
     yield from drawn - {block for _, block in ranked[:CLIMBS]}
     for _, block in ranked[:CLIMBS]:
+        watch()
         yield _climbed(judge, block)
 
 

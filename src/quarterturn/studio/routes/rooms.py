@@ -8,7 +8,7 @@ from fastapi import APIRouter, Path, Query, Response
 
 from quarterturn.studio.acts import do
 from quarterturn.studio.refusals import NotHereError
-from quarterturn.studio.routes.asked import At, Drawn, LookOrder, Room, TickOrder
+from quarterturn.studio.routes.asked import At, Drawn, LookOrder, Open, Room, TickOrder
 from quarterturn.studio.studio import Studio
 from quarterturn.studio.views import (
     BlocksView,
@@ -120,9 +120,15 @@ def finder(at: At) -> FinderView:
 
 
 @routes.post("/find")
-def find(at: At, question: FindQuestion) -> FindView:
-    """Return the best settings of a kind."""
-    return find_view(at.revision, at.size, question)
+def find(at: At, studio: Room, question: FindQuestion) -> FindView:
+    """Return the best settings of a kind. A search that another one overtakes, or an edit, ends as stale."""
+    return find_view(at.revision, at.size, question, studio.searches.begin(at.paper, at.revision))
+
+
+@routes.post("/find/cancel", status_code=204)
+def cancel_search(paper: Open, studio: Room) -> None:
+    """End what is being searched for."""
+    studio.searches.call_off(paper)
 
 
 @routes.post("/look")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
@@ -114,14 +115,19 @@ def _fit(size: OneSize, code: str, *, is_laid: bool) -> FitView:
     return FitView(code=code, laid=is_laid, why="")
 
 
-def find_view(revision: int, size: OneSize, question: FindQuestion) -> FindView:
-    """Return the best settings. Raises SearchError where no search can be made, and UnmadeError."""
+def find_view(
+    revision: int, size: OneSize, question: FindQuestion, watch: Callable[[], None] = lambda: None
+) -> FindView:
+    """Return the best settings.
+
+    Raises SearchError where no search can be made, UnmadeError, and what `watch` raises.
+    """
     design, blocks = size.laid_design, size.blocks
     codes = codes_of(design, blocks, question.codes)
     symmetry = Symmetry(question.symmetry)
     selection = size.once(
-        f"found {question.model_dump_json()}",
-        lambda: find_settings(design, blocks, codes, question.repeat, symmetry, question.most),
+        f"found {question.model_dump_json(exclude={'section'})}",
+        lambda: find_settings(design, blocks, codes, question.repeat, symmetry, question.most, watch),
     )
     return FindView(
         revision=revision,

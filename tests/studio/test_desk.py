@@ -136,6 +136,16 @@ def test_saving_elsewhere_makes_that_its_file_and_takes_nothing_away(tmp_path: P
         assert desk.open(file).id != identity
 
 
+def test_no_two_open_designs_share_a_file(tmp_path: Path) -> None:
+    file = file_of(tmp_path)
+    with open_desk(tmp_path / "state") as desk:
+        desk.open(file)
+        other = desk.begin(TEXT)
+        with pytest.raises(Refusal, match="Another open design"):
+            desk.save(other, file, replace=True)
+        assert other.now.path is None
+
+
 def test_a_design_without_a_file_asks_where(tmp_path: Path) -> None:
     with open_desk(tmp_path) as desk:
         paper = desk.begin(TEXT)

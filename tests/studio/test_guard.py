@@ -97,7 +97,7 @@ def test_every_answer_forbids_what_comes_from_elsewhere(asking: TestClient) -> N
 
 def test_the_policy_lets_the_page_reach_nothing_but_its_own_server() -> None:
     allowed = {word for rule in POLICY.split("; ") for word in rule.split()[1:]}
-    assert allowed <= {"'none'", "'self'", "'unsafe-inline'", "blob:", "data:"}
+    assert allowed <= {"'none'", "'self'", "blob:", "data:"}
     assert "script-src 'self'" in POLICY.split("; ")
     assert POLICY.startswith("default-src 'none'")
 

@@ -66,6 +66,9 @@ def test_a_design_without_a_file_is_published_for_taking_away(tmp_path: Path) ->
         assert (told["state"], told["folder"]) == ("done", "")
         names = [each["name"] for each in asking.get(f"{at}/files").json()["files"]]
         assert names == ["cut-list.csv", "job.json", release.CONTENTS]
+        asking.post(f"{at}/acts", json={"revision": 0, "act": {"name": "put", "at": "title", "value": "A"}})
+        asking.post(f"{at}/close")
+        assert asking.get(f"{at}/files").json()["files"] == []
 
 
 @pytest.mark.parametrize(

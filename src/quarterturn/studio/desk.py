@@ -101,6 +101,8 @@ class Desk:
 
     def save(self, paper: Paper, path: Path | None = None, *, replace: bool = False) -> None:
         """Save a design, with the photos that were kept for it until it had a file. Raises Refusal."""
+        if any(other.now.path == path for other in self.papers() if path and other is not paper):
+            raise Refusal("Another open design has this file.", "Close that one, or give another name.")
         before = self.photos(paper)
         paper.save(path, replace=replace)
         after = self.photos(paper)

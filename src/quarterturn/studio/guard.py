@@ -24,7 +24,7 @@ POLICY = "; ".join(
     (
         "default-src 'none'",
         "script-src 'self'",
-        "style-src 'self' 'unsafe-inline'",  # the page sets sizes and places of what it draws as style attributes
+        "style-src 'self'",
         "img-src 'self' blob: data:",
         "font-src 'self'",
         "connect-src 'self'",

@@ -127,6 +127,12 @@ class Press:
             raise NotHereError("No such file has been published.", "Publish the design first.")
         return content
 
+    def forget(self, paper: Paper) -> None:
+        """Let go of what was published of a design that is closed."""
+        with self._lock:
+            if run := self._runs.pop(paper.id, None):
+                run.off.set()
+
     def stop(self) -> None:
         """Call everything off."""
         for run in self._runs.values():

@@ -71,6 +71,7 @@ def duplicate(paper: Open, studio: Room, order: CopyOrder) -> Opened:
 @routes.post("/close", status_code=204)
 def close(paper: Open, studio: Room) -> None:
     """Close it; all that was done to it is kept."""
+    studio.press.forget(paper)
     studio.desk.close(paper)
 
 

@@ -1,13 +1,14 @@
 /** The design on the desk: what the server says of it, and what the hand does to it. One for the whole page. */
 import { designs, RefusedError } from "$/api/client";
-import type { Act, FiguresView, KindView, Outcome, PaperView } from "$/api/shapes";
+import type { Act, FiguresView, KindView, Outcome, PaperView, Refused } from "$/api/shapes";
 import { QuiltModel, type Painted } from "$/quilt/model";
 import { ROOT, type Spot } from "$/quilt/spots";
 import { t, told } from "$/words/words";
 import { notices } from "./notices.svelte";
 import { ActQueue } from "./queue";
 
-type Task = { act: Act } | { undo: true } | { redo: true };
+/** `told` hears why the act was refused, or null when it is done and shown. */
+type Task = { act: Act; told?: (fault: Refused | null) => void } | { undo: true } | { redo: true };
 type Repaint = (spots: readonly Spot[]) => void;
 export type NewsName = "revision" | "figures" | "plans" | "findings" | "rehearsal" | "publish" | "saved" | "fault";
 export type Facts = Record<string, number | string>;
@@ -41,7 +42,7 @@ class Desk {
     this.id = id;
     this.queue = new ActQueue<Task, Outcome>(
       (revision, task) => this.send(id, revision, task),
-      { done: (answer, task, left) => this.done(answer, task, left), failed: (reason, task) => void this.failed(reason, task) },
+      { done: (answer, task, left) => this.done(answer, task, left), failed: (reason, task, dropped) => void this.failed(reason, task, dropped) },
     );
     await this.reload();
     this.listen(id);
@@ -61,6 +62,16 @@ class Desk {
     if (painted.length) this.repaint(painted);
     this.queue.add({ act });
     this.waiting = this.queue.length;
+  }
+
+  /** Do an act whose refusal is told where the hand is: the answer is why it was refused, or null when it is shown. */
+  attempt(act: Act): Promise<Refused | null> {
+    const { queue } = this;
+    if (!queue) return Promise.resolve(null);
+    return new Promise((told) => {
+      queue.add({ act, told });
+      this.waiting = queue.length;
+    });
   }
 
   undo(): void {
@@ -148,13 +159,20 @@ class Desk {
     if (facts["section"] === ROOT) facts["section"] = t("shell.whole");
     const said = told(`acts-done.${answer.act}`, facts, name);
     notices.say(way ? t(way === "undone" ? "shell.undone" : "shell.redone", { act: name }) : said);
-    if (left === 0) void this.reload();
+    if (this.paper && answer.changed && !way) this.paper = { ...this.paper, can_undo: true, undo_of: answer.act };
+    const shown = left === 0 ? this.reload() : Promise.resolve();
+    if ("act" in task) void shown.finally(() => task.told?.(null));
   }
 
-  private async failed(reason: unknown, task: Task): Promise<void> {
+  private async failed(reason: unknown, task: Task, dropped: readonly Task[] = []): Promise<void> {
     this.waiting = 0;
     const fault = reason instanceof RefusedError ? reason : null;
-    if (fault?.status === 409) notices.say(t("shell.stale"), "refused");
+    const told = "act" in task ? task.told : undefined;
+    const isTold = told !== undefined && fault !== null && fault.status !== 409;
+    told?.(isTold ? fault.fault : null);
+    for (const other of dropped) if ("act" in other) other.told?.(null);
+    if (isTold) notices.speak(fault.message);
+    else if (fault?.status === 409) notices.say(t("shell.stale"), "refused");
     else if (fault?.fault.can_anyway && "act" in task) {
       notices.say(fault.message, "refused", () => this.do({ ...task.act, anyway: true }));
     } else this.complain(reason);

@@ -16,7 +16,7 @@ function queue(refuses: string[] = []) {
     },
     {
       done: (answer, task, left) => ends.push(`${task} ${answer.revision} ${left}`),
-      failed: (_, task, dropped) => ends.push(`${task} failed ${dropped}`),
+      failed: (_, task, dropped) => ends.push(`${task} failed ${dropped.length}`),
     },
     7,
   );

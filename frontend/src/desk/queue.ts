@@ -12,7 +12,7 @@ export interface Ends<T, A extends Answer> {
   /** An act was taken; `left` more are waiting. */
   done(answer: A, task: T, left: number): void;
   /** An act was refused, or another window was first: what waited behind it is dropped. */
-  failed(reason: unknown, task: T, dropped: number): void;
+  failed(reason: unknown, task: T, dropped: readonly T[]): void;
 }
 
 export class ActQueue<T, A extends Answer> {
@@ -49,7 +49,7 @@ export class ActQueue<T, A extends Answer> {
       this.revision = answer.revision;
       this.ends.done(answer, task, this.waiting.length);
     } catch (reason) {
-      const dropped = this.waiting.length;
+      const dropped = this.waiting;
       this.waiting = [];
       this.ends.failed(reason, task, dropped);
     }

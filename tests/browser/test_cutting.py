@@ -1,0 +1,125 @@
+"""The room of cutting: plans to scale, pieces marked in the quilt, totals that follow an edit, sizes side by side."""
+
+from __future__ import annotations
+
+import json
+import re
+from http.client import HTTPConnection
+from typing import Literal
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from quarterturn.studio.guard import TOKEN
+from tests.browser.barriers import barriers
+from tests.browser.watching import Watched
+from tests.studio.running import Running
+
+LIGHTS: tuple[Literal["light", "dark"], ...] = ("light", "dark")
+WIDTHS = (1440, 1024, 768)
+
+
+def act(studio: Running, **what: object) -> None:
+    """Do an act in another window."""
+    revision = json.loads(studio.get(f"/api/designs/{studio.design}")[1])["revision"]
+    connection = HTTPConnection("127.0.0.1", studio.port, timeout=30)
+    body = json.dumps({"revision": revision, "act": what})
+    headers = {TOKEN: studio.token, "Content-Type": "application/json"}
+    connection.request("POST", f"/api/designs/{studio.design}/acts", body, headers)
+    answer = connection.getresponse()
+    assert answer.status == 200, answer.read()
+    connection.close()
+
+
+@pytest.fixture
+def room(window: Watched) -> Page:
+    """Go to the room."""
+    page = window.page
+    page.get_by_role("link", name="Cutting").click()
+    expect(page.get_by_role("heading", name="Fabric A: cream")).to_be_visible(timeout=20_000)
+    expect(page.get_by_text("These plans are proved.")).to_be_visible(timeout=20_000)
+    return page
+
+
+def view(studio: Running) -> dict[str, list[dict[str, object]]]:
+    found: dict[str, list[dict[str, object]]] = json.loads(
+        studio.get(f"/api/designs/{studio.design}/cutting")[1]
+    )
+    return found
+
+
+def test_the_plan_of_each_fabric_is_drawn_piece_by_piece(room: Page, studio: Running) -> None:
+    for plan in view(studio)["plans"]:
+        room.get_by_role("button", name=re.compile(f"^{plan['letter']} ")).click()
+        expect(room.get_by_role("heading", name=f"Fabric {plan['letter']}:")).to_be_visible()
+        drawn = room.locator("svg [data-spot]").count()
+        strips = plan["strips"]
+        assert isinstance(strips, list)
+        assert drawn == sum(bool(piece["label"]) for strip in strips for piece in strip["pieces"])
+
+
+def test_a_piece_that_is_pointed_at_is_named_and_counted_and_one_that_is_pressed_stays_marked(
+    room: Page,
+) -> None:
+    piece = room.locator("svg [data-spot]").first
+    piece.hover()
+    expect(room.locator("aside .stuck > p").first).to_contain_text(re.compile(r"A\d, .*: \d+ to cut"))
+    assert room.locator("aside mask path").count() > 0
+    piece.click()
+    room.get_by_role("heading", name="Cutting").hover()
+    expect(room.locator("aside .stuck > p").first).to_contain_text("to cut")
+    assert room.locator("aside mask path").count() > 0
+    expect(room.locator(".list [aria-pressed=true]")).to_have_count(1)
+    piece.click()
+    room.get_by_role("heading", name="Cutting").hover()
+    assert room.locator("aside mask path").count() == 0
+
+
+def test_the_plan_is_walked_by_keys_alone(room: Page) -> None:
+    room.locator("svg [data-spot][tabindex='0']").focus()
+    room.keyboard.press("End")
+    room.keyboard.press("ArrowLeft")
+    room.keyboard.press("ArrowDown")
+    place = room.evaluate("document.activeElement.dataset.spot")
+    assert place.startswith("1-")
+    room.keyboard.press("Enter")
+    expect(room.locator(f"[data-spot='{place}']")).to_have_attribute("aria-pressed", "true")
+
+
+def test_the_web_shows_the_middle_of_every_tracing(room: Page, studio: Running) -> None:
+    room.get_by_role("button", name="Fusible web").click()
+    web = json.loads(studio.get(f"/api/designs/{studio.design}/cutting")[1])["web"]
+    expect(room.locator("path.middle")).to_have_count(len(web["tracings"]))
+
+
+def test_figures_follow_an_edit_and_say_what_it_changed(room: Page, studio: Running) -> None:
+    bought = room.locator("tbody tr").nth(1).locator("td").first
+    before = bought.inner_text()
+    act(studio, name="put", at="borders.0.width", value="7 1/2")
+    expect(bought).to_contain_text(f"was {before}", timeout=10_000)
+    expect(room.get_by_text("These plans are proved.")).to_be_visible(timeout=20_000)
+    expect(bought).to_contain_text(f"was {before}")
+    act(studio, name="put", at="title", value="Other rounds")
+    expect(bought).not_to_contain_text("was", timeout=10_000)
+
+
+def test_a_size_is_added_and_stands_beside_the_first(room: Page) -> None:
+    room.get_by_role("button", name="Add a size").click()
+    room.get_by_role("button", name="Add", exact=True).first.click()
+    room.keyboard.press("Escape")
+    table = room.get_by_role("table", name="Sizes side by side")
+    expect(table).to_be_visible(timeout=20_000)
+    expect(table.get_by_role("columnheader")).to_have_count(3)
+    table.get_by_role("columnheader").nth(2).get_by_role("button").click()
+    expect(table.get_by_role("columnheader").nth(2).get_by_role("button")).to_have_attribute(
+        "aria-pressed", "true", timeout=20_000
+    )
+
+
+@pytest.mark.parametrize("light", LIGHTS)
+def test_nothing_stands_in_the_way_at_any_width(room: Page, light: Literal["light", "dark"]) -> None:
+    room.emulate_media(color_scheme=light, reduced_motion="reduce")
+    for width in WIDTHS:
+        room.set_viewport_size({"width": width, "height": 900})
+        room.locator("svg [data-spot]").first.click()
+        assert barriers(room) == []

@@ -8,6 +8,7 @@ const of = (id: string): string => `/designs/${encodeURIComponent(id)}`;
 export const finder = {
   choices: (id: string) => get<FinderView>(`${of(id)}/finder`),
   find: (id: string, question: FindQuestion) => post<FindView>(`${of(id)}/find`, question),
+  leave: (id: string) => post<unknown>(`${of(id)}/find/cancel`),
   look: (id: string, act: Act) => post<QuiltView>(`${of(id)}/look`, { act }),
 };
 

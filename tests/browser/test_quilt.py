@@ -1,0 +1,154 @@
+"""The quilt room, by mouse, by touch of keys alone, and as it is told to hearers."""
+
+from __future__ import annotations
+
+import json
+import urllib.request
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from quarterturn.studio.guard import TOKEN
+from tests.browser.axe import violations
+from tests.browser.watching import Watched
+from tests.studio.running import Running
+
+
+def paper(studio: Running) -> dict[str, object]:
+    """Return the design as the studio has it."""
+    request = urllib.request.Request(
+        f"http://127.0.0.1:{studio.port}/api/designs/{studio.design}", headers={TOKEN: studio.token}
+    )
+    with urllib.request.urlopen(request, timeout=15) as answer:
+        told: dict[str, object] = json.load(answer)
+    return told
+
+
+def words(studio: Running) -> list[str]:
+    """Return the rows of the map, once all that was done is in."""
+    sections = paper(studio)["sections"]
+    assert isinstance(sections, list)
+    return [" ".join(row) for row in sections[0]["words"]]
+
+
+def said(page: Page, text: str) -> None:
+    """See to it that the slip tells this."""
+    expect(page.locator(".notice", has_text=text).first).to_be_visible(timeout=15_000)
+
+
+@pytest.fixture
+def page(window: Watched) -> Page:
+    """Return the page with the quilt on the mat."""
+    expect(window.page.locator("svg.field use[href]").first).to_be_attached(timeout=15_000)
+    return window.page
+
+
+def middle(page: Page, cell: int) -> tuple[float, float]:
+    """Return where the middle of a place is in the window."""
+    box = page.locator("svg.field use").nth(cell).bounding_box()
+    assert box
+    return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+
+
+def needle(page: Page) -> str:
+    """Return what is told of the place on which the needle stands."""
+    return page.locator("[role=gridcell][tabindex='0']").get_attribute("aria-label") or ""
+
+
+def test_a_click_turns_a_unit_and_undo_turns_it_back(page: Page, studio: Running) -> None:
+    before = words(studio)
+    page.mouse.click(*middle(page, 0))
+    said(page, "Turned 1 unit.")
+    after = words(studio)
+    assert after != before
+    page.get_by_role("button", name="Undo").click()
+    said(page, "Undone: turning.")
+    assert words(studio) == before
+    page.keyboard.press("Control+Shift+z")
+    said(page, "Done again: turning.")
+    assert words(studio) == after
+
+
+def test_one_drag_lays_a_row_and_is_one_act(page: Page, studio: Running) -> None:
+    before = words(studio)
+    columns = len(before[0].split())
+    page.locator(".tile").first.click()
+    page.get_by_role("button", name="turned twice").click()
+    page.mouse.move(*middle(page, 0))
+    page.mouse.down()
+    page.mouse.move(*middle(page, columns - 1), steps=3)
+    page.mouse.up()
+    said(page, "Laid")
+    code = (page.locator(".tile").first.text_content() or "").strip()
+    assert words(studio)[0] == " ".join([f"{code}2"] * columns)
+    page.keyboard.press("Control+z")
+    said(page, "Undone: laying.")
+    assert words(studio) == before
+
+
+def test_the_needle_does_it_all_by_keys(page: Page, studio: Running) -> None:
+    page.locator("[role=gridcell][tabindex='0']").focus()
+    assert needle(page).startswith("row 1 column 1, ")
+    page.keyboard.press("ArrowDown")
+    page.keyboard.press("ArrowRight")
+    assert needle(page).startswith("row 2 column 2, ")
+    expect(page.locator("[role=gridcell]:focus")).to_have_count(1)
+    turn = needle(page)
+    page.keyboard.press("r")
+    said(page, "Turned 1 unit.")
+    assert needle(page) != turn
+    page.keyboard.press("Shift+ArrowLeft")
+    page.keyboard.press("c")
+    said(page, "2 places copied.")
+    page.keyboard.press("Escape")
+    page.keyboard.press("ArrowUp")
+    page.keyboard.press("s")
+    said(page, "Stamped 2 places.")
+    top, below = words(studio)[:2]
+    assert top.split()[:2] == below.split()[:2]
+
+
+def test_the_brush_mirrors_what_it_lays(page: Page, studio: Running) -> None:
+    page.locator("[role=gridcell][tabindex='0']").focus()
+    page.keyboard.press("]")
+    for _ in range(3):
+        page.keyboard.press("y")
+    page.keyboard.press("Enter")
+    said(page, "Laid")
+    rows = [row.split() for row in words(studio)]
+    corners = [rows[0][0], rows[0][-1], rows[-1][-1], rows[-1][0]]
+    assert [word[:-1] for word in corners] == [corners[0][:-1]] * 4
+    assert [word[-1] for word in corners] == ["0", "1", "2", "3"]
+
+
+def test_a_border_is_sewn_on_and_saved_with_the_file(page: Page, studio: Running, design: Path) -> None:
+    page.get_by_role("button", name="Borders", exact=True).click()
+    page.get_by_role("button", name="Sew it on").click()
+    said(page, "Added border")
+    page.keyboard.press("Control+s")
+    said(page, "Saved")
+    assert "[[borders]]" in design.read_text(encoding="utf-8")
+
+
+def test_every_key_is_told(page: Page) -> None:
+    page.keyboard.press("F1")
+    sheet = page.get_by_role("dialog", name="All keys")
+    expect(sheet.get_by_text("Turn clockwise")).to_be_visible()
+    page.keyboard.press("Escape")
+    expect(sheet).to_have_count(0)
+
+
+@pytest.mark.parametrize("light", ["light", "dark"])
+@pytest.mark.parametrize("side", ["Sections", "Borders", "Motifs"])
+def test_the_room_is_open_to_everyone(page: Page, light: str, side: str) -> None:
+    page.emulate_media(color_scheme="dark" if light == "dark" else "light")
+    page.get_by_role("button", name=side, exact=True).click()
+    assert violations(page) == []
+
+
+def test_the_room_is_whole_at_200_percent(page: Page) -> None:
+    page.set_viewport_size({"width": 720, "height": 450})
+    assert page.evaluate("document.documentElement.scrollWidth") <= 720
+    expect(page.get_by_role("button", name="Save")).to_be_visible()
+    assert violations(page) == []

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Literal
 
@@ -34,12 +33,12 @@ def written(studio: Running, page: Page, wanted: str) -> None:
 
 
 @pytest.fixture
-def table(window: Watched) -> Iterator[Page]:
+def table(window: Watched) -> Page:
     """Go to the drafting table."""
     page = window.page
     page.get_by_role("link", name="Drafting table").click()
     expect(page.get_by_role("heading", name="The master")).to_be_visible(timeout=15_000)
-    yield page
+    return page
 
 
 def field(page: Page, label: str) -> Locator:
@@ -117,7 +116,7 @@ def test_each_kind_of_recipe_is_laid_on_the_table(table: Page, studio: Running) 
         ("halves rejoined", "swap"),
     ):
         table.get_by_role("button", name="New recipe").click()
-        sheet = table.get_by_role("dialog")
+        sheet = table.get_by_role("region", name="A new recipe")
         sheet.get_by_role("radio", name=re.compile(f"^{kind}")).check()
         sheet.get_by_label("What is it called?").fill(name)
         if kind == "shapes cut":
@@ -130,7 +129,7 @@ def test_each_kind_of_recipe_is_laid_on_the_table(table: Page, studio: Running) 
 
 def test_shapes_are_moved_turned_and_cut_by_keys(table: Page, studio: Running) -> None:
     table.get_by_role("button", name="New recipe").click()
-    sheet = table.get_by_role("dialog")
+    sheet = table.get_by_role("region", name="A new recipe")
     sheet.get_by_role("radio", name=re.compile("^shapes cut")).check()
     sheet.get_by_label("Outline").select_option("heart")
     sheet.get_by_role("button", name="Lay it on the table").click()
@@ -164,7 +163,7 @@ def test_an_outline_comes_out_of_a_drawing_and_is_used(table: Page, studio: Runn
     drawing = tmp_path / "kite.svg"
     drawing.write_text(DRAWING, encoding="utf-8")
     table.get_by_role("button", name="Outline from a drawing").click()
-    sheet = table.get_by_role("dialog")
+    sheet = table.get_by_role("region", name="An outline from a drawing")
     sheet.get_by_label("Drawing, an SVG file").set_input_files(drawing)
     expect(sheet.get_by_text("1 shape found")).to_be_visible()
     expect(sheet.get_by_text('2" × 3"')).to_be_visible()
@@ -173,7 +172,7 @@ def test_an_outline_comes_out_of_a_drawing_and_is_used(table: Page, studio: Runn
     written(studio, table, r"\[outlines\.kite\]")
     table.keyboard.press("Escape")
     table.get_by_role("button", name="New recipe").click()
-    sheet = table.get_by_role("dialog")
+    sheet = table.get_by_role("region", name="A new recipe")
     sheet.get_by_role("radio", name=re.compile("^shape cut both ways")).check()
     sheet.get_by_label("Outline").select_option("kite")
     sheet.get_by_role("button", name="Lay it on the table").click()

@@ -5,7 +5,7 @@
 import type { QuiltView, UnitView } from "$/api/shapes";
 import type { QuiltModel } from "./model";
 import { attribute, inTurn } from "./motion";
-import { paintOf, turnedBack, type Clothed } from "./prints";
+import { paintOf, turnedBack, type Clothed, type Upright } from "./prints";
 import { drawnAt, type Spot } from "./spots";
 
 /** How a seam is drawn. As attributes: rules of a style sheet do not reach what is drawn by `use`. */
@@ -50,13 +50,16 @@ export class Drawing {
   private uses: SVGUseElement[] = [];
   private model: QuiltModel | null = null;
   private defs: SVGDefsElement | null = null;
-  private upright: readonly string[] = [];
+  private upright: readonly Upright[] = [];
   private ground = "";
 
   constructor(private readonly group: SVGGElement) {}
 
-  /** Draw a quilt anew. `more` are units that do not lie in it yet, so that they can be painted; `upright` names fabrics whose prints stand upright. */
-  draw(model: QuiltModel, more: Readonly<Record<string, UnitView>> = {}, upright: readonly string[] = []): void {
+  /**
+   * Draw a quilt anew. `more` are units that do not lie in it yet, so that they can be painted; `upright` names fabrics
+   * whose prints stand upright.
+   */
+  draw(model: QuiltModel, more: Readonly<Record<string, UnitView>> = {}, upright: readonly Upright[] = []): void {
     this.upright = upright;
     const before = this.model;
     this.model = model;

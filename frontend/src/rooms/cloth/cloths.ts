@@ -39,7 +39,10 @@ export function inGrey(fabrics: readonly FabricView[], cloth: ClothRoom | null):
   return fabrics.map((fabric) => ({ ...fabric, colour: greys.get(fabric.letter) ?? fabric.colour, photo: null }));
 }
 
-export const HEX = /^#[0-9a-f]{6}$/i;
+/** Return fabrics with the way in which their prints run, where they have one. */
+export function byWay(fabrics: readonly FabricView[]): (FabricView & { showsWay: boolean })[] {
+  return fabrics.map((fabric) => ({ ...fabric, photo: null, showsWay: fabric.direction !== "none" }));
+}
 
 /** Return a colour as the file writes it, of what was typed: with or without #, three digits or six. */
 export function readColour(text: string): string | null {

@@ -19,5 +19,6 @@ export const ROOMS: readonly Room[] = [
   { id: "finder", icon: "finder", ledge: false, load: () => import("./finder/Finder.svelte") },
   { id: "cutting", icon: "cutting", ledge: false, load: () => import("./cutting/Cutting.svelte") },
   { id: "proof", icon: "proof", ledge: false, load: () => import("./proof/Proof.svelte") },
+  { id: "booklet", icon: "booklet", ledge: false, load: () => import("./booklet/Booklet.svelte") },
   { id: "making", icon: "making", ledge: false, load: () => import("./making/Making.svelte") },
 ];

@@ -13,7 +13,7 @@ test("handles turn with their shape", () => {
   const { size, turn } = handlesOf(shape, "inch", 1);
   expect(size[0]).toBeCloseTo(-1.875, 9);
   expect(size[1]).toBeCloseTo(2, 9);
-  expect(turn[0]).toBeCloseTo(-1.875 + 3, 9);
+  expect(turn[1]).toBeCloseTo(-3, 9);
 });
 
 test("a side that is dragged snaps to the ruler, and never to nothing", () => {
@@ -23,9 +23,9 @@ test("a side that is dragged snaps to the ruler, and never to nothing", () => {
 });
 
 test("a shape is turned towards the hand", () => {
-  expect(degreesTo(circle, [0, -1], 5)).toBe(0);
-  expect(degreesTo(circle, [1, 0], 5)).toBe(90);
-  expect(degreesTo(circle, [-1, 0.02], 5)).toBe(270);
+  expect(degreesTo(circle, [-1, 0.02], 5)).toBe(0);
+  expect(degreesTo(circle, [0, -1], 5)).toBe(90);
+  expect(degreesTo(circle, [0, 1], 5)).toBe(270);
 });
 
 test("what is held becomes an act of the file's own words", () => {

@@ -34,13 +34,13 @@ function turned([x, y]: Point, degrees: number): Point {
   return [x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)];
 }
 
-/** Return where the handles of a shape stand on the master: at its side, and above it. */
+/** Return where the handles of a shape stand on the master: at its right side, and off its left one. */
 export function handlesOf(shape: ShapeView, units: Units, away: number): { size: Point; turn: Point } {
   const half = widthOf(shape, units) / 2;
   const [x, y] = shape.middle;
   const side = turned([half, 0], shape.degrees);
-  const above = turned([0, -half - away], shape.degrees);
-  return { size: [x + side[0], y + side[1]], turn: [x + above[0], y + above[1]] };
+  const off = turned([-half - away, 0], shape.degrees);
+  return { size: [x + side[0], y + side[1]], turn: [x + off[0], y + off[1]] };
 }
 
 /** Return the width that a shape has when its side is dragged to a point. */
@@ -49,10 +49,10 @@ export function widthTo(shape: ShapeView, to: Point, step: number): number {
   return Math.max(snapped(2 * (isCircle(shape) ? Math.hypot(x, y) : Math.abs(x)), step), LEAST);
 }
 
-/** Return the degrees that a shape is turned by when its upper handle is dragged to a point. */
+/** Return the degrees that a shape is turned by when its left handle is dragged to a point. */
 export function degreesTo(shape: ShapeView, to: Point, step: number): number {
   const [x, y] = [to[0] - shape.middle[0], to[1] - shape.middle[1]];
-  const degrees = (Math.atan2(x, -y) * 180) / Math.PI;
+  const degrees = (Math.atan2(-y, -x) * 180) / Math.PI;
   return wrapped(snapped(degrees, step));
 }
 

@@ -3412,6 +3412,8 @@ export interface components {
             down: number;
             /** Editable */
             editable: boolean;
+            /** Fabric */
+            fabric: string;
             /** Key */
             key: string;
             /** Kind */
@@ -3420,6 +3422,11 @@ export interface components {
             motifs: components["schemas"]["MotifName"][];
             /** Name */
             name: string;
+            /** Panel */
+            panel: [
+                string,
+                string
+            ] | null;
             /** Rows */
             rows: number;
             /** Strips */

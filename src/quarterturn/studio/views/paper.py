@@ -5,31 +5,16 @@ from __future__ import annotations
 from quarterturn.blocks import Blocks, Unit, mirror_turn
 from quarterturn.design import (
     GROUND,
-    ROOT,
-    AnyBorder,
-    Border,
     Colourway,
-    Coping,
     Design,
     Fabric,
-    LineSet,
-    Map,
-    OnPointSet,
-    PanelSet,
     Photo,
-    PiecedBorder,
-    SectionSet,
-    StraightSet,
-    Strip,
-    border_key,
-    map_word,
-    section_key,
     unit_name,
     write_length,
 )
 from quarterturn.studio.stages import Made, OneSize
-from quarterturn.studio.views.model import FindingView, View, finding_view, inches_of
-from quarterturn.studio.views.places import kind_of
+from quarterturn.studio.views.model import FindingView, View, finding_view
+from quarterturn.studio.views.sections import SectionView, section_views
 from quarterturn.studio.views.spoken import spoken_unit
 
 
@@ -92,57 +77,6 @@ class ColourwayView(View):
     kinds: tuple[KindView, ...]
 
 
-class BorderName(View):
-    """A border of a section, from the inside, with its dotted key. `corners` is a kind of corner or a word of a map."""
-
-    key: str
-    kind: str
-    fabric: str
-    width: str | None
-    corners: str
-    cornerstone: str
-    sides: str
-    ends: str
-    to: tuple[str, str] | None
-
-
-class StripName(View):
-    """A plain strip of a line of sections, at its place among the parts."""
-
-    place: int
-    fabric: str
-    width: str
-
-
-class MotifName(View):
-    """A motif of a panel: `x` and `y` are those of its middle in inches, `at` as the file has them."""
-
-    recipe: str
-    fabric: str
-    at: tuple[str, str]
-    x: float
-    y: float
-    turn: int
-
-
-class SectionView(View):
-    """A section as its map is written; its words can be painted where it is `editable`."""
-
-    name: str
-    kind: str
-    rows: int
-    columns: int
-    key: str
-    editable: bool
-    words: tuple[tuple[str, ...], ...]
-    symmetry: str
-    across: int
-    down: int
-    borders: tuple[BorderName, ...]
-    strips: tuple[StripName, ...]
-    motifs: tuple[MotifName, ...]
-
-
 class SizeName(View):
     """A size by name, and whether it is the file's own."""
 
@@ -183,7 +117,7 @@ def paper_facts(made: Made) -> PaperFacts:
         fabrics=tuple(_fabric(fabric, design) for fabric in design.fabrics),
         recipes=_recipes(design),
         colourways=tuple(_colourway(way, size) for way in design.colourways),
-        sections=_sections(design),
+        sections=section_views(design),
         sizes=tuple(
             SizeName(name=each.size, own=each is design, bed=each.bed.name if each.bed else "")
             for each in (design, *design.sizes)
@@ -298,94 +232,3 @@ def _written_units(blocks: Blocks, way: Colourway) -> dict[str, Unit]:
     first = {lie.word: lie.name for lie in reversed(lies) if lie.turn == 0}
     kept_apart = len(units) > len(first)
     return {word: units[first[word]] for word in sorted(first)} if kept_apart and first else units
-
-
-def _sections(design: Design) -> tuple[SectionView, ...]:
-    root = _section(ROOT, design.setting, design)
-    return (root, *(_section(each.name, each.setting, design) for each in design.sections))
-
-
-def _section(name: str, setting: SectionSet, design: Design) -> SectionView:
-    words = words_of(setting)
-    borders = design.borders if name == ROOT else setting.borders
-    straight = setting if isinstance(setting, StraightSet) else None
-    return SectionView(
-        name=name,
-        kind=kind_of(setting),
-        rows=len(words),
-        columns=max(map(len, words), default=0),
-        key=section_key(name),
-        editable=bool(words),
-        words=words,
-        symmetry=straight.symmetry.value if straight else "",
-        across=straight.across if straight else 1,
-        down=straight.down if straight else 1,
-        borders=tuple(_border(name, k, border, design) for k, border in enumerate(borders)),
-        strips=_strips(setting, design),
-        motifs=_motifs(setting, design),
-    )
-
-
-def _strips(setting: SectionSet, design: Design) -> tuple[StripName, ...]:
-    parts = setting.parts if isinstance(setting, LineSet) else ()
-    return tuple(
-        StripName(place=k, fabric=part.fabric, width=write_length(part.width, design.units))
-        for k, part in enumerate(parts)
-        if isinstance(part, Strip)
-    )
-
-
-def _motifs(setting: SectionSet, design: Design) -> tuple[MotifName, ...]:
-    motifs = setting.motifs if isinstance(setting, PanelSet) else ()
-    return tuple(
-        MotifName(
-            recipe=motif.recipe,
-            fabric=motif.fabric,
-            at=(write_length(motif.x, design.units), write_length(motif.y, design.units)),
-            x=inches_of(motif.x),
-            y=inches_of(motif.y),
-            turn=motif.degrees,
-        )
-        for motif in motifs
-    )
-
-
-def _border(name: str, number: int, border: AnyBorder, design: Design) -> BorderName:
-    plain = border if isinstance(border, Border) else None
-    pieced = border if isinstance(border, PiecedBorder) else None
-    coping = border if isinstance(border, Coping) else None
-    return BorderName(
-        key=border_key(name, number),
-        kind="pieced" if pieced else "coping" if coping else "plain",
-        fabric="" if isinstance(border, PiecedBorder) else border.fabric,
-        width=write_length(plain.width, design.units) if plain else None,
-        corners=plain.corner.value
-        if plain
-        else map_word(pieced.corners)
-        if pieced and pieced.corners
-        else "",
-        cornerstone=plain.cornerstone if plain else "",
-        sides=map_word(pieced.sides) if pieced else "",
-        ends=map_word(pieced.ends) if pieced else "",
-        to=(write_length(coping.width, design.units), write_length(coping.height, design.units))
-        if coping
-        else None,
-    )
-
-
-def words_of(setting: SectionSet) -> tuple[tuple[str, ...], ...]:
-    """Return the words of a map by the rows and columns of cell addresses; strips of a line are empty words."""
-    if isinstance(setting, StraightSet):
-        return _rows(setting.cells)
-    if isinstance(setting, OnPointSet):
-        between = _rows(setting.between)
-        rows = _rows(setting.cells)
-        return tuple(row for k, each in enumerate(rows) for row in (each, *between[k : k + 1]))
-    if isinstance(setting, LineSet):
-        parts = tuple("" if isinstance(part, Strip) else map_word(part) for part in setting.parts)
-        return tuple((part,) for part in parts) if setting.below else (parts,)
-    return ()
-
-
-def _rows(cells: Map) -> tuple[tuple[str, ...], ...]:
-    return tuple(tuple(map_word(cell) for cell in row) for row in cells)

@@ -188,7 +188,9 @@ def test_the_trimmed_unit_is_drawn_true_where_it_fits(paper: Paper) -> None:
     squares = [p for p in page.paths if p.closed and len(p.points) == 5]
     sizes = sorted(p.size[0] for p in squares)
     assert sizes[-2:] == pytest.approx([4.25 * 25.4, 4.75 * 25.4], abs=0.01)
-    assert 'Unit of moon, trimmed to 4¾"' in words(sheets("seven", paper)[-1])
+    said = words(sheets("seven", paper)[-1])
+    assert "unit check, units a and b" in said
+    assert 'Units a and b, trimmed to 4¾"' in said
 
 
 def test_a_unit_that_fits_no_page_is_left_out() -> None:

@@ -11,15 +11,12 @@ from hypothesis import strategies as st
 from quarterturn.materials import PanelGroup
 from quarterturn.materials.backing import (
     PACKAGES,
-    WIDE,
     backing_panels,
-    backing_ways,
     package_for,
     panels_across,
-    with_overage,
 )
 from quarterturn.materials.runs import strips_to_join
-from quarterturn.measure import MM, YARD, Length, Units, inches, round_nearest, round_up
+from quarterturn.measure import YARD, Length, inches, round_up
 from quarterturn.pieces import Purpose
 from tests.materials.cutting_cases import piece, size
 
@@ -179,65 +176,3 @@ def test_packages_are_a_setting() -> None:
     mine = {"craft": (inches(36), inches(45)), "throw": (inches(60), inches(60))}
     assert package_for(inches(50), inches(60), mine) == "throw"
     assert package_for(inches(61), inches(60), mine) == ""
-
-
-@pytest.mark.parametrize(("side", "grown"), [(2, 64), (3, 66), (4, 68), (6, 72)])
-def test_the_overage_of_every_source_is_on_both_sides(side: int, grown: int) -> None:
-    """2–3″ (stcroixquilters.com), 3″: 60″ × 60″ gives 66″ × 66″ (twistedquilting.com), 4″ (katieskitchenblog.com), 6″
-    (vandcdesign.com)."""
-    assert with_overage(inches(60), inches(60), inches(side)) == (grown, grown)
-
-
-def test_batting_of_published_patterns() -> None:
-    """Quilt + 6″ (honeybegood.com 2012: Hearts & Flowers 45″ × 48¼″ has 51″ × 54″) to + 8½″ (allpeoplequilt.com)."""
-    assert with_overage(inches(45), inches(48, 1, 4), inches(3)) == (51, inches(54, 1, 4))
-    for quilt, batting in ((size("42 1/2"), 51), (size("51 1/2"), 60), (size("37 1/2"), 46)):
-        assert with_overage(quilt, quilt, size("4 1/4")) == (batting, batting)
-
-
-def test_both_directions_of_seams_are_offered() -> None:
-    """65″ × 78″: 130″, 3⅝ yd, or 156″, 4⅓ yd (quiltingboard.com, post 7400852)."""
-    across, down = backing_ways(inches(65), inches(78), (inches(40),), HALF, Units.INCH)
-    assert (across.panels * across.cut_length, across.runs_down) == (130, False)
-    assert (down.panels * down.cut_length, down.runs_down) == (156, True)
-    assert across.bought / YARD == size("3 5/8")
-
-
-def test_two_lengths_of_two_yards() -> None:
-    """59″ × 72″ from 44″ cloth: two 2-yd lengths, 83″ or more joined (quiltingboard.com 4724601)."""
-    ways = backing_ways(inches(59), inches(72), (inches(44),), HALF, Units.INCH)
-    way = next(way for way in ways if way.runs_down)
-    assert (way.panels, way.bought / YARD) == (2, 4)
-    assert 2 * 44 - 2 * HALF * way.seams >= 83
-
-
-def test_wide_cloth_backs_a_queen_without_a_seam() -> None:
-    """98″ × 113″ from 108″ cloth: one length of 113″, 3¼ yd; three of 42″ take less cloth, and two seams."""
-    ways = backing_ways(inches(98), inches(113), (inches(42), WIDE), HALF, Units.INCH)
-    wide = next(way for way in ways if way.cloth_width == WIDE)
-    assert (wide.seams, wide.cut_length, wide.runs_down, wide.bought / YARD) == (0, 113, True, size("3 1/4"))
-    assert (ways[0].cloth_width, ways[0].seams) == (42, 2)
-
-
-def test_the_least_cloth_comes_first() -> None:
-    """100″ × 100″: one length of wide cloth is less than three of 42″."""
-    best, *others = backing_ways(inches(100), inches(100), (inches(42), WIDE), HALF, Units.INCH)
-    assert (best.cloth_width, best.seams) == (WIDE, 0)
-    assert all(best.bought * WIDE <= way.bought * way.cloth_width for way in others)
-
-
-def test_wide_cloth_in_metres() -> None:
-    """108″ = 2.74 m, by a free pattern (Countryside Day Quilt)."""
-    assert round_nearest(WIDE, 10 * MM) == 2740 * MM
-
-
-@given(SIDES, SIDES, st.integers(30, 60))
-def test_the_first_way_of_one_cloth_is_the_panel_group(width: Length, height: Length, usable: int) -> None:
-    ways = backing_ways(width, height, (inches(usable),), HALF, Units.INCH)
-    assert round_up(cut(panels(width, height, usable)), YARD / 8) == ways[0].bought
-
-
-@pytest.mark.parametrize(("top", "published"), [(51, 55), (61, 65)])
-def test_a_published_overage_that_is_only_on_one_side(top: int, published: int) -> None:
-    """blog.missouriquiltco.com says 4″ all round and adds 4″ in all: 51″ becomes 59″ and not 55″."""
-    assert with_overage(inches(top), inches(top), inches(4))[0] == published + 4

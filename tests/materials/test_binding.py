@@ -2,25 +2,16 @@
 
 from __future__ import annotations
 
-import math
 from fractions import Fraction
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from quarterturn.design import BindingKind, Fold, finished_width, strip_width
-from quarterturn.materials.binding import (
-    BindingWay,
-    bias_binding,
-    bias_yield,
-    binding_need,
-    binding_ways,
-    square_side,
-    straight_binding,
-)
+from quarterturn.design import Fold, finished_width, strip_width
+from quarterturn.materials.runs import strips_to_join
 from quarterturn.measure import YARD, Length, Units, inches, round_up
-from quarterturn.pieces import bias_length
+from quarterturn.pieces import bias_length, bias_square
 from tests.materials.cutting_cases import size
 
 NOTHING = inches(0)
@@ -40,30 +31,25 @@ STRIPS = [
 def test_published_strips(
     width: int, height: int, extra: int, usable: int, loss: int, need: int, strips: int
 ) -> None:
-    length = binding_need(inches(width), inches(height), inches(extra))
-    assert length == need
-    made = straight_binding(length, inches(2, 1, 2), inches(usable), inches(loss))
-    assert made.strips == strips
-    assert made.length >= need
+    assert 2 * (width + height) + extra == need
+    assert strips_to_join(inches(need), inches(usable), inches(loss)) == strips
 
 
 def test_a_strip_width_is_lost_in_each_mitred_join() -> None:
     """50″ × 60″: 220/(40 − 2) = 5.79, six strips (castillejacotton.blogspot.com 2013)."""
-    assert straight_binding(inches(220), inches(2), inches(40), inches(2)).strips == 6
+    assert strips_to_join(inches(220), inches(40), inches(2)) == 6
 
 
 def test_strips_of_two_published_bindings_take_half_a_yard_at_most() -> None:
     """40″ × 50″ and 46″ × 46″: five strips of 2½″ are 12½″, ½ yd ample (sylviasquiltdepot.com)."""
-    made = straight_binding(inches(184), inches(2, 1, 2), inches(40), NOTHING)
-    assert made.cut == inches(12, 1, 2)
-    assert made.cut <= YARD / 2
+    assert strips_to_join(inches(184), inches(40), NOTHING) * size("2 1/2") == inches(12, 1, 2)
+    assert inches(12, 1, 2) <= YARD / 2
 
 
 @pytest.mark.parametrize("extra", [8, 10, 12, 15, 20, 24])
 def test_the_allowances_of_the_sources_differ_by_one_strip_at_most(extra: int) -> None:
     """8″ to 24″ beyond the perimeter, by source; the commonest is 10″ (also ctpub.com). All of 54″ × 60″."""
-    need = binding_need(inches(54), inches(60), inches(extra))
-    assert straight_binding(need, inches(2, 1, 2), inches(42), NOTHING).strips in (6, 7)
+    assert strips_to_join(inches(2 * (54 + 60) + extra), inches(42), NOTHING) in (6, 7)
 
 
 SQUARES = [
@@ -74,30 +60,12 @@ SQUARES = [
 
 
 @pytest.mark.parametrize(("need", "strip", "exact", "whole"), SQUARES)
-def test_published_squares_for_continuous_bias(need: int, strip: str, exact: float, whole: int) -> None:
-    side = square_side(inches(need), size(strip))
-    assert side == pytest.approx(exact, abs=0.01)
-    assert math.ceil(side) == whole
-    assert bias_yield(inches(whole), size(strip), NOTHING) >= need
-
-
-@pytest.mark.parametrize(("need", "strip", "exact", "whole"), SQUARES)
 def test_the_square_with_its_seam_lies_within_the_published_margins(
     need: int, strip: str, exact: float, whole: int
 ) -> None:
     """Sources add nothing, 2″ or 3″ to the side (5minpourcreer.com, vandcdesign.com)."""
-    side = bias_binding(inches(need), size(strip), QUARTER, Units.INCH).side
+    side = bias_square(inches(need), size(strip), QUARTER, Units.INCH)
     assert exact <= side <= whole + 3
-
-
-def test_published_yield_of_a_square() -> None:
-    """20″ at 2″ gives 200″ (mydecozo.co.uk)."""
-    assert bias_yield(inches(20), inches(2), NOTHING) == 200
-
-
-def test_published_yield_with_the_seam_lost() -> None:
-    """22″ in strips of 3″: 21¾² = 473, 157.7″ (a copied page; its sum is sound)."""
-    assert bias_yield(inches(22), inches(3), QUARTER) == pytest.approx(157.7, abs=0.05)
 
 
 @pytest.mark.parametrize(
@@ -109,21 +77,21 @@ def test_published_rectangle_rule(need: int, strip: str, inches_of_cloth: float,
     cloth = inches(need) * size(strip) / 42
     assert float(cloth) == pytest.approx(inches_of_cloth, abs=0.02)
     assert float(cloth / YARD) == pytest.approx(yards, abs=0.002)
-    assert straight_binding(inches(need), size(strip), inches(42), NOTHING).cut >= cloth
+    assert strips_to_join(inches(need), inches(42), NOTHING) * size(strip) >= cloth
 
 
 @pytest.mark.parametrize(("most", "yards"), [(200, "7/8"), (350, "1 1/8"), (525, "1 1/3")])
 def test_published_ready_reckoner_is_never_short(most: int, yards: str) -> None:
     """Up to 200″ ⅞ yd, to 350″ 1⅛ yd, to 525″ 1⅓ yd (cottonpatchfabrics.com; width not stated, 2½″ taken)."""
-    assert bias_binding(inches(most), inches(2, 1, 2), QUARTER, Units.INCH).side <= size(yards) * YARD
+    assert bias_square(inches(most), inches(2, 1, 2), QUARTER, Units.INCH) <= size(yards) * YARD
 
 
 def test_a_queen_takes_three_quarters_of_a_yard() -> None:
     """84″ × 92″, 352″ bare, ⅜″ finished double fold, ¾ yd (vandcdesign.com): an eighth more than the rule needs."""
     strip = strip_width(inches(0, 3, 8), Fold.DOUBLE)
-    made = straight_binding(inches(352), strip, inches(42), NOTHING)
-    assert made.cut <= size("3/4") * YARD
-    assert size("3/4") - round_up(made.cut, YARD / 8) / YARD <= size("1/8")
+    cut = strips_to_join(inches(352), inches(42), NOTHING) * strip
+    assert cut <= size("3/4") * YARD
+    assert size("3/4") - round_up(cut, YARD / 8) / YARD <= size("1/8")
 
 
 WIDTHS = [
@@ -158,30 +126,12 @@ WIDE = st.integers(8, 32).map(lambda n: inches(0, n, 8))
 
 @given(LENGTHS, WIDE, st.sampled_from([NOTHING, QUARTER]))
 def test_the_square_is_enough_and_the_next_smaller_is_not(need: Length, strip: Length, seam: Length) -> None:
-    made = bias_binding(need, strip, seam, Units.INCH)
-    assert made.length >= need
-    smaller = made.side - Fraction(1, 8)
+    side = bias_square(need, strip, seam, Units.INCH)
+    assert bias_length(side, side, strip, seam, Units.INCH) >= need
+    smaller = side - Fraction(1, 8)
     assert bias_length(smaller, smaller, strip, seam, Units.INCH) < need
-
-
-@given(LENGTHS, WIDE)
-def test_no_square_gives_more_than_the_published_sum(need: Length, strip: Length) -> None:
-    made = bias_binding(need, strip, QUARTER, Units.INCH)
-    assert made.length <= bias_yield(made.side, strip, QUARTER)
 
 
 @given(WIDE, st.sampled_from(Fold))
 def test_finished_width_undoes_strip_width(finished: Length, fold: Fold) -> None:
     assert finished_width(strip_width(finished, fold), fold) == finished
-
-
-def test_both_ways_are_offered_and_the_shorter_cut_comes_first() -> None:
-    ways = binding_ways(inches(300), inches(2, 1, 2), inches(40), QUARTER, Units.INCH)
-    assert [way.way for way in ways] == [BindingKind.STRAIGHT, BindingKind.BIAS]
-    assert isinstance(ways[0], BindingWay)
-    assert all(way.length >= 300 and way.bought >= way.cut for way in ways)
-
-
-def test_a_square_wider_than_the_cloth_is_no_way() -> None:
-    ways = binding_ways(inches(900), inches(2, 1, 2), inches(40), QUARTER, Units.INCH)
-    assert [way.way for way in ways] == [BindingKind.STRAIGHT]

@@ -138,7 +138,8 @@ def _counts(design: Design, bill: Bill, master: Master, shape: FusedShape, paper
 
 def _manner(template: Template, paper: Paper) -> list[str]:
     way = "Mirrored for tracing" if template.mirrored else "Same both ways: no need to mirror"
-    return wrapped(paper, f"{way}. No seam allowance is added to fused shapes.")
+    marks = "Trace the short marks at its edge too: folds through them cross where its cross lies"
+    return wrapped(paper, f"{way}. No seam allowance is added to fused shapes. {marks}.")
 
 
 def _legend(template: Template) -> tuple[Entry, ...]:

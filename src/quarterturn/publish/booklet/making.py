@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from quarterturn.design import GROUND, HALF_MARK, code_of_unit
+from quarterturn.design import code_of_unit
 from quarterturn.materials import ClothPlan
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
@@ -41,8 +41,8 @@ from quarterturn.publish.sheet import Sheet
 from quarterturn.publish.wording import (
     curve_facts,
     cutting_advice,
+    joined_cloths,
     named,
-    parts_of,
     plan_line,
     tell,
 )
@@ -266,15 +266,4 @@ def _make_line(pattern: Pattern, code: str) -> str:
     made = [
         product for step in pattern.steps.steps for product in step.makes if product.label == f"unit {code}"
     ]
-    return f"Make ({made[-1].count}) unit {code}, {_letters(pattern, code)}"
-
-
-def _letters(pattern: Pattern, name: str) -> str:
-    """Return the letters of a unit's fabrics: those of its shapes on those of its grounds."""
-    parts = parts_of(pattern, name)
-    grounds = [part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND]
-    on, above = (
-        ", ".join(dict.fromkeys(pattern.design.cloth(name, part) for part in some))
-        for some in (grounds, [part for part in parts if part not in grounds])
-    )
-    return f"{above} on {on}" if above else on
+    return f"Make ({made[-1].count}) unit {code}, {joined_cloths(pattern, code, str)}"

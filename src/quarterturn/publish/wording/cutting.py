@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from quarterturn.materials import JoinMethod
+from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import (
@@ -115,9 +116,15 @@ def tell_cut_panels(step: Step, action: CutPanels, pattern: Pattern) -> Wording:
     (made,) = step.makes
     line = (
         f"Cut ({made.count}) {plural(made.count, 'length')} of {length(pattern.design, action.length)} × WOF "
-        f"for the backing; trim the selvages off"
+        f"for the backing – {_backing(pattern, action.fabric)}; trim the selvages off"
     )
     return Wording(named(pattern.design, action.fabric), (), line)
+
+
+def _backing(pattern: Pattern, fabric: str) -> str:
+    """Return the label of the backing, as the cutting plan has it."""
+    pieces = (each for each in pattern.bill.pieces if each.purpose is Purpose.BACKING)
+    return next(piece.label for piece in pieces if piece.fabric == fabric)
 
 
 def tell_set_aside(step: Step, action: SetAside, pattern: Pattern) -> Wording:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from itertools import combinations
 
-from quarterturn.blocks import Unit
+from quarterturn.blocks import Blocks, Unit
 from quarterturn.design import Design
-from quarterturn.geometry import Path, path_bounds, shared_area
+from quarterturn.geometry import Path, Region, path_bounds, shared_area, shift
 from quarterturn.publish.wording.names import length, listed, rectangle, sized
 from quarterturn.publish.wording.places import NEAR
+from quarterturn.steps import PlacedMotif
 
 OVERLAP = 1e-4
 """Shapes that share less than this, in square inches, do not overlap."""
@@ -45,4 +47,19 @@ def _is_right(edges: tuple[float, float, float]) -> bool:
 def shapes_overlap(unit: Unit) -> bool:
     """Tell whether one shape lies on another in a unit."""
     shapes = [layer for layer in unit.cut_layers if layer.shape >= 0]
-    return any(shared_area(a.region, b.region) > OVERLAP for a, b in combinations(shapes, 2))
+    return _meet([layer.region for layer in shapes])
+
+
+def motifs_overlap(blocks: Blocks, motifs: Iterable[PlacedMotif]) -> bool:
+    """Tell whether one motif lies on another on a panel."""
+    return _meet([_laid(blocks, motif) for motif in motifs])
+
+
+def _laid(blocks: Blocks, motif: PlacedMotif) -> Region:
+    """Return what a motif covers in the frame of its panel."""
+    shape = next(each for each, _ in blocks.master(motif.recipe).templates if each.name == motif.shape)
+    return shift(-path_bounds(shape.traced).centre).then(motif.motion).region(shape.region)
+
+
+def _meet(regions: Sequence[Region]) -> bool:
+    return any(shared_area(a, b) > OVERLAP for a, b in combinations(regions, 2))

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from quarterturn.design import Fabric
-from quarterturn.materials import ClothPlan, StitchSum
+from quarterturn.materials import ClothPlan, StitchSum, StripGroup
 from quarterturn.materials.thread import bobbins_to_wind
 from quarterturn.measure import MM, Units, inches, show_cloth, show_count
 from quarterturn.pieces import Purpose
@@ -142,5 +142,13 @@ def _tight(pattern: Pattern, plan: ClothPlan) -> str:
     strips = [(g, width - g.used) for g, width in plan.groups if g.crosscuts and width - g.used < TIGHT]
     if not strips:
         return ""
-    names = listed([f"{g.label} ({length(pattern.design, left)} left)" for g, left in strips])
-    return f" Cut exactly: strips {names} are filled almost to their end."
+    names = listed(
+        [f"{_strip_named(pattern, g)} ({length(pattern.design, left)} left)" for g, left in strips]
+    )
+    return f" Cut exactly, for they are filled almost to their end: {names}."
+
+
+def _strip_named(pattern: Pattern, group: StripGroup) -> str:
+    """Return what strips are known by, which bear no label: their height, and what is cut from them."""
+    pieces = listed([f"({cut.count}) {cut.piece}" for cut in group.crosscuts])
+    return f"strips {length(pattern.design, group.height)} × WOF with {pieces}"

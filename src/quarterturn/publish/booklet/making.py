@@ -182,7 +182,8 @@ def _creasing(pattern: Pattern, entry: Entry, action: Crease) -> Entry:
     code = next(masters.code for masters in pattern.bill.masters if masters.recipe == action.recipe)
     if is_general(pattern, action.recipe):
         sheet = marking_figure(pattern, _step(pattern, entry), code)
-        return _with(entry, Figure("The ground, marked; the master, fused", (Cell(sheet),)), below=True)
+        done = "marked" if action.drawn or action.middles else "creased"
+        return _with(entry, Figure(f"The ground, {done}; the master, fused", (Cell(sheet),)), below=True)
     sheet = fusing_figure(pattern, code)
     return _with(entry, Figure("Crease the square; centre the shape on the creases", (Cell(sheet),)))
 

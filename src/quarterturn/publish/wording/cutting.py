@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from quarterturn.design import Direction
 from quarterturn.materials import JoinMethod
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
@@ -34,8 +35,21 @@ def tell_straighten(step: Step, action: Straighten, pattern: Pattern) -> Wording
     return Wording(
         named(pattern.design, action.fabric),
         (),
-        f"Press the fabric, and cut its end square to the fold; up to {loss} is allowed for this.",
+        f"Press the fabric, and cut its end square to the fold; up to {loss} is allowed for this."
+        f"{_print(pattern, action.fabric)}",
     )
+
+
+def _print(pattern: Pattern, letter: str) -> str:
+    """Tell how a print with a direction lies in the plan, and that its top is to be marked where it must stand up."""
+    fabric = pattern.design.fabric(letter)
+    if fabric.direction is Direction.NONE:
+        return ""
+    runs = {
+        Direction.TWO_WAY: "Its print runs along the selvages, up and down in the plan.",
+        Direction.ONE_WAY: "Its print runs along the selvages: lay the cloth so that it stands upright in the plan.",
+    }[fabric.direction]
+    return f" {runs} Mark the top of each piece as you cut it." if fabric.upright else f" {runs}"
 
 
 def tell_cut_strips(step: Step, action: CutStrips, pattern: Pattern) -> Wording:

@@ -53,7 +53,7 @@ def tell_crease(step: Step, action: Crease, pattern: Pattern) -> Wording:
     upright = pattern.design.fabric(pattern.bill.piece(used.label).fabric).upright
     for_which = f", for {action.recipe}" if len(pattern.design.recipes) > 1 else ""
     return Wording(
-        f"Crease and mark the ground{for_which}",
+        f"Crease {'and mark ' if action.drawn or action.middles else ''}the ground{for_which}",
         tuple(_marking(pattern, action, upright=upright)),
         f"{line}.",
     )

@@ -85,10 +85,14 @@ def _size(design: Design, unit: Unit) -> str:
 
 def _unit_marks(design: Design, recipe: str, unit: Unit, middle: Point) -> Iterator[Mark]:
     scale = Scale(MM_PER_INCH, middle - path_bounds(unit.cut_outline).centre * MM_PER_INCH)
+    joins = list(_joins(unit))
+    edges = [line_through(side.start, side.end) for side in (*unit.cut_outline.segments, *joins)]
     for layer in unit.cut_layers:
-        if layer.part.rpartition(HALF_MARK)[2] != GROUND or HALF_MARK in layer.part:
+        if not _is_ground(layer.part):
             for path in layer.region.paths:
-                yield from (Stroke(run, HOLLOW) for run in _inner_edges(path, unit, scale))
+                yield from (Stroke(run, HOLLOW) for run in _inner_edges(path, edges, scale))
+    if joins:
+        yield Stroke((scale.segment(joins[0]),), SEAM_LINE)
     yield outline(scale.path(unit.outline), SEAM_LINE)
     yield outline(scale.path(unit.cut_outline), TRACED)
     box = path_bounds(scale.path(unit.cut_outline))
@@ -109,9 +113,22 @@ def _middle_named(quarter: str, outline: str, low: Point, high: Point) -> Text:
     return Text(at, f"middle of the traced {outline} at this corner", NOTE, "start" if at_left else "end")
 
 
-def _inner_edges(path: Path, unit: Unit, scale: Scale) -> Iterator[tuple[Segment, ...]]:
-    """Return the stretches of a shape's outline that do not lie along the edges of its unit."""
-    edges = [line_through(side.start, side.end) for side in unit.cut_outline.segments]
+def _is_ground(part: str) -> bool:
+    return part.rpartition(HALF_MARK)[2] == GROUND
+
+
+def _joins(unit: Unit) -> Iterator[Line]:
+    """Return the seam of a joined unit, as it runs along the ground of each of its halves."""
+    outer = [line_through(side.start, side.end) for side in unit.cut_outline.segments]
+    for layer in unit.cut_layers if unit.halves else ():
+        if _is_ground(layer.part):
+            for segment in layer.region.segments():
+                if isinstance(segment, Line) and not _on_any(segment, outer):
+                    yield segment
+
+
+def _inner_edges(path: Path, edges: Sequence[StraightLine], scale: Scale) -> Iterator[tuple[Segment, ...]]:
+    """Return the stretches of a shape's outline that do not lie along the edges of its unit, or its seam."""
     for inner, run in itertools.groupby(path.segments, key=lambda segment: not _on_any(segment, edges)):
         if inner:
             yield tuple(scale.segment(s) for s in run)

@@ -59,10 +59,11 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
 def _units_on_cover(pattern: Pattern) -> Iterator[tuple[str, str]]:
     """Return the finished sizes of the units, without their codes, which mean nothing yet."""
     sizes = list(dict.fromkeys(size for _, size in unit_sizes(pattern)))
+    if not sizes:
+        return
     if all(size.endswith(SQUARE) for size in sizes):
         sizes = [f"{listed([size.removesuffix(SQUARE) for size in sizes])}{SQUARE}"]
-    if pattern.setting.tally:
-        yield f"Finished {plural(len(pattern.setting.tally), 'unit')}", listed(sizes)
+    yield f"Finished {plural(len(pattern.setting.tally), 'unit')}", listed(sizes)
 
 
 def size_named(pattern: Pattern) -> str:

@@ -239,5 +239,5 @@ def _rejoined(design: Design, facts: CurveFacts, parts: str = "quarters") -> tup
     if facts.step > 1 / 64:
         said.append(f"miss one another by up to {show_length(facts.step, design.units, sixteenths=True)}")
     if facts.peak >= 1:
-        said.append(f"meet in a corner, at which the outline turns by up to {facts.peak:.0f}°")
+        said.append(f"turn there by up to {facts.peak:.0f}° more than the traced outline does")
     return (f"Where its {parts} are rejoined the edges {' and '.join(said)}.",) if said else ()

@@ -79,13 +79,13 @@ class Template:
     """True where the drawing is the mirror image of the sewn shape."""
 
 
-def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...], *, upright: bool = False) -> Template:
+def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...]) -> Template:
     """Return a shape ready for tracing on the paper side: the mirror image, unless both sides are the same.
 
-    One that is cut from `upright` prints may not be turned to be its mirror image. The middle of its upright box is
-    at 0; cuts that miss it are left out, and keep their numbers.
+    It is laid by its upright line, so that a shape that leans is not turned to be its mirror image. The middle of its
+    upright box is at 0; cuts that miss it are left out, and keep their numbers.
     """
-    mirrored = not is_same_mirrored(shape.traced, upright=upright)
+    mirrored = not is_same_mirrored(shape.traced, upright=True)
     centre = path_bounds(shape.traced).centre
     motion = shift(-centre) if abs(centre) > EPSILON else STAY
     if mirrored:

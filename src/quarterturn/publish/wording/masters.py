@@ -119,7 +119,7 @@ def tell_fuse(step: Step, action: FuseToGround, pattern: Pattern) -> Wording:
 def _way_up(recipe: Recipe) -> tuple[str, ...]:
     if not isinstance(recipe.size, DrawnOutline):
         return ()
-    return (f"Turn the {recipe.size.outline} on every square as the template shows it.",)
+    return (f"Lay every {recipe.size.outline} with its top, as the template names it, at the top.",)
 
 
 def level_of(step: Step, pattern: Pattern) -> int:

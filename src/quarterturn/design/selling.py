@@ -102,6 +102,8 @@ class Kits:
     """Whether a kit holds its backing. Most hold neither backing nor batting (common practice, no source)."""
     label: str = ""
     """A line of the designer's own on the kit's label."""
+    size: str = ""
+    """The size that is packed; empty for that of the file itself."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,6 +124,8 @@ class Lesson:
     """Minutes in which the teacher shows each stage (from memory)."""
     homework: tuple[str, ...] | None = None
     """Chapters done at home; None lets the program suggest them."""
+    size: str = ""
+    """The size that is made in class; empty for that of the file itself."""
 
 
 @dataclass(frozen=True, slots=True)

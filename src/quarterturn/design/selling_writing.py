@@ -66,6 +66,8 @@ def _kits(kits: Kits, units: Units) -> Iterator[Pair]:
     yield "bolt", quote_long(kits.bolt, units)
     if kits.label:
         yield "label", quote_text(kits.label)
+    if kits.size:
+        yield "size", quote_text(kits.size)
 
 
 def _lesson(lesson: Lesson) -> Iterator[Pair]:
@@ -78,3 +80,5 @@ def _lesson(lesson: Lesson) -> Iterator[Pair]:
     yield "showing", write_number(lesson.showing)
     if lesson.homework is not None:
         yield "homework", f"[{', '.join(map(quote_text, lesson.homework))}]"
+    if lesson.size:
+        yield "size", quote_text(lesson.size)

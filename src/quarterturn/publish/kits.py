@@ -26,6 +26,7 @@ from quarterturn.proof import Pattern
 from quarterturn.publish.tables import csv_text, decimal
 from quarterturn.publish.wording.names import length, named, rectangle
 from quarterturn.publish.wording.requirements import other_needs
+from quarterturn.publish.wording.sizes import size_named
 
 PICK_HEAD = (
     "fabric", "fabric name", "piece", "piece name", "in a kit", "kits", "in all", "length in", "width in",
@@ -134,7 +135,8 @@ def tickets_text(packing: Packing) -> str:
 def _heading(packing: Packing) -> str:
     design = packing.pattern.design
     what = "cut to size" if packing.ready_cut else "cloth by the length"
-    return f"{design.title}: cut tickets for {show_count(packing.kits.count, 'kit')}, {what}"
+    title = ", ".join(part for part in (design.title, size_named(packing.pattern)) if part)
+    return f"{title}: cut tickets for {show_count(packing.kits.count, 'kit')}, {what}"
 
 
 def _sum(packing: Packing, cloth: KitCloth) -> Iterator[str]:
@@ -180,7 +182,7 @@ def label_text(packing: Packing) -> str:
     pattern, kits = packing.pattern, packing.kits
     design, setting = pattern.design, pattern.setting
     lines = [
-        f"{design.title}: kit, {design.size} size" if design.sizes else f"{design.title}: kit",
+        ", ".join(part for part in (f"{design.title}: kit", size_named(pattern)) if part),
         ", ".join(word for word in (design.maker, _edition(design), design.contact) if word),
         kits.label,
         f"Finished quilt {rectangle(design, setting.width, setting.height)}",

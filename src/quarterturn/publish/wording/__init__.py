@@ -47,7 +47,14 @@ from quarterturn.publish.wording.sections import (
     unit_grid,
     unit_sizes,
 )
-from quarterturn.publish.wording.sizes import SizePart, by_size, size_notes, size_parts, sizes_rehearsed
+from quarterturn.publish.wording.sizes import (
+    SizePart,
+    by_size,
+    size_named,
+    size_notes,
+    size_parts,
+    sizes_rehearsed,
+)
 from quarterturn.publish.wording.telling import TELLERS, tell
 
 __all__ = [
@@ -92,6 +99,7 @@ __all__ = [
     "row_places",
     "section_name",
     "sections_of",
+    "size_named",
     "size_notes",
     "size_parts",
     "sized",

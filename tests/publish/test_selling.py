@@ -14,7 +14,8 @@ from quarterturn.materials.costs import costs_of
 from quarterturn.materials.hours import Work
 from quarterturn.pipeline import make_pattern, run
 from quarterturn.proof import Pattern, prove
-from quarterturn.publish.classes import class_plan, class_text, clock, run_sheet_csv
+from quarterturn.proof.work import class_plan
+from quarterturn.publish.classes import class_text, clock, run_sheet_csv
 from quarterturn.publish.kits import (
     kit_files,
     label_text,

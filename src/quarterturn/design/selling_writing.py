@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import fields
 from fractions import Fraction
+from itertools import chain
 
 from quarterturn.design.selling import Kits, Lesson, Money, Notion, Selling, default_money
 from quarterturn.design.text import quote_long, quote_text
@@ -13,17 +14,17 @@ from quarterturn.measure import Units
 Pair = tuple[str, str]
 
 
-def selling_tables(selling: Selling, units: Units) -> Iterator[str]:
-    """Return the tables, each as text."""
+def selling_tables(selling: Selling, units: Units, sizes: Collection[str]) -> Iterator[str]:
+    """Return the tables, each as text. The size that is sold is named where it is one of the other `sizes`."""
     if selling.money != default_money(units):
         yield _table("[money]", _money(selling.money, units))
         yield _table("[money.minutes]", _minutes(selling.money))
     for notion in selling.notions:
         yield _table("[[notions]]", _notion(notion))
     if selling.kits:
-        yield _table("[kits]", _kits(selling.kits, units))
+        yield _table("[kits]", chain(_kits(selling.kits, units), _size(selling.kits.size, sizes)))
     if selling.lesson:
-        yield _table("[class]", _lesson(selling.lesson))
+        yield _table("[class]", chain(_lesson(selling.lesson), _size(selling.lesson.size, sizes)))
 
 
 def write_number(value: Fraction) -> str:
@@ -31,7 +32,7 @@ def write_number(value: Fraction) -> str:
     return str(value.numerator) if value.denominator == 1 else repr(float(value))
 
 
-def _table(header: str, pairs: Iterator[Pair]) -> str:
+def _table(header: str, pairs: Iterable[Pair]) -> str:
     return "\n".join([header, *(f"{key} = {value}" for key, value in pairs)])
 
 
@@ -57,6 +58,11 @@ def _notion(notion: Notion) -> Iterator[Pair]:
     yield from _priced({"price": notion.price})
 
 
+def _size(size: str, sizes: Collection[str]) -> Iterator[Pair]:
+    if size in sizes:
+        yield "size", quote_text(size)
+
+
 def _kits(kits: Kits, units: Units) -> Iterator[Pair]:
     yield "count", str(kits.count)
     yield "content", quote_text(kits.content.value)
@@ -66,8 +72,6 @@ def _kits(kits: Kits, units: Units) -> Iterator[Pair]:
     yield "bolt", quote_long(kits.bolt, units)
     if kits.label:
         yield "label", quote_text(kits.label)
-    if kits.size:
-        yield "size", quote_text(kits.size)
 
 
 def _lesson(lesson: Lesson) -> Iterator[Pair]:
@@ -80,5 +84,3 @@ def _lesson(lesson: Lesson) -> Iterator[Pair]:
     yield "showing", write_number(lesson.showing)
     if lesson.homework is not None:
         yield "homework", f"[{', '.join(map(quote_text, lesson.homework))}]"
-    if lesson.size:
-        yield "size", quote_text(lesson.size)

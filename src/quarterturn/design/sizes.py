@@ -65,8 +65,10 @@ def with_sizes(design: Design, file: DesignFile, data: Mapping[str, Any], notes:
             "Change the values in the file, or name the size of the file otherwise with `size`.",
         )
     _check_chosen(design, (own, *others), notes)
-    sizes = [_sized(name, tables[name], data, notes) for name in others]
-    return None if notes.stops() else replace(base, sizes=tuple(size for size in sizes if size))
+    base = replace(base, selling=design.selling.for_sizes(own))
+    sizes = [size for name in others if (size := _sized(name, tables[name], data, notes))]
+    sold = (replace(size, selling=size.selling.for_sizes(own)) for size in sizes)
+    return None if notes.stops() else replace(base, sizes=tuple(sold))
 
 
 def _check_chosen(design: Design, names: Sequence[str], notes: Notes) -> None:

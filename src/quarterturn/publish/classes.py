@@ -5,23 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from quarterturn.design import Kits, Lesson
-from quarterturn.materials.classes import OWN_PACE, ClassPlan, plan_class
-from quarterturn.materials.hours import stage_times
+from quarterturn.materials.classes import OWN_PACE, ClassPlan
 from quarterturn.measure import aligned, show_count
 from quarterturn.proof import Pattern
-from quarterturn.proof.work import METHOD, tasks_of
+from quarterturn.proof.work import class_plan
 from quarterturn.publish.kits import packing_of, supply_list
 from quarterturn.publish.tables import csv_text
 from quarterturn.publish.wording.requirements import cloth_needs, other_needs
 from quarterturn.publish.wording.sizes import size_named
 
 RUN_HEAD = ("from", "to", "what", "minutes", "waits for")
-
-
-def class_plan(pattern: Pattern, lesson: Lesson) -> ClassPlan:
-    """Plan a class that makes a pattern."""
-    times = stage_times(tasks_of(pattern.steps), pattern.design.selling.money.minutes)
-    return plan_class(times, lesson, METHOD, sum(master.count for master in pattern.bill.masters))
 
 
 def class_files(pattern: Pattern, lesson: Lesson, kits: Kits | None = None) -> Mapping[str, str]:

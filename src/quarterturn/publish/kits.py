@@ -3,25 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import partial
 
-from quarterturn.design import Design, KitContent, Kits, LongCut
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.design import Design, KitContent, Kits
 from quarterturn.materials.kits import (
     KitCloth,
     PickLine,
     Ticket,
     TicketLine,
     Tickets,
-    cut_tickets,
-    kit_cloth,
-    length_lines,
+    kit_tickets,
+    kits_cloth,
     pick_list,
-    pooled_lines,
 )
 from quarterturn.measure import MM, Length, aligned, buy_up, show_cloth, show_count
-from quarterturn.pieces import Bill, Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.tables import csv_text, decimal
 from quarterturn.publish.wording.names import length, named, rectangle
@@ -60,8 +56,7 @@ class Packing:
 
     def tickets(self, cloth: KitCloth) -> Tickets:
         """Return the tickets of one fabric."""
-        lines = pooled_lines(cloth) if self.ready_cut else length_lines(cloth)
-        return cut_tickets(cloth.fabric, lines, self.kits.bolt, self.pattern.design.making.squaring)
+        return kit_tickets(cloth, self.kits, self.pattern.design.making.squaring)
 
     def web(self) -> Length:
         """Return the web of one kit, with the spares that its shapes have; nothing where it holds none."""
@@ -74,23 +69,7 @@ class Packing:
 
 def packing_of(pattern: Pattern, kits: Kits) -> Packing:
     """Plan the kits of a pattern."""
-    return Packing(pattern, kits, tuple(_cloth(pattern.design, pattern.bill, kits)))
-
-
-def _cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
-    for fabric in design.fabrics:
-        pieces = [
-            piece
-            for piece in bill.of_fabric(fabric.letter)
-            if kits.backing or piece.purpose is not Purpose.BACKING
-        ]
-        if pieces:
-            # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
-            making = replace(design.making, borders=LongCut.CROSSWISE)
-            plan = partial(plan_cloth, fabric, making=making, units=design.units)
-            yield kit_cloth(
-                pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
-            )
+    return Packing(pattern, kits, tuple(kits_cloth(pattern.design, pattern.bill, kits)))
 
 
 def kit_files(pattern: Pattern, kits: Kits) -> Mapping[str, str]:

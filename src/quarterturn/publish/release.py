@@ -180,10 +180,8 @@ def _selling(order: Order) -> Mapping[str, bytes]:
 
 
 def _of_size(patterns: Sequence[Pattern], sold: Kits | Lesson | None) -> Pattern | None:
-    """Return the pattern of the size that is sold, the first where none is named; None where it is not made here."""
-    if sold is None or not sold.size:
-        return patterns[0]
-    return next((pattern for pattern in patterns if pattern.design.size == sold.size), None)
+    """Return the pattern of the size that is sold; None where it is not made here, or nothing is sold."""
+    return next((pattern for pattern in patterns if sold and pattern.design.size == sold.size), None)
 
 
 def _findings(order: Order) -> Mapping[str, bytes]:

@@ -155,6 +155,11 @@ def test_the_class_sheet_tells_of_the_room_and_of_what_to_bring() -> None:
     assert "estimates" in text
 
 
+def test_a_handout_bears_the_version_of_the_pattern() -> None:
+    """A trade editor's check: students hold the pattern that the handout was made from."""
+    assert "By pattern T-1 version 1.0." in class_text(PATTERN, lesson(), class_plan(PATTERN, lesson()))
+
+
 def test_a_class_without_kits_brings_all_that_is_required() -> None:
     pattern = pattern_of(HEARTS)
     text = class_text(pattern, Lesson(4, Fraction(6)), class_plan(pattern, Lesson(4, Fraction(6))))

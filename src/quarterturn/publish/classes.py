@@ -9,7 +9,7 @@ from quarterturn.materials.classes import OWN_PACE, ClassPlan
 from quarterturn.measure import aligned, show_count
 from quarterturn.proof import Pattern
 from quarterturn.proof.work import class_plan
-from quarterturn.publish.kits import packing_of, supply_list
+from quarterturn.publish.kits import edition, packing_of, supply_list
 from quarterturn.publish.tables import csv_text
 from quarterturn.publish.wording.requirements import cloth_needs, other_needs
 from quarterturn.publish.wording.sizes import size_named
@@ -49,6 +49,7 @@ def class_text(pattern: Pattern, lesson: Lesson, plan: ClassPlan, kits: Kits | N
     made = show_count(lesson.masters, "master") if lesson.masters else "the whole quilt"
     lines = [
         f"{title}: class for {show_count(plan.students, 'student')}, {clock(plan.minutes)} hours",
+        *([f"By {edition(pattern.design)}."] if edition(pattern.design) else []),
         f"Each makes {made}. All times are estimates: a student is taken to need {float(lesson.pace):g} times as long "
         "as a practised sewer.",
         *_room(plan),

@@ -162,7 +162,7 @@ def label_text(packing: Packing) -> str:
     design, setting = pattern.design, pattern.setting
     lines = [
         ", ".join(part for part in (f"{design.title}: kit", size_named(pattern)) if part),
-        ", ".join(word for word in (design.maker, _edition(design), design.contact) if word),
+        ", ".join(word for word in (design.maker, edition(design), design.contact) if word),
         kits.label,
         f"Finished quilt {rectangle(design, setting.width, setting.height)}",
         "",
@@ -177,7 +177,8 @@ def label_text(packing: Packing) -> str:
     return "\n".join(line for number, line in enumerate(lines) if line or number > 3) + "\n"
 
 
-def _edition(design: Design) -> str:
+def edition(design: Design) -> str:
+    """Return the number and the version of the pattern, as far as they are stated."""
     words = (
         f"pattern {design.number}" if design.number else "",
         f"version {design.version}" if design.version else "",

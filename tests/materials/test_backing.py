@@ -12,12 +12,13 @@ from quarterturn.materials import PanelGroup
 from quarterturn.materials.backing import (
     PACKAGES,
     backing_panels,
+    in_one_width,
     package_for,
     panels_across,
 )
 from quarterturn.materials.runs import strips_to_join
-from quarterturn.measure import YARD, Length, inches, round_up
-from quarterturn.pieces import Purpose
+from quarterturn.measure import YARD, Length, Units, inches, round_up
+from quarterturn.pieces import Piece, Purpose
 from tests.materials.cutting_cases import piece, size
 
 HALF = inches(0, 1, 2)
@@ -34,6 +35,11 @@ def panels(
     group = backing_panels(piece(1, width, height, Purpose.BACKING), inches(usable), seam, turnable)
     assert group is not None
     return group
+
+
+def sheet(width: Length, height: Length) -> Piece:
+    """Return a backing of width × height."""
+    return piece(1, width, height, Purpose.BACKING)
 
 
 def cut(group: PanelGroup) -> Length:
@@ -147,6 +153,20 @@ def test_panels_cover_the_sheet_and_one_less_would_not(width: Length, height: Le
 @given(SIDES, SIDES, st.integers(30, 60))
 def test_turning_the_sheet_turns_the_panels(width: Length, height: Length, usable: int) -> None:
     assert cut(panels(width, height, usable)) == cut(panels(height, width, usable))
+
+
+@given(SIDES, SIDES)
+def test_a_wide_backing_without_a_seam_is_as_long_as_the_side_that_is_not_across(
+    width: Length, height: Length
+) -> None:
+    short, long = sorted((width, height))
+    wanted = short if long <= 108 else long if short <= 108 else None
+    assert in_one_width(sheet(width, height), Units.INCH, True) == wanted
+
+
+def test_a_print_with_a_direction_is_laid_one_way_on_a_wide_backing_too() -> None:
+    assert in_one_width(sheet(inches(120), inches(90)), Units.INCH, True) == inches(120)
+    assert in_one_width(sheet(inches(120), inches(90)), Units.INCH, False) is None
 
 
 PACKAGED = [

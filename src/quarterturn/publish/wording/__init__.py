@@ -36,7 +36,14 @@ from quarterturn.publish.wording.opening import (
 )
 from quarterturn.publish.wording.owners import owner_of
 from quarterturn.publish.wording.pressing import pressed_to
-from quarterturn.publish.wording.requirements import Need, cloth_needs, other_needs, plan_line, width_line
+from quarterturn.publish.wording.requirements import (
+    Need,
+    cloth_needs,
+    other_needs,
+    plan_line,
+    plans_explained,
+    width_line,
+)
 from quarterturn.publish.wording.sections import (
     Made,
     borders_said,
@@ -93,6 +100,7 @@ __all__ = [
     "parts_of",
     "placed_name",
     "plan_line",
+    "plans_explained",
     "pressed_to",
     "rectangle",
     "ring_of",

@@ -75,7 +75,7 @@ def _work(pattern: Pattern, line: float, height: float) -> Iterator[Block]:
         lambda first: sections.panels(pattern, line - 12, first),
         *_assembly(pattern, line, height),
         lambda first: sections.borders(pattern, first),
-        lambda first: top.finishing(pattern, first),
+        lambda first: top.finishing(pattern, line - 12, first),
     )
     first = 1
     for part in parts:

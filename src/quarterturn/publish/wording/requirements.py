@@ -148,8 +148,8 @@ def plans_explained() -> str:
     return (
         "Slack is what is bought beyond the cuts, for straightening and a miscut. A plan cuts strips across the cloth, "
         "and from each strip pieces side by side in one row; what is said of its length holds for all such plans with "
-        "the same strips joined and the same long pieces cut along the cloth. By the plain rule each kind of piece has "
-        "strips of its own."
+        "the same strips joined and the same lengths cut off, or cut along the cloth. By the plain rule each kind of "
+        "piece has strips of its own."
     )
 
 

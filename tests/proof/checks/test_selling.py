@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from quarterturn.design import read_design
@@ -9,6 +11,7 @@ from quarterturn.pipeline import make_pattern
 from quarterturn.proof import check_pattern
 from quarterturn.proof.work import class_plan
 from tests.proof.checks.sound import SOUND, Spoil, found, text
+from tests.samples import pattern_of
 
 
 def sold(lines: str) -> Spoil:
@@ -64,3 +67,10 @@ def test_kits_of_another_size_are_checked_in_that_size_alone() -> None:
     assert design
     assert found("kit-over-bolt", make_pattern(design)) == []
     assert found("kit-over-bolt", make_pattern(design.in_size("large")))
+
+
+def test_no_class_is_asked_to_last_longer_than_one_can() -> None:
+    words = SOUND.replace('kind = "straight"', 'kind = "straight"\nacross = 12\ndown = 12')
+    pattern = pattern_of(f"{words}\n[class]\nstudents = 4\nhours = 3\n")
+    (finding,) = [each for each in check_pattern(pattern) if each.code == "class-too-long"]
+    assert re.fullmatch(r"Set class\.masters to \d+\.", finding.remedy)

@@ -11,6 +11,7 @@ from dataclasses import replace
 from math import ceil
 
 from quarterturn.design import Kits, Lesson, Severity
+from quarterturn.design.limits import MOST_HOURS
 from quarterturn.materials.classes import STUDENTS_PER_IRON, ClassPlan
 from quarterturn.materials.kits import KitCloth, kit_tickets, kits_cloth
 from quarterturn.measure import Length, show_cloth, show_count, show_length
@@ -82,11 +83,15 @@ def _shorter(pattern: Pattern, lesson: Lesson, plan: ClassPlan) -> str:
     def takes_too_long(masters: int) -> bool:
         return not class_plan(pattern, replace(lesson, masters=masters)).fits
 
-    hours = f"class.hours to {ceil(plan.needed / 15) / 4:g}"
+    hours = ceil(plan.needed / 15) / 4
+    longer = f"set class.hours to {hours:g}" if hours <= MOST_HOURS else ""
     now = lesson.masters or sum(count.count for count in pattern.bill.masters)
     if fitting := bisect_left(range(1, now), True, key=takes_too_long):
-        return f"Set class.masters to {fitting}, or {hours}."
-    return f"Set {hours}, or let more be done at home."
+        ways = (f"set class.masters to {fitting}", longer)
+    else:
+        ways = (longer, "let more be done at home")
+    said = ", or ".join(way for way in ways if way)
+    return f"{said[0].upper()}{said[1:]}."
 
 
 def irons_queue(pattern: Pattern) -> Iterator[Fault]:

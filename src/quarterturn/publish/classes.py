@@ -11,8 +11,8 @@ from quarterturn.proof import Pattern
 from quarterturn.proof.work import class_plan
 from quarterturn.publish.kits import edition, packing_of, supply_list
 from quarterturn.publish.tables import csv_text
+from quarterturn.publish.wording.names import size_named
 from quarterturn.publish.wording.requirements import cloth_needs, other_needs
-from quarterturn.publish.wording.sizes import size_named
 
 RUN_HEAD = ("from", "to", "what", "minutes", "waits for")
 

@@ -20,9 +20,8 @@ from quarterturn.materials.kits import (
 from quarterturn.measure import MM, Length, aligned, buy_up, show_cloth, show_count
 from quarterturn.proof import Pattern
 from quarterturn.publish.tables import csv_text, decimal
-from quarterturn.publish.wording.names import length, named, rectangle
+from quarterturn.publish.wording.names import length, named, rectangle, size_named
 from quarterturn.publish.wording.requirements import other_needs
-from quarterturn.publish.wording.sizes import size_named
 
 PICK_HEAD = (
     "fabric", "fabric name", "piece", "piece name", "in a kit", "kits", "in all", "length in", "width in",

@@ -20,6 +20,7 @@ from quarterturn.publish.wording.names import (
     named,
     parts_of,
     rectangle,
+    size_named,
     sized,
     turned_by,
 )
@@ -57,7 +58,6 @@ from quarterturn.publish.wording.sections import (
 from quarterturn.publish.wording.sizes import (
     SizePart,
     by_size,
-    size_named,
     size_notes,
     size_parts,
     sizes_rehearsed,

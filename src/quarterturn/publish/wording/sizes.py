@@ -13,7 +13,6 @@ from functools import partial
 from typing import TypeAlias, TypeVar
 
 from quarterturn.design import (
-    ORIGINAL,
     AnyBorder,
     Border,
     Cell,
@@ -58,12 +57,6 @@ class SizePart:
 
     title: str
     rows: tuple[SizeRow, ...]
-
-
-def size_named(pattern: Pattern) -> str:
-    """Return the name of the size of a pattern; nothing where the design has one size and no name for it."""
-    design = pattern.design
-    return f"{design.size} size" if design.sizes or design.size != ORIGINAL else ""
 
 
 def by_size(patterns: Iterable[Pattern]) -> tuple[Pattern, ...]:

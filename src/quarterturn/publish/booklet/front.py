@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from quarterturn.design import ORIGINAL
 from quarterturn.design.colour import text_colour_on
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.model import Block, Cover, FabricKey, Notes, Pairs, Section, Swatch, Table
@@ -24,6 +23,7 @@ from quarterturn.publish.wording import (
     plural,
     rectangle,
     sections_of,
+    size_named,
     sizes_said,
     unit_grid,
     unit_sizes,
@@ -64,12 +64,6 @@ def _units_on_cover(pattern: Pattern) -> Iterator[tuple[str, str]]:
     if all(size.endswith(SQUARE) for size in sizes):
         sizes = [f"{listed([size.removesuffix(SQUARE) for size in sizes])}{SQUARE}"]
     yield f"Finished {plural(len(pattern.setting.tally), 'unit')}", listed(sizes)
-
-
-def size_named(pattern: Pattern) -> str:
-    """Return the name of the size that a booklet is for; nothing where the design has one size and no name for it."""
-    design = pattern.design
-    return f"{design.size} size" if design.sizes or design.size != ORIGINAL else ""
 
 
 def requirements(pattern: Pattern) -> Iterator[Block]:

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import partial
 from itertools import groupby
 
-from quarterturn.design import GROUND, HALF_MARK, SECOND, Design, Fabric
+from quarterturn.design import GROUND, HALF_MARK, ORIGINAL, SECOND, Design, Fabric
 from quarterturn.measure import Length, Units, show_length
 from quarterturn.pieces import Piece
 from quarterturn.proof import Pattern
@@ -143,3 +143,9 @@ def plural(count: int, one: str, more: str | None = None) -> str:
 def typeset_words(text: str) -> str:
     """Return words written on a keyboard with the apostrophe of print."""
     return text.replace("'", "’")
+
+
+def size_named(pattern: Pattern) -> str:
+    """Return the name of the size of a pattern; nothing where the design has one size and no name for it."""
+    design = pattern.design
+    return f"{design.size} size" if design.sizes or design.size != ORIGINAL else ""

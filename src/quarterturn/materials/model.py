@@ -6,6 +6,7 @@ import enum
 from dataclasses import dataclass
 from fractions import Fraction
 
+from quarterturn.materials.nested import NestedWeb
 from quarterturn.measure import Length
 
 
@@ -137,14 +138,17 @@ class WebRows:
 
 @dataclass(frozen=True, slots=True)
 class WebPlan:
-    """Paper-backed fusible web by the length, in rows across its width."""
+    """Paper-backed fusible web by the length: tracings in rows across its width, or nested where that saves web."""
 
     web_width: Length
     rows: tuple[WebRows, ...]
+    """How the tracings would lie in rows; so they do unless they are nested."""
     used_length: Length
     bought: Length
     unplaced: tuple[str, ...]
     """Templates whose shape is wider than the web."""
+    nested: NestedWeb | None = None
+    """Where every tracing lies instead."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,12 +16,15 @@ from quarterturn.materials.model import (
     StripGroup,
     WebRows,
 )
+from quarterturn.materials.nested import NestedWeb, WebCentre
 from quarterturn.materials.shopping import show_money
 from quarterturn.measure import Length, Units, aligned, show_cloth, show_plain
 
 _CLOTH_HEAD = ("fabric", "bought", "cut", "slack", "lower bound", "gap", "hand rule", "width")
 _STRIP_HEAD = ("strips", "label", "height", "used", "cut into")
 _WEB_HEAD = ("shape", "count", "room", "gap", "in a row", "rows")
+_NESTED_HEAD = ("", "shape", "across", "along", "turned", "within")
+_CENTRE_HEAD = ("what remains", "count", "size", "holds", "still fits")
 _SHOPPING_HEAD = ("buy", "length", "width", "price")
 
 
@@ -117,8 +120,34 @@ def _web(materials: Materials, units: Units) -> Iterator[str]:
     if web.rows:
         rows = (_web_rows(group, units) for group in web.rows)
         yield from aligned([_WEB_HEAD, *rows], right=(1, 3, 4, 5))
+    if web.nested:
+        yield from _nested(web.nested, units)
     if web.unplaced:
         yield f"  wider than the web: {', '.join(web.unplaced)}"
+
+
+def _nested(nested: NestedWeb, units: Units) -> Iterator[str]:
+    plain = partial(show_plain, units=units)
+    yield (
+        f"nested in {plain(nested.length)}, lower bound {plain(nested.bound)}, in rows {plain(nested.rows_length)}, "
+        f"{plain(nested.gap)} apart"
+    )
+    yield from aligned([_NESTED_HEAD, *_nested_places(nested, units)], right=(0, 2, 3, 4, 5))
+    rows = (_web_centre(centre, units) for centre in nested.centres)
+    yield from aligned([_CENTRE_HEAD, *rows], right=(1,))
+
+
+def _nested_places(nested: NestedWeb, units: Units) -> Iterator[tuple[str, ...]]:
+    for number, place in enumerate(nested.places, start=1):
+        across, along = (show_plain(part, units) for part in (place.middle.real, place.middle.imag))
+        within = "" if place.within is None else str(place.within + 1)
+        yield str(number), place.shape, across, along, f"{place.turned}°", within
+
+
+def _web_centre(centre: WebCentre, units: Units) -> tuple[str, ...]:
+    size = f"{show_plain(centre.width, units)} × {show_plain(centre.height, units)}"
+    fits = ", ".join(f"{most} {shape}" for shape, most in centre.fits)
+    return f"centre of {centre.shape}", str(centre.count), size, ", ".join(centre.holds), fits
 
 
 def _web_rows(group: WebRows, units: Units) -> tuple[str, ...]:

@@ -1,14 +1,16 @@
-"""Paper-backed fusible web: tracings in rows across its width."""
+"""Paper-backed fusible web: tracings in rows across its width, or nested where less web is bought for it."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
 from fractions import Fraction
 
 from quarterturn.blocks import Blocks, FusedShape
 from quarterturn.design import Making
 from quarterturn.materials.model import WebPlan, WebRows
+from quarterturn.materials.web_nesting import nest_web
 from quarterturn.measure import Length, Units, buy_up
 from quarterturn.pieces import MasterCount, MotifCount
 
@@ -20,7 +22,7 @@ def plan_web(
     units: Units,
     motifs: Iterable[MotifCount] = (),
 ) -> WebPlan:
-    """Plan a tracing for each master, spares included, and each motif; the shapes in rows, tallest first.
+    """Plan a tracing for each master, spares included, and each motif; the shapes in rows, tallest first, or nested.
 
     Each tracing has room for the shape and its ring. Drawn lines are `making.tracing_gap` apart, so that
     rooms are apart by what of it two rings do not fill, in a row and from row to row.
@@ -43,11 +45,27 @@ def plan_web(
         web_rows(recipe, shape.name, *rooms[shape.name], count, making.web_width, gap)
         for recipe, shape, count in sorted(fitting, key=lambda one: -rooms[one[1].name][1])
     )
-    used = rolled_length(rows)
     placed = {group.shape for group in rows}
     unplaced = tuple(shape.name for _, shape, _ in traced if shape.name not in placed)
-    bought = buy_up(used + making.slack, units) if used else used
-    return WebPlan(making.web_width, rows, used, bought, unplaced)
+    used, bought = _taken(rolled_length(rows), making, units)
+    plan = WebPlan(making.web_width, rows, used, bought, unplaced)
+    return _nested_if_shorter(plan, {shape.name: shape for _, shape, _ in traced}, making, units)
+
+
+def _taken(used: Length, making: Making, units: Units) -> tuple[Length, Length]:
+    """Return the length that tracings take, and what is bought for it."""
+    return used, buy_up(used + making.slack, units) if used else used
+
+
+def _nested_if_shorter(
+    plan: WebPlan, shapes: Mapping[str, FusedShape], making: Making, units: Units
+) -> WebPlan:
+    """Return the plan with rings in the centres of others where less web is bought for it; else as it is."""
+    nested = nest_web(plan.rows, shapes, plan.web_width, plan.used_length, units)
+    if nested is None:
+        return plan
+    used, bought = _taken(nested.length, making, units)
+    return replace(plan, used_length=used, bought=bought, nested=nested) if bought < plan.bought else plan
 
 
 def room_of(shape: FusedShape, ring_out: Length) -> tuple[Length, Length]:

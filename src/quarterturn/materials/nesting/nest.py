@@ -100,6 +100,18 @@ def nest_roll(
     return job.nesting(places, length, bound, _up(reach(rows)))
 
 
+def lower_bound(shapes: Sequence[Shape], gap: float, width: float) -> Length:
+    """Return a length of roll below which no nesting of the shapes stays, in hollows or not; no place is sought."""
+    catalogue = Catalogue(shapes, gap)
+    return _down(roll_bound(Wanted(catalogue, [shape.count for shape in shapes], ()), width))
+
+
+def any_held(shapes: Sequence[Shape], gap: float, width: float) -> bool:
+    """Tell whether any shape lies in the hollow of another when they are nested."""
+    job = _Job(shapes, gap, (width, math.inf), (), ())
+    return len(job.held.outermost) < len(job.held.pieces)
+
+
 def _on_roll(job: _Job, width: float, effort: Effort) -> list[list[Laid]]:
     """Return the outermost shapes in rows, with circles staggered, and placed; the shortest first."""
     counts, catalogue = job.outermost, job.catalogue

@@ -1,7 +1,7 @@
 """5. Bill -> Materials.
 
 In:  a `Design`, its `Blocks`, `Setting` and `Bill`.
-Out: a cutting plan for each fabric, rows or a nesting on the web, binding, backing, batting, thread, and the shopping list.
+Out: a cutting plan for each fabric, tracings on the web, binding, backing, batting, thread, and the shopping list.
 Promise: every plan says how long it is, how short it could be at best, and what the plain hand rule would need.
 """
 

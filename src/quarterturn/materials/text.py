@@ -133,8 +133,9 @@ def _nested(nested: NestedWeb, units: Units) -> Iterator[str]:
         f"{plain(nested.gap)} apart"
     )
     yield from aligned([_NESTED_HEAD, *_nested_places(nested, units)], right=(0, 2, 3, 4, 5))
-    rows = (_web_centre(centre, units) for centre in nested.centres)
-    yield from aligned([_CENTRE_HEAD, *rows], right=(1,))
+    if nested.centres:
+        rows = (_web_centre(centre, units) for centre in nested.centres)
+        yield from aligned([_CENTRE_HEAD, *rows], right=(1,))
 
 
 def _nested_places(nested: NestedWeb, units: Units) -> Iterator[tuple[str, ...]]:

@@ -24,12 +24,18 @@ MOST = 120
 PLACINGS = 300
 """How many outermost tracings are laid in trying for a shorter plan: well under a second for so few."""
 
+LEAST_CENTRE = 1.0
+"""Across, in inches: of what a ring leaves, a smaller round is not worth keeping (no source)."""
+
 MORE = "more "
 """Before the names of shapes that are asked about after all are placed."""
 
 
 def drawn_motion(shape: FusedShape) -> Motion:
-    """Return the motion from a shape in its master to how it is drawn on the paper: about its middle, mirrored."""
+    """Return the motion from a shape in its master to how it is drawn on the paper: about its middle, mirrored.
+
+    The web goes on the wrong side of the cloth: what is drawn comes out mirrored.
+    """
     return shift(-path_bounds(shape.traced).centre).then(mirror_across_vertical())
 
 
@@ -39,7 +45,11 @@ def ruler_step(units: Units) -> Length:
 
 
 def nest_web(
-    rows: Sequence[WebRows], shapes: Mapping[str, FusedShape], width: Length, rows_length: Length, units: Units
+    rows: Sequence[WebRows],
+    shapes: Mapping[str, FusedShape],
+    width: Length,
+    rows_length: Length,
+    units: Units,
 ) -> NestedWeb | None:
     """Return places for the tracings that are given as rows; None where no ring lies in the centre of another.
 
@@ -82,7 +92,7 @@ def _nested(
         length=_reached(kinds, places, step),
         bound=lower_bound(kinds, float(gap), float(width)),
         rows_length=rows_length,
-        centres=tuple(_centre(centre, step) for centre in nesting.centres),
+        centres=tuple(_centre(centre, step) for centre in nesting.centres if centre.disc >= LEAST_CENTRE),
     )
 
 

@@ -142,7 +142,31 @@ FAULTS: dict[str, tuple[str, Mutation]] = {
         "ripples",
         alter(s.CutAway, behind(lambda b: replace(b, inside=Fraction(3)), 1)),
     ),
-    "web not hollowed out": ("ripples", alter(s.TraceRings, lambda a: replace(a, ring_in=Region(())))),
+    "web not hollowed out": ("ripples", alter(s.TraceNested, lambda a: _with_places(a, ring_in=Region(())))),
+    "ring traced beside the centre that should hold it": (
+        "ripples",
+        alter(s.TraceNested, lambda a: _with_last(a, shift(1.0))),
+    ),
+    "ring traced over the edge of the web": (
+        "ripples",
+        alter(s.TraceNested, lambda a: _with_first(a, shift(-1.0))),
+    ),
+    "two rings traced at one place": (
+        "ripples",
+        alter(s.TraceNested, lambda a: replace(a, places=(a.places[1], *a.places[1:]))),
+    ),
+    "a ring traced once too often": (
+        "ripples",
+        alter(s.TraceNested, lambda a: replace(a, places=(*a.places, a.places[-1]))),
+    ),
+    "template flipped over": (
+        "ripples",
+        alter(s.TraceNested, lambda a: _with_first(a, STAY, mirrored=True)),
+    ),
+    "more web traced on than is bought": (
+        "ripples",
+        alter(s.TraceNested, lambda a: replace(a, length=a.length * 9)),
+    ),
     "nothing cut away behind the upper shape, as if it were narrow": (
         "ripples",
         alter(

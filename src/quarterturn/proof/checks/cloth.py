@@ -135,10 +135,37 @@ def web_length(pattern: Pattern) -> Iterator[Fault]:
     """Recalculate the length of web."""
     web, units = pattern.materials.web, pattern.design.units
     used = sum((rows.rows * rows.height for rows in web.rows), Length(0))
+    used = web.nested.length if web.nested else used
     if used > web.bought or web.used_length > web.bought:
         sentence = (
             f"The tracings take {tell(max(used, web.used_length), units)} of web, and {show_cloth(web.bought, units)} "
             "is bought."
+        )
+        yield Fault("making.web_width", sentence, REBUILD)
+
+
+def web_nested(pattern: Pattern) -> Iterator[Fault]:
+    """Count the places of nested tracings, hold them to the web, and their length to the bound and to rows."""
+    web, units = pattern.materials.web, pattern.design.units
+    if web.nested is None:
+        return
+    for rows in web.rows:
+        places = [web.nested.places[number].middle for number in web.nested.numbers(rows.shape)]
+        over = float(min(rows.width, rows.height)) / 2 - CLOSE
+        off = sum(
+            not (over <= at.real <= web.web_width - over and over <= at.imag <= web.nested.length - over)
+            for at in places
+        )
+        if len(places) != rows.count or off:
+            sentence = (
+                f"{show_count(rows.count, 'tracing')} of {rows.shape} should lie on the web, and {len(places)} do, "
+                f"{off} of them over its edge."
+            )
+            yield Fault("making.web_width", sentence, REBUILD, rows.shape)
+    if not web.nested.bound <= web.nested.length <= web.nested.rows_length:
+        sentence = (
+            f"The tracings are said to take {tell(web.nested.length, units)} of web, in rows "
+            f"{tell(web.nested.rows_length, units)}, and never less than {tell(web.nested.bound, units)}."
         )
         yield Fault("making.web_width", sentence, REBUILD)
 
@@ -306,6 +333,9 @@ CLOTH = (
     check("web-row-overfull", Severity.STOPS, (48,), "The tracings fit their rows of web.", web_rows),
     check("web-room", Severity.STOPS, (48,), "Each ring has room on the web.", web_room),
     check("web-too-narrow", Severity.STOPS, (48,), "The web is wide enough for each ring.", web_narrow),
+    check(
+        "web-nested-wrong", Severity.STOPS, (48,), "Nested tracings lie on the web, all of them.", web_nested
+    ),
     check("web-short", Severity.STOPS, (48,), "Enough web is bought.", web_length),
     check("binding-short", Severity.STOPS, (49,), "The binding reaches round the quilt.", binding_run),
     check("binding-narrow", Severity.STOPS, (49,), "The binding reaches round the edge.", binding_width),

@@ -18,7 +18,7 @@ from quarterturn.geometry import (
 from quarterturn.measure import MM
 from quarterturn.proof.rehearsal.cloth import EQUAL, Ring, SpoiledError, cut_to
 from quarterturn.proof.rehearsal.table import Table, all_used
-from quarterturn.steps import CutOut, FuseRings, Step, TraceRings
+from quarterturn.steps import CutOut, FuseRings, Step, TraceRings, Tracing
 
 NARROWEST_RING = float(2 * MM)
 """Web must reach this far either side of the drawn line, in inches: less does not hold under the stitching."""
@@ -38,18 +38,23 @@ def trace_rings(table: Table, step: Step, action: TraceRings) -> None:
         raise SpoiledError(f"{action.per_row} rings do not fit across the web.")
     rows = math.ceil(product.count / action.per_row)
     table.unroll(rows * (action.room_height + action.gap) - action.gap, action.gap)
-    drawn = _drawn(action.traced, action.hole)
-    _check_ring(drawn, action)
-    if action.same_mirrored and not is_same_mirrored(action.traced):
+    table.put(product, ring_of(action))
+
+
+def ring_of(tracing: TraceRings | Tracing) -> Ring:
+    """Return the ring that a tracing is cut out to. Raises SpoiledError where it would not hold, or lie right."""
+    drawn = _drawn(tracing.traced, tracing.hole)
+    _check_ring(drawn, tracing)
+    if tracing.same_mirrored and not is_same_mirrored(tracing.traced):
         raise SpoiledError("Traced as it comes, the shape would be its own mirror image.")
-    table.put(product, Ring(drawn, action.ring_out, action.ring_in, action.same_mirrored))
+    return Ring(drawn, tracing.ring_out, tracing.ring_in, tracing.same_mirrored)
 
 
 def _drawn(outline: Path, hole: Path | None) -> Region:
     return Region((outline, hole) if hole else (outline,))
 
 
-def _check_ring(drawn: Region, action: TraceRings) -> None:
+def _check_ring(drawn: Region, action: TraceRings | Tracing) -> None:
     hollow = action.ring_in
     if uncovered_area(offset_region(drawn, NARROWEST_RING), [action.ring_out]) > SLIVER:
         raise SpoiledError("The ring does not reach beyond the drawn line.")

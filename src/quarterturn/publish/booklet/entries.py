@@ -32,7 +32,7 @@ def _entry(number: int, told: Told) -> Entry:
         steps=tuple(step.number for step, _ in told),
         title=words.title,
         sentences=words.sentences,
-        lines=tuple(each.line for _, each in told if each.line),
+        lines=tuple(line for _, each in told for line in each.line.splitlines()),
     )
 
 

@@ -30,6 +30,7 @@ from quarterturn.publish.figures import (
     fusing_figure,
     layer_figure,
     marking_figure,
+    nested_figures,
     ring_figure,
     sewn_figure,
     stitching_figure,
@@ -58,6 +59,7 @@ from quarterturn.steps import (
     SetAside,
     Step,
     StitchEdge,
+    TraceNested,
     TraceRings,
     Trim,
 )
@@ -121,7 +123,9 @@ def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     told: set[str] = set()
     for entry in gather(steps, pattern, first):
         action = _step(pattern, entry).action
-        if isinstance(action, TraceRings):
+        if isinstance(action, TraceNested):
+            yield _with(entry, _nested(pattern, action), below=True)
+        elif isinstance(action, TraceRings):
             yield _with(entry, _tracings(pattern, entry))
         else:
             shown = isinstance(action, FuseRings) and "blank" not in told
@@ -145,6 +149,12 @@ def _tracings(pattern: Pattern, entry: Entry) -> Figure:
     rows = (rows for rows in pattern.materials.web.rows if rows.shape in shapes)
     cells = tuple(Cell(ring_figure(pattern, row)) for row in rows)
     return Figure("Tracings in a row across the web, to scale; the tinted ring stays", cells)
+
+
+def _nested(pattern: Pattern, action: TraceNested) -> Figure:
+    """Return the web with all its tracings."""
+    cells = tuple(Cell(sheet) for sheet in nested_figures(pattern, action))
+    return Figure("The web from its cut end, at the left, to scale; numbers are those of the list", cells)
 
 
 def _step(pattern: Pattern, entry: Entry) -> Step:

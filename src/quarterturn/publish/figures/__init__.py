@@ -19,6 +19,7 @@ from quarterturn.publish.figures.layout import layout_figure, section_figure
 from quarterturn.publish.figures.lines import pair_figure, row_figure
 from quarterturn.publish.figures.maps import MapPart, map_figure, map_parts, name_letters, overview_figure
 from quarterturn.publish.figures.masters import apart_figure, fusing_figure, stitching_figure
+from quarterturn.publish.figures.nested import nested_figures
 from quarterturn.publish.figures.panels import motif_line, panel_figure
 from quarterturn.publish.figures.plans import layer_figure, marking_figure
 from quarterturn.publish.figures.shapes import blank_figure, ring_figure, template_shape
@@ -52,6 +53,7 @@ __all__ = [
     "mitre_figure",
     "motif_line",
     "name_letters",
+    "nested_figures",
     "overview_figure",
     "pair_figure",
     "panel_figure",

@@ -7,7 +7,7 @@ from quarterturn.measure import show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, named, plural, rectangle, shape_word
-from quarterturn.steps import CutOut, FuseRings, Step, TraceRings
+from quarterturn.steps import CutOut, FuseRings, Step, TraceRings, Tracing
 
 
 def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
@@ -23,7 +23,7 @@ def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
         _spaced(design, action),
         f"Cut round each tracing on the outer ring line, {length(design, design.making.ring_out)} outside "
         "the outline.",
-        _hollow(design, action),
+        hollow(design, action),
     )
     room = " × ".join(
         show_length(side, design.units, sixteenths=True) for side in (action.room_width, action.room_height)
@@ -41,7 +41,7 @@ def _spaced(design: Design, action: TraceRings) -> str:
     return f"Set the tracings in rows, with {length(design, action.gap)} between the rings."
 
 
-def _hollow(design: Design, action: TraceRings) -> str:
+def hollow(design: Design, action: TraceRings | Tracing) -> str:
     if action.ring_in.is_empty() and action.hole:
         within = length(design, design.making.ring_out)
         return f"Cut the inside out {within} within the inner outline; the band is too narrow to be hollowed out."

@@ -21,8 +21,10 @@ from quarterturn.materials.model import (
 from quarterturn.materials.nested import NestedWeb, TracedPlace, WebCentre
 from quarterturn.materials.plan import plan_curves, plan_materials
 from quarterturn.materials.shopping import show_money
+from quarterturn.materials.staggered import Stagger
 from quarterturn.materials.text import gap_percent, materials_text
 from quarterturn.materials.web_nesting import drawn_motion, ruler_step
+from quarterturn.materials.web_text import web_gap_percent
 
 __all__ = [
     "ClothPlan",
@@ -33,6 +35,7 @@ __all__ = [
     "NestedWeb",
     "PanelGroup",
     "ShoppingLine",
+    "Stagger",
     "StitchSum",
     "StripGroup",
     "TracedPlace",
@@ -46,4 +49,5 @@ __all__ = [
     "plan_materials",
     "ruler_step",
     "show_money",
+    "web_gap_percent",
 ]

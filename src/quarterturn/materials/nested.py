@@ -23,6 +23,8 @@ class TracedPlace:
     motion: Motion
     within: int | None
     """The place, by its number among all, of the ring in whose centre this one lies; None for the outermost."""
+    sheet: int = 0
+    """Which of the sheets it lies on, from 0, where web is sold by the sheet."""
 
     @property
     def middle(self) -> Point:
@@ -47,28 +49,21 @@ class WebCentre:
     height: Length
     holds: tuple[str, ...]
     """What lies in it."""
+    disc: Length
+    """Across the largest disc that still lies in one of these, down to a step of a ruler."""
     fits: tuple[tuple[str, int], ...]
     """Of the quilt's own shapes, how many more of each, taken alone, fit in one of these."""
 
 
 @dataclass(frozen=True, slots=True)
 class NestedWeb:
-    """A place for every tracing, middles on the steps of a ruler, and how good that is."""
+    """A place for every tracing, middles on the steps of a ruler."""
 
     places: tuple[TracedPlace, ...]
     gap: Length
     """Between any two rings, and a ring and the centre that it lies in: no less than this."""
     length: Length
-    bound: Length
-    """No nesting of these tracings is shorter."""
-    rows_length: Length
-    """What they take in plain rows."""
-    centres: tuple[WebCentre, ...]
-
-    @property
-    def saved(self) -> Length:
-        """Return the length of web saved against plain rows."""
-        return self.rows_length - self.length
+    """Of all the sheets, one after another, where web is sold by the sheet."""
 
     def numbers(self, shape: str) -> tuple[int, ...]:
         """Return the numbers of the places of a shape, from 0."""

@@ -14,17 +14,13 @@ from quarterturn.materials.model import (
     PanelGroup,
     ShoppingLine,
     StripGroup,
-    WebRows,
 )
-from quarterturn.materials.nested import NestedWeb, WebCentre
 from quarterturn.materials.shopping import show_money
-from quarterturn.measure import Length, Units, aligned, show_cloth, show_plain
+from quarterturn.materials.web_text import web_text
+from quarterturn.measure import Length, Units, aligned, show_cloth, show_count, show_plain
 
 _CLOTH_HEAD = ("fabric", "bought", "cut", "slack", "lower bound", "gap", "hand rule", "width")
 _STRIP_HEAD = ("strips", "label", "height", "used", "cut into")
-_WEB_HEAD = ("shape", "count", "room", "gap", "in a row", "rows")
-_NESTED_HEAD = ("", "shape", "across", "along", "turned", "within")
-_CENTRE_HEAD = ("what remains", "count", "size", "holds", "still fits")
 _SHOPPING_HEAD = ("buy", "length", "width", "price")
 
 
@@ -36,7 +32,7 @@ def materials_text(materials: Materials, units: Units) -> str:
         "cloth",
         *aligned([_CLOTH_HEAD, *(_cloth(plan, units) for plan in materials.cloth)], right=range(1, 8)),
         *(line for plan in materials.cloth for line in _plan(plan, units)),
-        *_web(materials, units),
+        *web_text(materials.web, units),
         f"batting {sizes}{package}",
         f"binding {show_plain(materials.binding_run, units)}",
         "thread, an estimate",
@@ -112,51 +108,6 @@ def _crosscuts(cuts: Iterable[Crosscut], units: Units) -> str:
     )
 
 
-def _web(materials: Materials, units: Units) -> Iterator[str]:
-    web, plain = materials.web, partial(show_plain, units=units)
-    yield (
-        f"web {plain(web.web_width)} wide, {plain(web.used_length)} used, {show_cloth(web.bought, units)} bought"
-    )
-    if web.rows:
-        rows = (_web_rows(group, units) for group in web.rows)
-        yield from aligned([_WEB_HEAD, *rows], right=(1, 3, 4, 5))
-    if web.nested:
-        yield from _nested(web.nested, units)
-    if web.unplaced:
-        yield f"  wider than the web: {', '.join(web.unplaced)}"
-
-
-def _nested(nested: NestedWeb, units: Units) -> Iterator[str]:
-    plain = partial(show_plain, units=units)
-    yield (
-        f"nested in {plain(nested.length)}, lower bound {plain(nested.bound)}, in rows {plain(nested.rows_length)}, "
-        f"{plain(nested.gap)} apart"
-    )
-    yield from aligned([_NESTED_HEAD, *_nested_places(nested, units)], right=(0, 2, 3, 4, 5))
-    if nested.centres:
-        rows = (_web_centre(centre, units) for centre in nested.centres)
-        yield from aligned([_CENTRE_HEAD, *rows], right=(1,))
-
-
-def _nested_places(nested: NestedWeb, units: Units) -> Iterator[tuple[str, ...]]:
-    for number, place in enumerate(nested.places, start=1):
-        across, along = (show_plain(part, units) for part in (place.middle.real, place.middle.imag))
-        within = "" if place.within is None else str(place.within + 1)
-        yield str(number), place.shape, across, along, f"{place.turned}°", within
-
-
-def _web_centre(centre: WebCentre, units: Units) -> tuple[str, ...]:
-    size = f"{show_plain(centre.width, units)} × {show_plain(centre.height, units)}"
-    fits = ", ".join(f"{most} {shape}" for shape, most in centre.fits)
-    return f"centre of {centre.shape}", str(centre.count), size, ", ".join(centre.holds), fits
-
-
-def _web_rows(group: WebRows, units: Units) -> tuple[str, ...]:
-    room = f"{show_plain(group.width, units)} × {show_plain(group.height, units)}"
-    gap = show_plain(group.gap, units)
-    return group.shape, str(group.count), room, gap, str(group.per_row), str(group.rows)
-
-
 def _stitching(materials: Materials, units: Units) -> Iterator[tuple[str, ...]]:
     for line in materials.stitching:
         yield line.fabric, show_plain(line.edge, units), show_plain(line.thread, units)
@@ -168,7 +119,9 @@ def _shopping(line: ShoppingLine, units: Units) -> tuple[str, ...]:
 
 
 def _bought(line: ShoppingLine, units: Units) -> str:
-    """Print a length in yards or metres, but for batting, which is bought by its size."""
+    """Print a length in yards or metres, but for batting, which is bought by its size, and sheets by their number."""
+    if line.sheets:
+        return show_count(line.sheets, "sheet")
     if line.length is None or line.key == "batting":
         return _shown(line.length, units)
     return show_cloth(line.length, units)

@@ -25,6 +25,7 @@ from quarterturn.proof.checks.sewing import SEWING
 from quarterturn.proof.checks.shopping import SHOPPING
 from quarterturn.proof.checks.templates import TEMPLATES
 from quarterturn.proof.checks.unit_geometry import UNIT_GEOMETRY
+from quarterturn.proof.checks.web import WEB
 from quarterturn.proof.model import Check, Pattern
 
 CHECKS: tuple[Check, ...] = (
@@ -38,6 +39,7 @@ CHECKS: tuple[Check, ...] = (
     *CUTTING,
     *NARROW,
     *CLOTH,
+    *WEB,
     *SHOPPING,
     *AGREEMENT,
     *SEWING,

@@ -94,11 +94,7 @@ def _fusing(
 ) -> str:
     match action:
         case TraceRings():
-            room = f"rooms of {plain(action.room_width)} × {plain(action.room_height)}, {plain(action.gap)} apart"
-            hand = "" if action.same_mirrored else ", mirrored"
-            return (
-                f"trace {action.shape} on the web{hand}, {action.per_row} to a row, {room}; cut the rings out"
-            )
+            return _in_rows(action, plain)
         case TraceNested():
             return _nesting(action, plain)
         case FuseRings():
@@ -113,6 +109,22 @@ def _fusing(
             return f"stitch {plain(round(action.edge, 9))} of edge, thread to match {action.thread_fabric}"
 
 
+def _in_rows(action: TraceRings, plain: Plain) -> str:
+    room = f"rooms of {plain(action.room_width)} × {plain(action.room_height)}, {plain(action.gap)} apart"
+    hand = "" if action.same_mirrored else ", mirrored"
+    sheets = f", {action.rows_on_sheet} rows to a sheet" if action.rows_on_sheet else ""
+    rule = action.stagger
+    if rule is None:
+        row = f"{action.per_row} to a row, {room}"
+        return f"trace {action.shape} on the web{hand}, {row}{sheets}; cut the rings out"
+    turned = (", turned 90°" if rule.quarter else "") + (", 180° more in even rows" if rule.flipped else "")
+    return (
+        f"trace {action.shape} on {plain(action.length)} of web{hand}, rows of {rule.odd} and {rule.even} in turn, "
+        f"{plain(rule.pitch)} apart from {plain(rule.first)} and {plain(rule.second)}, rows {plain(rule.down)} and "
+        f"{plain(rule.back)} apart from {plain(rule.top)}{turned}{sheets}, {room}; cut the rings out"
+    )
+
+
 def _nesting(action: TraceNested, plain: Plain) -> str:
     hands = ", ".join(f"{t.shape}{'' if t.same_mirrored else ' mirrored'}" for t in action.tracings)
     said = f"trace {hands} on {plain(action.length)} of web, {plain(action.gap)} apart, at {_traced_at(action, plain)}"
@@ -122,6 +134,7 @@ def _nesting(action: TraceNested, plain: Plain) -> str:
 def _traced_at(action: TraceNested, plain: Plain) -> str:
     return ", ".join(
         f"{number} {place.shape} {_at(place.middle, plain)}{_turn(place.motion)}"
+        + (f" on sheet {place.sheet + 1}" if place.sheet else "")
         + ("" if place.within is None else f" in {place.within + 1}")
         for number, place in enumerate(action.places, start=1)
     )

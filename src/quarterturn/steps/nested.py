@@ -26,7 +26,8 @@ class Tracing:
 class TraceNested:
     """Trace all shapes on one length of web, each at its place; cut the rings out, the outermost first.
 
-    The step makes the rings of each of the `tracings`, in their order. No two rings are nearer than `gap`.
+    The step makes the rings of each of the `tracings`, in their order. No two rings are nearer than `gap`. On sheets,
+    `length` is that of all of them, one after another.
     """
 
     tracings: tuple[Tracing, ...]

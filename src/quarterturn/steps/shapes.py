@@ -99,6 +99,9 @@ def _trace(tracing: Tracing, rows: WebRows) -> Draft:
         room_height=rows.height,
         gap=rows.gap,
         per_row=rows.per_row,
+        length=rows.length,
+        stagger=rows.stagger,
+        rows_on_sheet=rows.rows_on_sheet,
     )
     made = Product(labels.ring(tracing.shape), rows.count, rows.width, rows.height)
     return draft(Chapter.SHAPES, action, makes=(made,))

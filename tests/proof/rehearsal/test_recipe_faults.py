@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from quarterturn import steps as s
-from quarterturn.geometry import Motion, Region, StraightLine, shift
+from quarterturn.geometry import STAY, Motion, Region, StraightLine, shift
 from quarterturn.proof import Pattern, supplies_of
 from tests.conftest import Golden
 from tests.proof.rehearsal.faults import (
@@ -348,6 +348,27 @@ FAULTS: dict[str, tuple[str, Mutation]] = {
 
 def _filled(action: Any) -> Any:
     return replace(action.ring_out, paths=(*action.ring_out.paths[:1], action.hole))
+
+
+def _with_places(action: Any, **values: Any) -> Any:
+    """Return the action with every tracing changed."""
+    return replace(action, tracings=tuple(replace(one, **values) for one in action.tracings))
+
+
+def _moved(action: Any, number: int, way: Motion, **values: Any) -> Any:
+    """Return the action with one of its places moved."""
+    places = list(action.places)
+    motion = places[number].motion.then(way)
+    places[number] = replace(places[number], motion=replace(motion, **values))
+    return replace(action, places=tuple(places))
+
+
+def _with_first(action: Any, way: Motion, **values: Any) -> Any:
+    return _moved(action, 0, way, **values)
+
+
+def _with_last(action: Any, way: Motion, **values: Any) -> Any:
+    return _moved(action, -1, way, **values)
 
 
 def _about(place: s.Place) -> s.Place:

@@ -10,7 +10,7 @@ Promise: every nesting is checked apart from how it was found, and is never long
 
 from quarterturn.materials.nesting.checking import Checker
 from quarterturn.materials.nesting.model import STEP, TOUCH, Centre, Nesting, Place, Scrap, Shape
-from quarterturn.materials.nesting.nest import any_held, lower_bound, nest_roll, nest_sheets
+from quarterturn.materials.nesting.nest import any_held, lower_bound, nest_roll, nest_sheets, whole_centres
 from quarterturn.materials.nesting.placing import EFFORT, QUICK, Effort
 
 __all__ = [
@@ -29,4 +29,5 @@ __all__ = [
     "lower_bound",
     "nest_roll",
     "nest_sheets",
+    "whole_centres",
 ]

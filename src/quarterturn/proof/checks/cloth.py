@@ -1,4 +1,4 @@
-"""Checks of yardage, web, binding, backing, batting and thread (group D of the trade's list)."""
+"""Checks of yardage, binding, backing, batting and thread (group D of the trade's list)."""
 
 from __future__ import annotations
 
@@ -6,10 +6,10 @@ from collections.abc import Iterator
 
 from quarterturn.design import BindingKind, Direction, Fold, Severity, dotted
 from quarterturn.materials import ClothPlan, PanelGroup
-from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_count, show_length
+from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_length
 from quarterturn.pieces import Purpose
-from quarterturn.proof.checks.drafting import called, draft_of, shapes_of
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
+from quarterturn.proof.checks.drafting import draft_of
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.checks.sizing import finished_size, to_cut
 from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
@@ -86,88 +86,6 @@ def widths_agree(pattern: Pattern) -> Iterator[Fault]:
                     f"{tell(plan.usable_width, units)}."
                 )
                 yield Fault(dotted("fabrics", fabric.letter, "width"), sentence, REBUILD)
-
-
-def web_rows(pattern: Pattern) -> Iterator[Fault]:
-    """Recalculate the rows of tracings on the web, and their number."""
-    web, units = pattern.materials.web, pattern.design.units
-    for rows in web.rows:
-        across = rows.per_row * rows.width + (rows.per_row - 1) * rows.gap
-        if across > web.web_width or rows.per_row * rows.rows < rows.count:
-            sentence = (
-                f"{show_count(rows.rows, 'row')} of {rows.per_row} tracings of {rows.shape}, {tell(across, units)} "
-                f"across, do not hold {rows.count} on web {tell(web.web_width, units)} wide."
-            )
-            yield Fault("making.web_width", sentence, REBUILD, rows.shape)
-
-
-def web_room(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that the whole ring has room on the web."""
-    making, units = pattern.design.making, pattern.design.units
-    drafts = [(recipe.name, shape) for recipe, shape in shapes_of(pattern.design)]
-    over = 2 * float(making.ring_out)
-    for rows in pattern.materials.web.rows:
-        wanted = [(s.width + over, s.height + over) for name, s in drafts if name == rows.recipe]
-        want = min(wanted, key=lambda size: abs(size[0] - rows.width) + abs(size[1] - rows.height))
-        if rows.width < want[0] - CLOSE / 10 or rows.height < want[1] - CLOSE / 10:
-            sentence = (
-                f"A ring of {rows.shape} measures {tell(want[0], units)} × {tell(want[1], units)}, and has room of "
-                f"{tell(rows.width, units)} × {tell(rows.height, units)} on the web."
-            )
-            yield Fault("making.ring_out", sentence, REBUILD, rows.shape)
-
-
-def web_narrow(pattern: Pattern) -> Iterator[Fault]:
-    """Name the shapes that are wider than the web."""
-    making, units = pattern.design.making, pattern.design.units
-    for recipe, draft in shapes_of(pattern.design):
-        across = draft.width + 2 * float(making.ring_out)
-        if across > making.web_width:
-            sentence = (
-                f"The ring of {called(recipe, draft)} is {near(across, units)} across, and the web "
-                f"{tell(making.web_width, units)} wide."
-            )
-            remedy = "Make the shape smaller, or set making.web_width to the width of your web."
-            yield Fault("making.web_width", sentence, remedy, recipe.name)
-
-
-def web_length(pattern: Pattern) -> Iterator[Fault]:
-    """Recalculate the length of web."""
-    web, units = pattern.materials.web, pattern.design.units
-    used = sum((rows.rows * rows.height for rows in web.rows), Length(0))
-    used = web.nested.length if web.nested else used
-    if used > web.bought or web.used_length > web.bought:
-        sentence = (
-            f"The tracings take {tell(max(used, web.used_length), units)} of web, and {show_cloth(web.bought, units)} "
-            "is bought."
-        )
-        yield Fault("making.web_width", sentence, REBUILD)
-
-
-def web_nested(pattern: Pattern) -> Iterator[Fault]:
-    """Count the places of nested tracings, hold them to the web, and their length to the bound and to rows."""
-    web, units = pattern.materials.web, pattern.design.units
-    if web.nested is None:
-        return
-    for rows in web.rows:
-        places = [web.nested.places[number].middle for number in web.nested.numbers(rows.shape)]
-        over = float(min(rows.width, rows.height)) / 2 - CLOSE
-        off = sum(
-            not (over <= at.real <= web.web_width - over and over <= at.imag <= web.nested.length - over)
-            for at in places
-        )
-        if len(places) != rows.count or off:
-            sentence = (
-                f"{show_count(rows.count, 'tracing')} of {rows.shape} should lie on the web, and {len(places)} do, "
-                f"{off} of them over its edge."
-            )
-            yield Fault("making.web_width", sentence, REBUILD, rows.shape)
-    if not web.nested.bound <= web.nested.length <= web.nested.rows_length:
-        sentence = (
-            f"The tracings are said to take {tell(web.nested.length, units)} of web, in rows "
-            f"{tell(web.nested.rows_length, units)}, and never less than {tell(web.nested.bound, units)}."
-        )
-        yield Fault("making.web_width", sentence, REBUILD)
 
 
 def binding_run(pattern: Pattern) -> Iterator[Fault]:
@@ -330,13 +248,6 @@ CLOTH = (
     check("yardage-rounding", Severity.COSTS, (45,), "One rounding rule holds for all fabrics.", rounding),
     check("no-slack", Severity.COSTS, (30, 45), "Cloth is bought beyond the cuts.", no_slack),
     check("width-differs", Severity.STOPS, (43, 57), "Cloth is cut in its stated width.", widths_agree),
-    check("web-row-overfull", Severity.STOPS, (48,), "The tracings fit their rows of web.", web_rows),
-    check("web-room", Severity.STOPS, (48,), "Each ring has room on the web.", web_room),
-    check("web-too-narrow", Severity.STOPS, (48,), "The web is wide enough for each ring.", web_narrow),
-    check(
-        "web-nested-wrong", Severity.STOPS, (48,), "Nested tracings lie on the web, all of them.", web_nested
-    ),
-    check("web-short", Severity.STOPS, (48,), "Enough web is bought.", web_length),
     check("binding-short", Severity.STOPS, (49,), "The binding reaches round the quilt.", binding_run),
     check("binding-narrow", Severity.STOPS, (49,), "The binding reaches round the edge.", binding_width),
     check("backing-short", Severity.STOPS, (50,), "The backing covers top and overage.", backing),

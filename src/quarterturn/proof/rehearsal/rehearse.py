@@ -23,6 +23,7 @@ from quarterturn.proof.rehearsal import (
     sewing,
     shapes,
     slanting,
+    tracing,
     units,
 )
 from quarterturn.proof.rehearsal.cloth import Patch, Print, Scrap, SpoiledError, keep
@@ -38,7 +39,7 @@ DOINGS: Mapping[type, Doing] = {
     s.CutRest: cutting.cut_rest,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,
-    s.TraceRings: shapes.trace_rings,
+    s.TraceRings: tracing.trace_rings,
     s.TraceNested: nested.trace_nested,
     s.FuseRings: shapes.fuse_rings,
     s.CutOut: shapes.cut_out,

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import replace
 
 from quarterturn.geometry import (
@@ -25,20 +24,6 @@ NARROWEST_RING = float(2 * MM)
 
 SLIVER = 1e-4
 """Areas below this, in square inches, are the noise of flattening curves."""
-
-
-def trace_rings(table: Table, step: Step, action: TraceRings) -> None:
-    """Trace shapes on the web in rows, and cut the rings out."""
-    (product,) = step.makes
-    ring = region_bounds(action.ring_out)
-    if ring.width > action.room_width + EQUAL or ring.height > action.room_height + EQUAL:
-        raise SpoiledError("A ring is larger than the room it is given on the web.")
-    row = action.per_row * (action.room_width + action.gap) - action.gap
-    if action.per_row < 1 or row > table.supplies.web.width or action.gap < 0:
-        raise SpoiledError(f"{action.per_row} rings do not fit across the web.")
-    rows = math.ceil(product.count / action.per_row)
-    table.unroll(rows * (action.room_height + action.gap) - action.gap, action.gap)
-    table.put(product, ring_of(action))
 
 
 def ring_of(tracing: TraceRings | Tracing) -> Ring:

@@ -18,12 +18,14 @@ Good = Patch | Ring
 class Bolt:
     """So much of a cloth or a web as was bought: usable width and length, in inches.
 
-    `upright` says how a print runs that must stand upright in the quilt: up or down alike, or one way only.
+    `upright` says how a print runs that must stand upright in the quilt: up or down alike, or one way only. What is
+    bought in sheets has the length of all of them, one after another, and `sheet` is that of one.
     """
 
     width: Length
     length: Length
     upright: Direction = Direction.NONE
+    sheet: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +78,15 @@ class Table:
                 f"The web runs out: {float(length):.3f} inches are wanted, {float(self._web):.3f} are left."
             )
         self._web -= length
+
+    def take_sheets(self, count: int) -> None:
+        """Take whole sheets of web."""
+        sheet = self.supplies.web.sheet
+        if sheet is None:
+            raise SpoiledError("The web was not bought in sheets.")
+        if count * sheet > self._web:
+            raise SpoiledError(f"{count} sheets of web are wanted, {int(self._web / sheet)} are left.")
+        self._web -= count * sheet
 
     def take(self, pile: Pile) -> Good:
         """Take equal pieces off the table and return what one of them is."""

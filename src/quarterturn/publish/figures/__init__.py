@@ -24,6 +24,7 @@ from quarterturn.publish.figures.panels import motif_line, panel_figure
 from quarterturn.publish.figures.plans import layer_figure, marking_figure
 from quarterturn.publish.figures.shapes import blank_figure, ring_figure, template_shape
 from quarterturn.publish.figures.slanting import slanting_figure
+from quarterturn.publish.figures.staggered import staggered_figure
 from quarterturn.publish.figures.triangles import triangles_figure
 from quarterturn.publish.figures.trims import finishing_figure, trimmed_whole_figure
 from quarterturn.publish.figures.units import colourway_figure, trim_figure, turns_figure
@@ -63,6 +64,7 @@ __all__ = [
     "section_figure",
     "sewn_figure",
     "slanting_figure",
+    "staggered_figure",
     "stitching_figure",
     "template_shape",
     "triangles_figure",

@@ -1,4 +1,4 @@
-"""The web with rings in the centres of others, to scale: its cut end at the left, its left edge at the foot."""
+"""The web with each tracing at its place, to scale: a roll with its cut end at the left, sheets upright."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ from quarterturn.publish.figures.frames import Drawing
 from quarterturn.publish.figures.inks import DARK, LIGHT, OUTLINE, SMALL, WEB, box, caption, measured, outline
 from quarterturn.publish.figures.shapes import PAPER
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet
-from quarterturn.publish.wording import length
+from quarterturn.publish.wording import length, rectangle
 from quarterturn.steps import TraceNested, Tracing
 
 PAGE = 48.0
@@ -49,7 +49,10 @@ class _Shown:
 
 
 def nested_figures(pattern: Pattern, action: TraceNested, width: float = 160.0) -> Iterator[Sheet]:
-    """Return the web with its tracings, in as many figures as its length takes; each ring is in one, whole."""
+    """Return the web with its tracings: sheet by sheet, or in as many figures as its length takes, each ring whole."""
+    if pattern.materials.web.sheet:
+        yield from _sheets(pattern, action)
+        return
     pages = _pages(action)
     factor = (width - 8) / max(end - start for start, end in map(_stretch, pages))
     for page in pages:
@@ -65,6 +68,33 @@ def _pages(action: TraceNested) -> list[list[_Shown]]:
         shown = _Shown(number + 1, drawn[place.shape], place.motion.then(SIDE), number in holding)
         pages.setdefault(int(_outermost(action, place).middle.imag // PAGE), []).append(shown)
     return [pages[key] for key in sorted(pages)]
+
+
+def _sheets(pattern: Pattern, action: TraceNested, width: float = 50.0) -> Iterator[Sheet]:
+    """Return each sheet with its tracings, upright, its number above it."""
+    drawn = {tracing.shape: tracing for tracing in action.tracings}
+    holding = {place.within for place in action.places}
+    web, design = pattern.materials.web, pattern.design
+    high = float(web.sheet or 0)
+    factor, top = width / float(web.web_width), 6.0
+    for sheet in range(web.sheets):
+        marks: list[Mark] = [box(0, top, width, high * factor, PAPER)]
+        marks.append(caption(complex(width / 2, 2.5), f"Sheet {sheet + 1}", SMALL, colour=DARK))
+        shown = [
+            _Shown(number + 1, drawn[place.shape], place.motion, number in holding)
+            for number, place in enumerate(action.places)
+            if place.sheet == sheet
+        ]
+        scale = Scale(factor, complex(0, top))
+        marks += [mark for each in shown for mark in _ring(each, scale)]
+        marks += [mark for each in shown for mark in _number(each, scale)]
+        alt = (
+            f"Sheet {sheet + 1} of {web.sheets}, {rectangle(design, web.web_width, high)}, with {len(shown)} tracings, "
+            "numbered."
+        )
+        yield Drawing(width, top + high * factor + 1, tuple(marks)).sheet(
+            f"Sheet {sheet + 1} of the web", alt
+        )
 
 
 def _outermost(action: TraceNested, place: TracedPlace) -> TracedPlace:

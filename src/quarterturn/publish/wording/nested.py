@@ -3,33 +3,59 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import groupby
 
 from quarterturn.design import Design
-from quarterturn.materials import NestedWeb, TracedPlace, WebCentre
-from quarterturn.measure import Length, show_length
+from quarterturn.materials import TracedPlace
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, rectangle
+from quarterturn.publish.wording.names import length
 from quarterturn.publish.wording.shapes import hollow
+from quarterturn.publish.wording.web import on_ruler
 from quarterturn.steps import Step, TraceNested
 
 
 def tell_trace_nested(step: Step, action: TraceNested, pattern: Pattern) -> Wording:
     """Tell tracing, cutting out and hollowing out; a line for each shape says where its middles lie."""
     design = pattern.design
+    on_sheets = pattern.materials.web.sheet is not None
     sentences = (
         "Trace the templates on the paper side of the web, each as often as it is listed, ring lines and cross marks "
-        "too. The figure numbers the tracings: small rings lie in the centres that are cut out of larger ones. "
-        f"{_way(action)}",
+        f"too. The figure numbers the tracings{_inside(action)}. {_way(action)}",
         "The list says where the middle of each comes, the crossing of its marks: how far from the left edge of the "
-        "web, then how far from its cut end. A template that is turned is turned clockwise.",
-        f"Cut each ring out on its outer line, {length(design, design.making.ring_out)} outside the outline; where "
-        "one lies in the centre of another, cut the centre out of the larger one first, in one piece.",
+        f"{_from(on_sheets)}. A template that is turned is turned clockwise.",
+        f"Cut each ring out on its outer line, {length(design, design.making.ring_out)} outside the outline"
+        f"{_first(action)}.",
         *_hollows(design, action),
-        *_saved(pattern, action),
     )
-    lines = (_places(design, action, tracing.shape) for tracing in action.tracings)
-    return Wording("Trace the shapes, small rings in the centres of large ones", sentences, "\n".join(lines))
+    lines = (_places(design, action, tracing.shape, on_sheets) for tracing in action.tracings)
+    title = (
+        "Trace the shapes, small rings in the centres of large ones" if _any_inside(action) else ALL_PLACED
+    )
+    return Wording(title, sentences, "\n".join(lines))
+
+
+ALL_PLACED = "Trace the shapes, each at its place"
+
+
+def _any_inside(action: TraceNested) -> bool:
+    return any(place.within is not None for place in action.places)
+
+
+def _inside(action: TraceNested) -> str:
+    return ": small rings lie in the centres that are cut out of larger ones" if _any_inside(action) else ""
+
+
+def _first(action: TraceNested) -> str:
+    if not _any_inside(action):
+        return ""
+    return (
+        "; where one lies in the centre of another, cut the centre out of the larger one first, in one piece"
+    )
+
+
+def _from(on_sheets: bool) -> str:
+    return "sheet, then how far from its upper edge" if on_sheets else "web, then how far from its cut end"
 
 
 def _way(action: TraceNested) -> str:
@@ -47,44 +73,17 @@ def _hollows(design: Design, action: TraceNested) -> Iterator[str]:
         yield sentence if len(told) == 1 else f"{', '.join(names)}: {sentence[0].lower()}{sentence[1:]}"
 
 
-def _saved(pattern: Pattern, action: TraceNested) -> Iterator[str]:
-    """Say what the plan saves, and which centres are left over for what."""
-    design, nested = pattern.design, pattern.materials.web.nested
-    if nested is None:
-        return
-    yield (
-        f"All this takes {length(design, action.length)} of web; in plain rows it would take "
-        f"{length(design, nested.rows_length)}."
-    )
-    if left := ", ".join(_left(design, centre) for centre in _whole(nested)):
-        yield f"Whole centres that are left over: {left}. Keep them for small shapes."
-
-
-def _whole(nested: NestedWeb) -> Iterator[WebCentre]:
-    return (centre for centre in nested.centres if not centre.holds)
-
-
-def _left(design: Design, centre: WebCentre) -> str:
-    fits = " or ".join(f"{most} {shape}" for shape, most in centre.fits)
-    holds = f", each with room for {fits}" if fits else ""
-    return (
-        f"({centre.count}) of {rectangle(design, centre.width, centre.height)} from “{centre.shape}”{holds}"
-    )
-
-
-def _places(design: Design, action: TraceNested, shape: str) -> str:
-    """Return all places of a shape: `“heart” (2): 5 at 3" and 6", 8 at 7" and 6", turned by half`."""
+def _places(design: Design, action: TraceNested, shape: str, on_sheets: bool) -> str:
+    """Return all places of a shape: `“heart” (2): no. 5 at 3", 6"; no. 8 at 7", 6", a half turned`."""
     found = [(number, place) for number, place in enumerate(action.places, start=1) if place.shape == shape]
-    places = "; ".join(_place(design, number, place) for number, place in found)
-    return f"Template “{shape}”: trace ({len(found)}): {places}."
+    told: list[str] = []
+    for sheet, places in groupby(sorted(found, key=lambda one: one[1].sheet), key=lambda one: one[1].sheet):
+        listed = "; ".join(_place(design, number, place) for number, place in places)
+        told.append(f"on sheet {sheet + 1} {listed}" if on_sheets else listed)
+    return f"Template “{shape}”: trace ({len(found)}): {'; '.join(told)}."
 
 
 def _place(design: Design, number: int, place: TracedPlace) -> str:
     across, along = (on_ruler(design, part) for part in (place.middle.real, place.middle.imag))
     turned = {0: "", 90: ", a quarter turned", 180: ", a half turned", 270: ", three quarters turned"}
     return f"no. {number} at {across}, {along}{turned[place.turned]}"
-
-
-def on_ruler(design: Design, value: Length | float) -> str:
-    """Print a place on the web: always to the step of a ruler that it was brought to."""
-    return show_length(value, design.units, sixteenths=True)

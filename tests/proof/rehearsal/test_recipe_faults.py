@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from quarterturn import steps as s
-from quarterturn.geometry import STAY, Motion, Region, StraightLine, shift
+from quarterturn.geometry import Motion, StraightLine, shift
 from quarterturn.proof import Pattern, supplies_of
 from tests.conftest import Golden
 from tests.proof.rehearsal.faults import (
@@ -141,31 +141,6 @@ FAULTS: dict[str, tuple[str, Mutation]] = {
     "more than there is inside the upper shape": (
         "ripples",
         alter(s.CutAway, behind(lambda b: replace(b, inside=Fraction(3)), 1)),
-    ),
-    "web not hollowed out": ("ripples", alter(s.TraceNested, lambda a: _with_places(a, ring_in=Region(())))),
-    "ring traced beside the centre that should hold it": (
-        "ripples",
-        alter(s.TraceNested, lambda a: _with_last(a, shift(1.0))),
-    ),
-    "ring traced over the edge of the web": (
-        "ripples",
-        alter(s.TraceNested, lambda a: _with_first(a, shift(-1.0))),
-    ),
-    "two rings traced at one place": (
-        "ripples",
-        alter(s.TraceNested, lambda a: replace(a, places=(a.places[1], *a.places[1:]))),
-    ),
-    "a ring traced once too often": (
-        "ripples",
-        alter(s.TraceNested, lambda a: replace(a, places=(*a.places, a.places[-1]))),
-    ),
-    "template flipped over": (
-        "ripples",
-        alter(s.TraceNested, lambda a: _with_first(a, STAY, mirrored=True)),
-    ),
-    "more web traced on than is bought": (
-        "ripples",
-        alter(s.TraceNested, lambda a: replace(a, length=a.length * 9)),
     ),
     "nothing cut away behind the upper shape, as if it were narrow": (
         "ripples",
@@ -348,27 +323,6 @@ FAULTS: dict[str, tuple[str, Mutation]] = {
 
 def _filled(action: Any) -> Any:
     return replace(action.ring_out, paths=(*action.ring_out.paths[:1], action.hole))
-
-
-def _with_places(action: Any, **values: Any) -> Any:
-    """Return the action with every tracing changed."""
-    return replace(action, tracings=tuple(replace(one, **values) for one in action.tracings))
-
-
-def _moved(action: Any, number: int, way: Motion, **values: Any) -> Any:
-    """Return the action with one of its places moved."""
-    places = list(action.places)
-    motion = places[number].motion.then(way)
-    places[number] = replace(places[number], motion=replace(motion, **values))
-    return replace(action, places=tuple(places))
-
-
-def _with_first(action: Any, way: Motion, **values: Any) -> Any:
-    return _moved(action, 0, way, **values)
-
-
-def _with_last(action: Any, way: Motion, **values: Any) -> Any:
-    return _moved(action, -1, way, **values)
 
 
 def _about(place: s.Place) -> s.Place:

@@ -18,7 +18,6 @@ from quarterturn.design import (
     Cell,
     Coping,
     Corner,
-    Design,
     LineSet,
     OnPointSet,
     PanelSet,
@@ -26,14 +25,14 @@ from quarterturn.design import (
     SectionSet,
     StraightSet,
 )
-from quarterturn.materials import ClothPlan, WebPlan, show_money
+from quarterturn.materials import ClothPlan, show_money
 from quarterturn.measure import Length, show_cloth
 from quarterturn.pieces import Piece, Purpose
 from quarterturn.proof import Pattern, Proof, border_depths, unit_sizes
 from quarterturn.publish.wording.names import fabric_name, length, listed, rectangle, sized
 from quarterturn.publish.wording.requirements import thread_length
 from quarterturn.publish.wording.sections import sections_of
-from quarterturn.publish.wording.web import web_amount
+from quarterturn.publish.wording.web import web_amount, web_size
 
 NONE = "–"
 """Stands where a size has no such thing."""
@@ -240,24 +239,12 @@ def _to_buy(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
     for letter, name in _fabrics(patterns).items():
         yield name, partial(_bought, letter)
     yield "Fusible web", lambda p: web_amount(p.design, p.materials.web)
-    yield from _web_sides(patterns)
+    yield "Web, width or sheet", lambda p: web_size(p.design, p.materials.web)
     yield "Batting", lambda p: rectangle(p.design, p.materials.batting_width, p.materials.batting_height)
     for letter in _union((line.fabric for line in pattern.materials.stitching) for pattern in patterns):
         yield f"Thread to match Fabric {letter}, about", partial(_thread, letter)
     whole = all(fabric.price is not None for pattern in patterns for fabric in pattern.design.fabrics)
     yield "Cost of the fabrics" if whole else "Cost of the fabrics with a price", _cost
-
-
-def _web_sides(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
-    """Return the width of the web, or the sides of its sheets where sizes have sheets."""
-    if any(pattern.materials.web.sheet for pattern in patterns):
-        yield "Web, width or sheet", lambda p: _sides(p.design, p.materials.web)
-    else:
-        yield "Web, width", lambda p: length(p.design, p.materials.web.web_width)
-
-
-def _sides(design: Design, web: WebPlan) -> str:
-    return rectangle(design, web.web_width, web.sheet) if web.sheet else length(design, web.web_width)
 
 
 def _bought(letter: str, pattern: Pattern) -> str:

@@ -23,6 +23,11 @@ def web_name(design: Design, web: WebPlan) -> str:
     return f"Paper-backed fusible web, {length(design, web.web_width)} wide"
 
 
+def web_size(design: Design, web: WebPlan) -> str:
+    """Print the width of the web, or the sides of a sheet."""
+    return rectangle(design, web.web_width, web.sheet) if web.sheet else length(design, web.web_width)
+
+
 def web_amount(design: Design, web: WebPlan, bought: Length | None = None) -> str:
     """Print how much web is bought: a length as a shop cuts it, or a number of sheets."""
     bought = web.bought if bought is None else bought

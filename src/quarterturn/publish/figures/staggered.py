@@ -23,7 +23,7 @@ def staggered_figure(
 ) -> Sheet:
     """Return up to three rows with the sizes that lead to their middles."""
     design, web = pattern.design, pattern.materials.web
-    left, top, right = 12.0, 9.0, 12.0
+    left, top, right = 17.0, 9.0, 17.0
     across = width - left - right
     factor = across / float(web.web_width)
     scale = Scale(factor, complex(left, top))

@@ -12,7 +12,7 @@ from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length
 from quarterturn.publish.wording.shapes import hollow
 from quarterturn.publish.wording.web import on_ruler
-from quarterturn.steps import Step, TraceNested
+from quarterturn.steps import Product, Step, TraceNested, Tracing
 
 
 def tell_trace_nested(step: Step, action: TraceNested, pattern: Pattern) -> Wording:
@@ -28,7 +28,9 @@ def tell_trace_nested(step: Step, action: TraceNested, pattern: Pattern) -> Word
         f"{_first(action)}.",
         *_hollows(design, action),
     )
-    lines = (_places(design, action, tracing.shape, on_sheets) for tracing in action.tracings)
+    lines = (
+        _places(design, action, made, on_sheets) for made in zip(action.tracings, step.makes, strict=True)
+    )
     title = (
         "Trace the shapes, small rings in the centres of large ones" if _any_inside(action) else ALL_PLACED
     )
@@ -73,14 +75,16 @@ def _hollows(design: Design, action: TraceNested) -> Iterator[str]:
         yield sentence if len(told) == 1 else f"{', '.join(names)}: {sentence[0].lower()}{sentence[1:]}"
 
 
-def _places(design: Design, action: TraceNested, shape: str, on_sheets: bool) -> str:
+def _places(design: Design, action: TraceNested, traced: tuple[Tracing, Product], on_sheets: bool) -> str:
     """Return all places of a shape: `“heart” (2): no. 5 at 3", 6"; no. 8 at 7", 6", a half turned`."""
+    shape, made = traced[0].shape, traced[1]
+    room = " × ".join(on_ruler(design, side) for side in (made.width, made.height))
     found = [(number, place) for number, place in enumerate(action.places, start=1) if place.shape == shape]
     told: list[str] = []
     for sheet, places in groupby(sorted(found, key=lambda one: one[1].sheet), key=lambda one: one[1].sheet):
         listed = "; ".join(_place(design, number, place) for number, place in places)
         told.append(f"on sheet {sheet + 1} {listed}" if on_sheets else listed)
-    return f"Template “{shape}”: trace ({len(found)}): {'; '.join(told)}."
+    return f"Template “{shape}”: trace ({len(found)}), each {room} with its ring: {'; '.join(told)}."
 
 
 def _place(design: Design, number: int, place: TracedPlace) -> str:

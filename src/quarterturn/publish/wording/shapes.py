@@ -33,12 +33,14 @@ def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
 
 def _rows(pattern: Pattern, action: TraceRings, count: int) -> str:
     """Say how plain rows are laid."""
-    room = " × ".join(
-        show_length(side, pattern.design.units, sixteenths=True)
-        for side in (action.room_width, action.room_height)
-    )
     sheets = _on_sheets(count, action.rows_on_sheet, action.rows_on_sheet * action.per_row)
-    return f", up to ({action.per_row}) to a row{sheets}; each takes {room}, its ring included"
+    return f", up to ({action.per_row}) to a row{sheets}; {_room(pattern.design, action)}"
+
+
+def _room(design: Design, action: TraceRings) -> str:
+    sides = (action.room_width, action.room_height)
+    room = " × ".join(show_length(side, design.units, sixteenths=True) for side in sides)
+    return f"each takes {room}, its ring included"
 
 
 def _on_sheets(count: int, rows: int, on_sheet: int) -> str:
@@ -61,15 +63,23 @@ def staggered_rows(pattern: Pattern, action: TraceRings, count: int) -> str:
         apart = f"Rows are {on_ruler(design, rule.down)} apart"
     else:
         apart = f"Rows are {on_ruler(design, rule.down)} and {on_ruler(design, rule.back)} apart in turn"
+    room = _room(design, action)
     only = len(pattern.materials.web.rows) == 1
-    begins = "the cut end" if only else "the cut end, or from the end of what is traced before"
+    begins = (
+        "the cut end" if only else f"the cut end, or from {_beyond(design, action)} what is traced before"
+    )
     begins = "the upper edge of the sheet" if action.rows_on_sheet else begins
     first, second, pitch = (on_ruler(design, each) for each in (rule.first, rule.second, rule.pitch))
     return (
         f" in rows of ({rule.odd}) and ({rule.even}) in turn{_on_sheets(count, action.rows_on_sheet, on_sheet)}. "
         f"The first row is {on_ruler(design, rule.top)} from {begins}; its middles begin {first} from the left edge, "
-        f"those of the second row {second}, then one every {pitch}. {apart}.{turned}{flipped}"
-    ).removesuffix(".")
+        f"those of every second row {second}, then one every {pitch}. {apart}.{turned}{flipped} "
+        f"{room[0].upper()}{room[1:]}"
+    )
+
+
+def _beyond(design: Design, action: TraceRings) -> str:
+    return f"{on_ruler(design, action.gap)} beyond" if action.gap else "the end of"
 
 
 def _spaced(design: Design, action: TraceRings) -> str:

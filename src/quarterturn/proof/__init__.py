@@ -19,7 +19,14 @@ from quarterturn.proof.sizing import (
     suggestions_text,
     unit_sizes,
 )
-from quarterturn.proof.text import finding_lines, findings_text, rehearsal_sentences, rehearsal_text, summary
+from quarterturn.proof.text import (
+    cut_away_sentences,
+    finding_lines,
+    findings_text,
+    rehearsal_sentences,
+    rehearsal_text,
+    summary,
+)
 
 __all__ = [
     "ACCEPTED",
@@ -33,6 +40,7 @@ __all__ = [
     "changes_of",
     "check_pattern",
     "cut_away_of",
+    "cut_away_sentences",
     "finding_lines",
     "findings_text",
     "prove",

@@ -61,7 +61,11 @@ def place(number: int, way: Motion = STAY, sheet: int | None = None, **values: A
 
 def rule(**values: Any) -> Mutation:
     """Change the rule of staggered rows."""
-    return alter(s.TraceRings, lambda a: replace(a, stagger=replace(a.stagger, **values)))
+
+    def changed(action: Any) -> Any:
+        return replace(action, stagger=replace(action.stagger, **values))
+
+    return alter(s.TraceRings, changed)
 
 
 def fewer_sheets(case: Case) -> Case:

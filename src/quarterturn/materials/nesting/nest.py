@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 
+from quarterturn.geometry import Region
 from quarterturn.materials.nesting.bodies import Catalogue
 from quarterturn.materials.nesting.bounds import Wanted, roll_bound, sheet_bound
 from quarterturn.materials.nesting.checking import Checker
@@ -120,6 +121,14 @@ def whole_centres(shapes: Sequence[Shape], gap: float, further: Sequence[Shape])
     found = centres_of(catalogue, holes, apart, range(len(shapes), len(shapes) + len(further)))
     counts = {shape.name: shape.count for shape in shapes}
     return tuple(replace(centre, count=counts[centre.owner]) for centre in found)
+
+
+def fitting(region: Region, shapes: Sequence[Shape]) -> tuple[tuple[str, int], ...]:
+    """Return which of the shapes, each taken alone, a scrap holds up to its edges, and how many of each."""
+    catalogue = Catalogue(shapes, 0.0)
+    holes = Holes(catalogue, NoFit(catalogue), (Scrap("scrap", region),))
+    found = ((shape.name, holes.most((Source(0, True), ()), number)) for number, shape in enumerate(shapes))
+    return tuple((name, most) for name, most in found if most)
 
 
 def any_held(shapes: Sequence[Shape], gap: float, width: float) -> bool:

@@ -26,7 +26,7 @@ from quarterturn.proof.rehearsal import (
     tracing,
     units,
 )
-from quarterturn.proof.rehearsal.cloth import Patch, Print, Scrap, SpoiledError, keep
+from quarterturn.proof.rehearsal.cloth import CutOff, Patch, Print, Scrap, SpoiledError, keep
 from quarterturn.proof.rehearsal.table import Supplies, Table
 
 Doing = Callable[[Table, s.Step, Any], None]
@@ -94,6 +94,8 @@ class Rehearsal:
     cloth_left: Mapping[str, Length]
     web_left: Length
     steps_done: int
+    cut_off: tuple[CutOff, ...] = ()
+    """What was cut away behind shapes."""
 
 
 def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
@@ -122,6 +124,7 @@ def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
         cloth_left=table.cloth_left(),
         web_left=table.web_left(),
         steps_done=done,
+        cut_off=tuple(table.fallen),
     )
 
 

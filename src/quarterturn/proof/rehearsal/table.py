@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from quarterturn.design import Direction
 from quarterturn.measure import Length
-from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Print, Ring, SpoiledError, same_cloth
+from quarterturn.proof.rehearsal.cloth import EQUAL, CutOff, Patch, Print, Ring, SpoiledError, same_cloth
 from quarterturn.steps import Pile, Product
 
 Good = Patch | Ring
@@ -49,6 +49,8 @@ class Table:
         """The top as it was when it was layered."""
         self.seam: Length = Fraction(0)
         """The allowance by which the binding was sewn on."""
+        self.fallen: list[CutOff] = []
+        """What was cut away behind shapes."""
 
     def cut_off(self, fabric: str, length: Length) -> Length:
         """Take a length off a fabric; return its usable width."""

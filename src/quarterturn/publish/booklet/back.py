@@ -19,8 +19,8 @@ UNITS_ROOM = 42.0
 
 
 LATE = (
-    "They fall off when all pieces are cut: keep them for what you make later, such as spares, or for another quilt. Mind "
-    "the grain."
+    "They fall off when all pieces are cut: keep them for what you make later, such as spares, or for another quilt. "
+    "Mind the grain."
 )
 
 

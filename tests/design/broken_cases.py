@@ -308,5 +308,14 @@ BROKEN: tuple[Broken, ...] = (
         replace(broken(f"{what} (of ripples)", old, new, *found, line=line), good=RIPPLES)
         for what, old, new, line, *found in RECIPE_CASES
     ),
+    broken(
+        "a sheet of one side", "ring_in = '1/4\"'", "web_sheet = ['9\"']", "sheet-unclear making.web_sheet"
+    ),
+    broken(
+        "a sheet as large as a hall",
+        "ring_in = '1/4\"'",
+        "web_sheet = ['9\"', '600\"']",
+        "size-out-of-range making.web_sheet.1",
+    ),
     broken("a ring without web", "ring_in = '1/4\"'", "ring_in = 0\nring_out = 0", "no-web making.ring_in"),
 )

@@ -97,7 +97,12 @@ def test_choices_of_any_kind_read_back(
         recipes=(recipe,),
         setting=setting,
         borders=(*design.borders, Border("A", mm("33.3"), False)),
-        making=replace(design.making, pressing=Pressing.OPEN, spare_masters=turn),
+        making=replace(
+            design.making,
+            pressing=Pressing.OPEN,
+            spare_masters=turn,
+            web_sheet=(mm("230"), mm("300.5")) if turn else None,
+        ),
     )
     assert read(format_design(design)) == design
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import math
 import re
 from fractions import Fraction
 
@@ -243,3 +244,14 @@ def test_a_design_without_prices_has_no_money_sheet() -> None:
 
 def test_every_kind_of_work_has_a_name() -> None:
     assert set(WORK) == set(Work)
+
+
+def test_a_kit_holds_sheets_of_web_with_spares() -> None:
+    pattern = pattern_of(SOLD + "\n[making]\nweb_sheet = ['9\"', '12\"']\n")
+    packing = packing_of(pattern, Kits(12, spare=Fraction(1, 2)))
+    sheets = math.ceil(pattern.materials.web.sheets * (Fraction(3, 2) if packing.ready_cut else 1))
+    assert packing.web() == 12 * sheets
+    (row,) = (row for row in rows(pick_list_csv(packing)) if row["piece"] == "web")
+    assert (row["in a kit"], row["in all"]) == (str(sheets), str(12 * sheets))
+    assert (row["length in"], row["width in"]) == ("12", "9")
+    assert 'sheets of 9" × 12"' in label_text(packing)

@@ -78,6 +78,7 @@ _STOPS = {
     "binding-unclear": "a binding whose strip and finished width are both stated",
     "package-unclear": "a package of batting that has not two sides",
     "bad-repeat": "the way of a needle that cannot be read or does not go on",
+    "sheet-unclear": "a sheet of web that has not a width and a height",
     "no-web": "a ring without any web",
 }
 _CONFUSES = {

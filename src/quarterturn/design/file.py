@@ -212,6 +212,9 @@ class MakingTable(BaseModel):
         None, description="Ground left inside the stitching when the rest behind the shape is cut away."
     )
     web_width: Measure | None = Field(None, description="Width of the web as bought.")
+    web_sheet: list[Measure] | None = Field(
+        None, description="Width and height of a sheet of web, where it is sold by the sheet."
+    )
     binding_extra: Measure | None = Field(None, description="Binding beyond the perimeter.")
     overage: Measure | None = Field(None, description="Backing and batting beyond the top, on each side.")
     backing_seam: Measure | None = Field(None, description="Allowance of each edge in a seam of the backing.")

@@ -144,10 +144,18 @@ def _making(making: Making, units: Units) -> str:
     return _table(
         "[making]",
         *((name, _long(getattr(making, name), units)) for name in _LENGTHS),
+        *_web_sheet(making, units),
         ("spare_masters", str(making.spare_masters)),
         ("pressing", quote_text(making.pressing.value)),
         ("borders", quote_text(making.borders.value)),
     )
+
+
+def _web_sheet(making: Making, units: Units) -> list[tuple[str, str]]:
+    if making.web_sheet is None:
+        return []
+    width, height = (_long(side, units) for side in making.web_sheet)
+    return [("web_sheet", f"[{width}, {height}]")]
 
 
 def _stitch(stitch: EdgeStitch, units: Units) -> str:

@@ -93,6 +93,7 @@ MAKING: dict[str, Range] = {
     "squaring": Range(_NOTHING, inches(12), "the loss in squaring up"),
     "slack": Range(_NOTHING, inches(72), "the slack"),
 }
+WEB_SHEET = Range(inches(4), inches(150), "a side of a sheet of web")
 STITCH: dict[str, Range] = {
     "width": Range(_NOTHING, inches(0, 1, 2), "the width of a stitch"),
     "length": Range(_HAIR, inches(0, 1, 2), "the length of a stitch"),

@@ -188,6 +188,8 @@ class Making:
     pressing: Pressing
     stitch: EdgeStitch
     borders: LongCut = LongCut.CHEAPEST
+    web_sheet: tuple[Length, Length] | None = None
+    """Width and height of a sheet of web; None where it is sold by the length, `web_width` wide."""
 
 
 class Paper(enum.Enum):

@@ -6,6 +6,8 @@ import enum
 from dataclasses import dataclass
 from fractions import Fraction
 
+from quarterturn.materials.nested import NestedWeb, WebCentre
+from quarterturn.materials.staggered import Stagger
 from quarterturn.measure import Length
 
 
@@ -133,18 +135,68 @@ class WebRows:
     per_row: int
     rows: int
     count: int
+    rows_on_sheet: int = 0
+    """How many rows a sheet holds, where web is sold by the sheet; each shape begins a sheet of its own."""
+    stagger: Stagger | None = None
+    """How the rows are shifted; None where they are plain."""
+    staggered_length: Length = Fraction(0)
+    """What staggered rows take along the web."""
+
+    @property
+    def length(self) -> Length:
+        """Return what the rows take along the web."""
+        if self.stagger:
+            return self.staggered_length
+        return self.rows * (self.height + self.gap) - self.gap
+
+    @property
+    def on_sheet(self) -> int:
+        """Return how many tracings a full sheet holds."""
+        if self.stagger:
+            return (
+                -(-self.rows_on_sheet // 2) * self.stagger.odd + self.rows_on_sheet // 2 * self.stagger.even
+            )
+        return self.rows_on_sheet * self.per_row
+
+    @property
+    def sheets(self) -> int:
+        """Return how many sheets the rows take; 0 where web is sold by the length."""
+        return -(-self.count // self.on_sheet) if self.on_sheet else 0
 
 
 @dataclass(frozen=True, slots=True)
 class WebPlan:
-    """Paper-backed fusible web by the length, in rows across its width."""
+    """Paper-backed fusible web by the length, or by the sheet: tracings in rows across it, or nested to save web."""
 
     web_width: Length
+    """Of the roll, or of a sheet."""
     rows: tuple[WebRows, ...]
+    """How the tracings lie in rows, unless they are nested."""
     used_length: Length
+    """Of sheets, all of them, one after another; so are all lengths here where there are sheets."""
     bought: Length
     unplaced: tuple[str, ...]
     """Templates whose shape is wider than the web."""
+    nested: NestedWeb | None = None
+    """Where every tracing lies instead."""
+    sheet: Length | None = None
+    """The height of a sheet, where web is sold by the sheet."""
+    plain_length: Length = Fraction(0)
+    """What the tracings would take in plain rows."""
+    bound: Length = Fraction(0)
+    """No way to lay these tracings, in centres of others or not, takes less (proved: see `nesting`)."""
+    centres: tuple[WebCentre, ...] = ()
+    """What rings leave inside, that which is worth keeping."""
+
+    @property
+    def saved(self) -> Length:
+        """Return what is saved against plain rows."""
+        return self.plain_length - self.used_length
+
+    @property
+    def sheets(self) -> int:
+        """Return the number of sheets to buy; 0 where web is sold by the length."""
+        return int(self.bought / self.sheet) if self.sheet else 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,6 +222,8 @@ class ShoppingLine:
     """What the whole length costs, exactly, in the house's currency; None where the design states no price."""
     matches: str = ""
     """Letter of the fabric that a thread matches; empty for all else."""
+    sheets: int = 0
+    """How many sheets of web; then `length` is that of all of them, one after another, and `width` that of one."""
 
 
 @dataclass(frozen=True, slots=True)

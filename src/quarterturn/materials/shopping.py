@@ -39,7 +39,7 @@ def shopping_list(
     """Return a line for each fabric, the web, the batting, and each colour of thread."""
     return (
         *(_cloth_line(design, plan) for plan in cloth),
-        ShoppingLine("web", web.bought, web.web_width, None),
+        ShoppingLine("web", web.bought, web.web_width, None, sheets=web.sheets),
         ShoppingLine("batting", max(batting), min(batting), None),
         *_thread_lines(design.units, stitching),
     )

@@ -14,14 +14,13 @@ from quarterturn.materials.model import (
     PanelGroup,
     ShoppingLine,
     StripGroup,
-    WebRows,
 )
 from quarterturn.materials.shopping import show_money
-from quarterturn.measure import Length, Units, aligned, show_cloth, show_plain
+from quarterturn.materials.web_text import web_text
+from quarterturn.measure import Length, Units, aligned, show_cloth, show_count, show_plain
 
 _CLOTH_HEAD = ("fabric", "bought", "cut", "slack", "lower bound", "gap", "hand rule", "width")
 _STRIP_HEAD = ("strips", "label", "height", "used", "cut into")
-_WEB_HEAD = ("shape", "count", "room", "gap", "in a row", "rows")
 _SHOPPING_HEAD = ("buy", "length", "width", "price")
 
 
@@ -33,7 +32,7 @@ def materials_text(materials: Materials, units: Units) -> str:
         "cloth",
         *aligned([_CLOTH_HEAD, *(_cloth(plan, units) for plan in materials.cloth)], right=range(1, 8)),
         *(line for plan in materials.cloth for line in _plan(plan, units)),
-        *_web(materials, units),
+        *web_text(materials.web, units),
         f"batting {sizes}{package}",
         f"binding {show_plain(materials.binding_run, units)}",
         "thread, an estimate",
@@ -109,24 +108,6 @@ def _crosscuts(cuts: Iterable[Crosscut], units: Units) -> str:
     )
 
 
-def _web(materials: Materials, units: Units) -> Iterator[str]:
-    web, plain = materials.web, partial(show_plain, units=units)
-    yield (
-        f"web {plain(web.web_width)} wide, {plain(web.used_length)} used, {show_cloth(web.bought, units)} bought"
-    )
-    if web.rows:
-        rows = (_web_rows(group, units) for group in web.rows)
-        yield from aligned([_WEB_HEAD, *rows], right=(1, 3, 4, 5))
-    if web.unplaced:
-        yield f"  wider than the web: {', '.join(web.unplaced)}"
-
-
-def _web_rows(group: WebRows, units: Units) -> tuple[str, ...]:
-    room = f"{show_plain(group.width, units)} × {show_plain(group.height, units)}"
-    gap = show_plain(group.gap, units)
-    return group.shape, str(group.count), room, gap, str(group.per_row), str(group.rows)
-
-
 def _stitching(materials: Materials, units: Units) -> Iterator[tuple[str, ...]]:
     for line in materials.stitching:
         yield line.fabric, show_plain(line.edge, units), show_plain(line.thread, units)
@@ -138,7 +119,9 @@ def _shopping(line: ShoppingLine, units: Units) -> tuple[str, ...]:
 
 
 def _bought(line: ShoppingLine, units: Units) -> str:
-    """Print a length in yards or metres, but for batting, which is bought by its size."""
+    """Print a length in yards or metres, but for batting, which is bought by its size, and sheets by their number."""
+    if line.sheets:
+        return show_count(line.sheets, "sheet")
     if line.length is None or line.key == "batting":
         return _shown(line.length, units)
     return show_cloth(line.length, units)

@@ -20,7 +20,14 @@ from quarterturn.proof.sizing import (
     suggestions_text,
     unit_sizes,
 )
-from quarterturn.proof.text import finding_lines, findings_text, rehearsal_sentences, rehearsal_text, summary
+from quarterturn.proof.text import (
+    cut_away_sentences,
+    finding_lines,
+    findings_text,
+    rehearsal_sentences,
+    rehearsal_text,
+    summary,
+)
 
 __all__ = [
     "ACCEPTED",
@@ -36,6 +43,7 @@ __all__ = [
     "check_pattern",
     "check_sizes",
     "cut_away_of",
+    "cut_away_sentences",
     "finding_lines",
     "findings_text",
     "prove",

@@ -26,6 +26,7 @@ from quarterturn.proof.checks.sewing import SEWING
 from quarterturn.proof.checks.shopping import SHOPPING
 from quarterturn.proof.checks.templates import TEMPLATES
 from quarterturn.proof.checks.unit_geometry import UNIT_GEOMETRY
+from quarterturn.proof.checks.web import WEB
 from quarterturn.proof.model import Check, Pattern
 
 CHECKS: tuple[Check, ...] = (
@@ -39,6 +40,7 @@ CHECKS: tuple[Check, ...] = (
     *CUTTING,
     *NARROW,
     *CLOTH,
+    *WEB,
     *SHOPPING,
     *SELLING,
     *AGREEMENT,

@@ -42,7 +42,7 @@ def supplies_of(pattern: Pattern) -> Supplies:
         )
         for plan in materials.cloth
     }
-    web = Bolt(materials.web.web_width, _bought(materials, "web"))
+    web = Bolt(materials.web.web_width, _bought(materials, "web"), sheet=materials.web.sheet)
     return Supplies(cloth, web, Bolt(materials.batting_width, materials.batting_height))
 
 

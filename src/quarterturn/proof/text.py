@@ -9,7 +9,8 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from quarterturn.design import Finding, Severity
-from quarterturn.measure import aligned, show_area, show_plain
+from quarterturn.measure import aligned, show_area, show_length, show_plain
+from quarterturn.proof.cut_off import leavings
 from quarterturn.proof.model import Pattern
 from quarterturn.proof.proving import Proof
 
@@ -90,7 +91,26 @@ def leftover_lines(pattern: Pattern, proof: Proof) -> list[str]:
     return aligned([*cloth, ("web", "", show_plain(rehearsal.web_left, design.units))])
 
 
+def cut_away_sentences(pattern: Pattern, proof: Proof) -> tuple[str, ...]:
+    """Return what is cut away behind shapes and worth keeping, a sentence for each kind; nothing where it is little."""
+    design = pattern.design
+    told = []
+    for each in leavings(pattern, proof.rehearsal):
+        size = " × ".join(
+            show_length(side, design.units, sixteenths=True) for side in (each.width, each.height)
+        )
+        disc = show_length(each.disc, design.units, sixteenths=True)
+        holds = f"; large enough for {', '.join(each.holds)} of this quilt" if each.holds else ""
+        name = design.fabric(each.fabric).name
+        told.append(
+            f"({each.count}) of Fabric {each.fabric} ({name}), {size} over all, with a circle of {disc} in each{holds}."
+        )
+    return tuple(told)
+
+
 def rehearsal_text(pattern: Pattern, proof: Proof) -> str:
     """Return what the rehearsal found, and what it left over."""
-    lines = (*rehearsal_sentences(pattern, proof), "Left over:", *leftover_lines(pattern, proof))
+    lines = [*rehearsal_sentences(pattern, proof), "Left over:", *leftover_lines(pattern, proof)]
+    if told := cut_away_sentences(pattern, proof):
+        lines += ["Cut away behind shapes:", *(f"  {sentence}" for sentence in told)]
     return "".join(f"{line}\n" for line in lines)

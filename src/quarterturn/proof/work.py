@@ -43,6 +43,7 @@ from quarterturn.steps import (
     StitchMotifs,
     Straighten,
     Subcut,
+    TraceNested,
     TraceRings,
     Trim,
 )
@@ -85,6 +86,7 @@ _FOR_EACH_MADE: Mapping[type, Work] = {
     CutRest: Work.STRIP,
     CutPanels: Work.STRIP,
     Subcut: Work.CUT,
+    TraceNested: Work.RING,
     TraceRings: Work.RING,
     CutOut: Work.SHAPE,
     Trim: Work.TRIM,

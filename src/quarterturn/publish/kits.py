@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
@@ -22,6 +23,7 @@ from quarterturn.proof import Pattern
 from quarterturn.publish.tables import csv_text, decimal
 from quarterturn.publish.wording.names import length, named, rectangle, size_named
 from quarterturn.publish.wording.requirements import other_needs
+from quarterturn.publish.wording.web import web_amount, web_name
 
 PICK_HEAD = (
     "fabric", "fabric name", "piece", "piece name", "in a kit", "kits", "in all", "length in", "width in",
@@ -63,6 +65,8 @@ class Packing:
             return Length(0)
         web = self.pattern.materials.web
         more = 1 + self.kits.spare if self.ready_cut else Length(1)
+        if web.sheet:
+            return math.ceil(web.sheets * more) * web.sheet
         return max(web.bought, buy_up(web.used_length * more, self.pattern.design.units))
 
 
@@ -84,7 +88,7 @@ def kit_files(pattern: Pattern, kits: Kits) -> Mapping[str, str]:
 def pick_list_csv(packing: Packing) -> str:
     """Return a row for all that goes into a kit, with sizes in inches and millimetres."""
     design = packing.pattern.design
-    rows = [
+    rows: list[tuple[str, ...]] = [
         (
             line.fabric, design.fabric(line.fabric).name, line.label, line.name, str(line.count), str(line.kits),
             str(line.total), *_sizes(line.length, line.width),
@@ -92,10 +96,15 @@ def pick_list_csv(packing: Packing) -> str:
         for line in packing.picks()
     ]  # fmt: skip
     if web := packing.web():
-        kits = str(packing.kits.count)
-        width = packing.pattern.materials.web.web_width
-        rows.append(("", "", "web", "paper-backed fusible web", "1", kits, kits, *_sizes(web, width)))
+        rows.append(("", "", "web", "paper-backed fusible web", *_web_counts(packing, web)))
     return csv_text([PICK_HEAD, *rows])
+
+
+def _web_counts(packing: Packing, web: Length) -> tuple[str, ...]:
+    """Return the pieces of web in one kit, the kits, all pieces, and the sizes of one: sheets are pieces."""
+    plan, kits = packing.pattern.materials.web, packing.kits.count
+    each = int(web / plan.sheet) if plan.sheet else 1
+    return str(each), str(kits), str(each * kits), *_sizes(plan.sheet or web, plan.web_width)
 
 
 def _sizes(long: Length, wide: Length) -> tuple[str, str, str, str]:
@@ -189,8 +198,9 @@ def _held(packing: Packing) -> Sequence[str]:
     design = packing.pattern.design
     rows = [_held_row(packing, line) for line in packing.picks()]
     if web := packing.web():
-        wide = length(design, packing.pattern.materials.web.web_width)
-        rows.append(("(1)", "", f"paper-backed fusible web, {wide} wide", show_cloth(web, design.units)))
+        plan = packing.pattern.materials.web
+        name = web_name(design, plan)
+        rows.append(("(1)", "", f"{name[0].lower()}{name[1:]}", web_amount(design, plan, web)))
     return aligned(rows, right=(0,))
 
 

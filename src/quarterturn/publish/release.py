@@ -12,7 +12,14 @@ from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks, FusedShape, Master
 from quarterturn.design import Finding, Kits, Lesson, Severity
-from quarterturn.proof import Pattern, Proof, findings_text, rehearsal_sentences, rehearsal_text
+from quarterturn.proof import (
+    Pattern,
+    Proof,
+    cut_away_sentences,
+    findings_text,
+    rehearsal_sentences,
+    rehearsal_text,
+)
 
 CONTENTS = "contents.txt"
 PICTURE_MM = 200.0
@@ -81,7 +88,8 @@ def _booklet(order: Order) -> Mapping[str, bytes]:
     said = (*rehearsal_sentences(order.pattern, order.verdict.proof), *sizes_rehearsed(others))
     paper = order.pattern.design.house.paper
     sizes = [pattern for pattern, _ in others]
-    return {"booklet.pdf": booklet(order.pattern, paper, said, draft_line(order), sizes)}
+    left = cut_away_sentences(order.pattern, order.verdict.proof)
+    return {"booklet.pdf": booklet(order.pattern, paper, said, draft_line(order), sizes, left)}
 
 
 def draft_line(order: Order) -> str:

@@ -44,6 +44,7 @@ from quarterturn.steps.model import (
     Straighten,
     Subcut,
 )
+from quarterturn.steps.nested import TraceNested, Tracing
 from quarterturn.steps.sections import (
     AddCorners,
     AddMitred,
@@ -62,6 +63,7 @@ from quarterturn.steps.sections import (
     StitchMotifs,
     TrimToFit,
 )
+from quarterturn.steps.shapes import tracings_of
 from quarterturn.steps.text import steps_text
 from quarterturn.steps.things import (
     Pile,
@@ -123,10 +125,13 @@ __all__ = [
     "Straighten",
     "Subcut",
     "Towards",
+    "TraceNested",
     "TraceRings",
+    "Tracing",
     "Trim",
     "TrimLine",
     "TrimToFit",
     "build_steps",
     "steps_text",
+    "tracings_of",
 ]

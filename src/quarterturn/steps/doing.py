@@ -44,6 +44,7 @@ from quarterturn.steps.model import (
     Straighten,
     Subcut,
 )
+from quarterturn.steps.nested import TraceNested
 from quarterturn.steps.sections import AddMitred, CutAwayBehind, FuseToPanel, StitchMotifs, TrimToFit
 from quarterturn.steps.things import Placed
 
@@ -53,7 +54,7 @@ def doing(action: Action, plain: Plain) -> str:
     match action:
         case Straighten() | CutStrips() | Subcut() | CutRest() | JoinEnds() | CutPanels() | SetAside():
             return _cutting(action, plain)
-        case TraceRings() | FuseRings() | CutOut() | Crease() | FuseToGround() | StitchEdge():
+        case TraceRings() | TraceNested() | FuseRings() | CutOut() | Crease() | FuseToGround() | StitchEdge():
             return _fusing(action, plain)
         case CutApart() | CutAway() | Trim() | Rejoin() | LabelStacks():
             return _units(action, plain)
@@ -89,15 +90,13 @@ def _cutting(
 
 
 def _fusing(
-    action: TraceRings | FuseRings | CutOut | Crease | FuseToGround | StitchEdge, plain: Plain
+    action: TraceRings | TraceNested | FuseRings | CutOut | Crease | FuseToGround | StitchEdge, plain: Plain
 ) -> str:
     match action:
         case TraceRings():
-            room = f"rooms of {plain(action.room_width)} × {plain(action.room_height)}, {plain(action.gap)} apart"
-            hand = "" if action.same_mirrored else ", mirrored"
-            return (
-                f"trace {action.shape} on the web{hand}, {action.per_row} to a row, {room}; cut the rings out"
-            )
+            return _in_rows(action, plain)
+        case TraceNested():
+            return _nesting(action, plain)
         case FuseRings():
             return f"fuse {action.shape} rings to the wrong side"
         case CutOut():
@@ -108,6 +107,37 @@ def _fusing(
             return f"fuse {action.shape} to the ground of {action.code}, {_places(action, plain)}"
         case StitchEdge():
             return f"stitch {plain(round(action.edge, 9))} of edge, thread to match {action.thread_fabric}"
+
+
+def _in_rows(action: TraceRings, plain: Plain) -> str:
+    room = f"rooms of {plain(action.room_width)} × {plain(action.room_height)}, {plain(action.gap)} apart"
+    hand = "" if action.same_mirrored else ", mirrored"
+    sheets = f", {action.rows_on_sheet} rows to a sheet" if action.rows_on_sheet else ""
+    rule = action.stagger
+    if rule is None:
+        row = f"{action.per_row} to a row, {room}"
+        return f"trace {action.shape} on the web{hand}, {row}{sheets}; cut the rings out"
+    turned = (", turned 90°" if rule.quarter else "") + (", 180° more in even rows" if rule.flipped else "")
+    return (
+        f"trace {action.shape} on {plain(action.length)} of web{hand}, rows of {rule.odd} and {rule.even} in turn, "
+        f"{plain(rule.pitch)} apart from {plain(rule.first)} and {plain(rule.second)}, rows {plain(rule.down)} and "
+        f"{plain(rule.back)} apart from {plain(rule.top)}{turned}{sheets}, {room}; cut the rings out"
+    )
+
+
+def _nesting(action: TraceNested, plain: Plain) -> str:
+    hands = ", ".join(f"{t.shape}{'' if t.same_mirrored else ' mirrored'}" for t in action.tracings)
+    said = f"trace {hands} on {plain(action.length)} of web, {plain(action.gap)} apart, at {_traced_at(action, plain)}"
+    return f"{said}; cut the rings out, the outermost first"
+
+
+def _traced_at(action: TraceNested, plain: Plain) -> str:
+    return ", ".join(
+        f"{number} {place.shape} {_at(place.middle, plain)}{_turn(place.motion)}"
+        + (f" on sheet {place.sheet + 1}" if place.sheet else "")
+        + ("" if place.within is None else f" in {place.within + 1}")
+        for number, place in enumerate(action.places, start=1)
+    )
 
 
 def _creasing(action: Crease, plain: Plain) -> str:

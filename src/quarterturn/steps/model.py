@@ -26,6 +26,7 @@ from quarterturn.steps.making import (
     TraceRings,
     Trim,
 )
+from quarterturn.steps.nested import TraceNested
 from quarterturn.steps.sections import (
     AddCorners,
     AddMitred,
@@ -200,8 +201,8 @@ class Bind:
 
 
 Action: TypeAlias = (
-    Straighten | CutStrips | Subcut | CutRest | JoinEnds | CutPanels | TraceRings | FuseRings | CutOut
-    | Crease
+    Straighten | CutStrips | Subcut | CutRest | JoinEnds | CutPanels | TraceRings | TraceNested | FuseRings
+    | CutOut | Crease
     | FuseToGround | StitchEdge | CutApart | CutAway | Trim | Rejoin | SetAside | LabelStacks | FuseToPanel
     | StitchMotifs | CutAwayBehind | CutTriangles | LayOut | SewLine | TrimToFit | AddTriangles | JoinRows
     | SetIn | AddCorners | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | CutBias

@@ -174,8 +174,10 @@ def test_a_turn_is_told_the_shorter_way_round(degrees: float, words: str) -> Non
 
 
 def test_as_many_tracings_as_are_said_fit_across_the_web_as_they_are_printed() -> None:
-    pattern = example("gates-of-the-orchard")
-    for step in (each for each in pattern.steps.steps if isinstance(each.action, TraceRings)):
+    pattern = example("hearts-over-the-wall")
+    traced = [step for step in pattern.steps.steps if isinstance(step.action, TraceRings)]
+    assert traced
+    for step in traced:
         assert isinstance(step.action, TraceRings)
         size = tell(step, pattern).line.partition("each takes ")[2].partition('"')[0]
         assert step.action.per_row * parse_length(size, Units.INCH) <= pattern.materials.web.web_width

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from fractions import Fraction
 
+from quarterturn.geometry import Region
 from quarterturn.materials.nesting.bodies import Catalogue
 from quarterturn.materials.nesting.bounds import Wanted, roll_bound, sheet_bound
 from quarterturn.materials.nesting.checking import Checker
 from quarterturn.materials.nesting.clocked import search
-from quarterturn.materials.nesting.holding import Holes, hold
+from quarterturn.materials.nesting.holding import Held, Hole, Holes, Source, hold
 from quarterturn.materials.nesting.leaving import centres_of
-from quarterturn.materials.nesting.model import STEP, Nesting, Place, Scrap, Shape
+from quarterturn.materials.nesting.model import STEP, Centre, Nesting, Place, Scrap, Shape
 from quarterturn.materials.nesting.placing import EFFORT, Effort, Placer, best_on_roll, best_on_sheets
 from quarterturn.materials.nesting.rooms import Laid, NoFit
 from quarterturn.materials.nesting.rows import (
@@ -98,6 +100,41 @@ def nest_roll(
     places = job.first_sound([laid] for laid in layings)
     length = _up(_reached(job, places))
     return job.nesting(places, length, bound, _up(reach(rows)))
+
+
+def lower_bound(shapes: Sequence[Shape], gap: float, width: float, height: float = math.inf) -> Length:
+    """Return a length of roll, or a number of sheets, that no nesting of the shapes is below; no place is sought."""
+    catalogue = Catalogue(shapes, gap)
+    wanted = Wanted(catalogue, [shape.count for shape in shapes], ())
+    if math.isinf(height):
+        return _down(roll_bound(wanted, width))
+    return Length(sheet_bound(wanted, width, height))
+
+
+def whole_centres(shapes: Sequence[Shape], gap: float, further: Sequence[Shape]) -> tuple[Centre, ...]:
+    """Return the hollows of shapes that lie apart, those with the most room first, and what would fit them."""
+    catalogue = Catalogue([*shapes, *further], gap)
+    holes = Holes(catalogue, NoFit(catalogue), ())
+    kinds = [kind for kind, shape in enumerate(shapes) if shape.count and not shape.hollow.is_empty()]
+    # One ring of each kind stands for all: its hollow is theirs.
+    apart = Held(tuple(kinds), tuple(kinds), tuple(Hole(Source(kind, False), kind) for kind in kinds))
+    found = centres_of(catalogue, holes, apart, range(len(shapes), len(shapes) + len(further)))
+    counts = {shape.name: shape.count for shape in shapes}
+    return tuple(replace(centre, count=counts[centre.owner]) for centre in found)
+
+
+def fitting(region: Region, shapes: Sequence[Shape]) -> tuple[tuple[str, int], ...]:
+    """Return which of the shapes, each taken alone, a scrap holds up to its edges, and how many of each."""
+    catalogue = Catalogue(shapes, 0.0)
+    holes = Holes(catalogue, NoFit(catalogue), (Scrap("scrap", region),))
+    found = ((shape.name, holes.most((Source(0, True), ()), number)) for number, shape in enumerate(shapes))
+    return tuple((name, most) for name, most in found if most)
+
+
+def any_held(shapes: Sequence[Shape], gap: float, width: float) -> bool:
+    """Tell whether any shape lies in the hollow of another when they are nested."""
+    job = _Job(shapes, gap, (width, math.inf), (), ())
+    return len(job.held.outermost) < len(job.held.pieces)
 
 
 def _on_roll(job: _Job, width: float, effort: Effort) -> list[list[Laid]]:

@@ -1,4 +1,4 @@
-"""Checks of yardage, web, binding, backing, batting and thread (group D of the trade's list)."""
+"""Checks of yardage, binding, backing, batting and thread (group D of the trade's list)."""
 
 from __future__ import annotations
 
@@ -6,9 +6,9 @@ from collections.abc import Iterator
 
 from quarterturn.design import BindingKind, Direction, Fold, Severity, dotted
 from quarterturn.materials import ClothPlan, PanelGroup
-from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_count, show_length
+from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_length
 from quarterturn.pieces import Purpose
-from quarterturn.proof.checks.drafting import called, draft_of, shapes_of
+from quarterturn.proof.checks.drafting import draft_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.checks.sizing import finished_size, to_cut
 from quarterturn.proof.checks.walking import motifs_of
@@ -44,10 +44,10 @@ def yardage(pattern: Pattern) -> Iterator[Fault]:
 
 
 def _all_left(pattern: Pattern) -> Iterator[tuple[str, Length]]:
-    """Return what is left of each fabric, and of the web where there is any."""
+    """Return what is left of each fabric, and of web by the length where there is any."""
     for plan in pattern.materials.cloth:
         yield f"fabric {plan.fabric}", _left(pattern, plan)
-    if pattern.materials.web.bought:
+    if pattern.materials.web.bought and not pattern.materials.web.sheet:
         yield "the web", pattern.materials.web.bought - pattern.materials.web.used_length
 
 
@@ -102,61 +102,6 @@ def widths_agree(pattern: Pattern) -> Iterator[Fault]:
                     f"{tell(plan.usable_width, units)}."
                 )
                 yield Fault(dotted("fabrics", fabric.letter, "width"), sentence, REBUILD)
-
-
-def web_rows(pattern: Pattern) -> Iterator[Fault]:
-    """Recalculate the rows of tracings on the web, and their number."""
-    web, units = pattern.materials.web, pattern.design.units
-    for rows in web.rows:
-        across = rows.per_row * rows.width + (rows.per_row - 1) * rows.gap
-        if across > web.web_width or rows.per_row * rows.rows < rows.count:
-            sentence = (
-                f"{show_count(rows.rows, 'row')} of {rows.per_row} tracings of {rows.shape}, {tell(across, units)} "
-                f"across, do not hold {rows.count} on web {tell(web.web_width, units)} wide."
-            )
-            yield Fault("making.web_width", sentence, REBUILD, rows.shape)
-
-
-def web_room(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that the whole ring has room on the web."""
-    making, units = pattern.design.making, pattern.design.units
-    drafts = [(recipe.name, shape) for recipe, shape in shapes_of(pattern.design)]
-    over = 2 * float(making.ring_out)
-    for rows in pattern.materials.web.rows:
-        wanted = [(s.width + over, s.height + over) for name, s in drafts if name == rows.recipe]
-        want = min(wanted, key=lambda size: abs(size[0] - rows.width) + abs(size[1] - rows.height))
-        if rows.width < want[0] - CLOSE / 10 or rows.height < want[1] - CLOSE / 10:
-            sentence = (
-                f"A ring of {rows.shape} measures {tell(want[0], units)} × {tell(want[1], units)}, and has room of "
-                f"{tell(rows.width, units)} × {tell(rows.height, units)} on the web."
-            )
-            yield Fault("making.ring_out", sentence, REBUILD, rows.shape)
-
-
-def web_narrow(pattern: Pattern) -> Iterator[Fault]:
-    """Name the shapes that are wider than the web."""
-    making, units = pattern.design.making, pattern.design.units
-    for recipe, draft in shapes_of(pattern.design):
-        across = draft.width + 2 * float(making.ring_out)
-        if across > making.web_width:
-            sentence = (
-                f"The ring of {called(recipe, draft)} is {near(across, units)} across, and the web "
-                f"{tell(making.web_width, units)} wide."
-            )
-            remedy = "Make the shape smaller, or set making.web_width to the width of your web."
-            yield Fault("making.web_width", sentence, remedy, recipe.name)
-
-
-def web_length(pattern: Pattern) -> Iterator[Fault]:
-    """Recalculate the length of web."""
-    web, units = pattern.materials.web, pattern.design.units
-    used = sum((rows.rows * rows.height for rows in web.rows), Length(0))
-    if used > web.bought or web.used_length > web.bought:
-        sentence = (
-            f"The tracings take {tell(max(used, web.used_length), units)} of web, and {show_cloth(web.bought, units)} "
-            "is bought."
-        )
-        yield Fault("making.web_width", sentence, REBUILD)
 
 
 def binding_run(pattern: Pattern) -> Iterator[Fault]:
@@ -338,10 +283,6 @@ CLOTH = (
     check("yardage-rounding", Severity.COSTS, (45, 47), "One rounding rule holds for all fabrics.", rounding),
     check("no-slack", Severity.COSTS, (30, 45), "Cloth is bought beyond the cuts.", no_slack),
     check("width-differs", Severity.STOPS, (43, 57), "Cloth is cut in its stated width.", widths_agree),
-    check("web-row-overfull", Severity.STOPS, (48,), "The tracings fit their rows of web.", web_rows),
-    check("web-room", Severity.STOPS, (48,), "Each ring has room on the web.", web_room),
-    check("web-too-narrow", Severity.STOPS, (48,), "The web is wide enough for each ring.", web_narrow),
-    check("web-short", Severity.STOPS, (48,), "Enough web is bought.", web_length),
     check("binding-short", Severity.STOPS, (49,), "The binding reaches round the quilt.", binding_run),
     check("binding-tight", Severity.COSTS, (49,), "The binding is longer than the edge.", binding_extra),
     check("binding-narrow", Severity.STOPS, (49,), "The binding reaches round the edge.", binding_width),

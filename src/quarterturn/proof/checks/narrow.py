@@ -69,7 +69,7 @@ def lost_on_narrow_web(pattern: Pattern) -> Iterator[Fault]:
     """Lay the tracings on web of the usual width, where the design states wider web, and tell what more it takes."""
     making, units, web = pattern.design.making, pattern.design.units, pattern.materials.web
     narrow = NARROWEST_WEB[units]
-    if making.web_width <= narrow or not web.bought:
+    if web.sheet or making.web_width <= narrow or not web.bought:
         return
     bill = pattern.bill
     anew = plan_web(replace(making, web_width=narrow), pattern.blocks, bill.masters, units, bill.motifs)

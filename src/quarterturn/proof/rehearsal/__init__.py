@@ -5,8 +5,9 @@ Out: a `Rehearsal`: the first step that cannot be done, or the top that was made
 Promise: neither the setting nor the materials are asked. Only the comparison afterwards sees the picture.
 """
 
+from quarterturn.proof.rehearsal.cloth import CutOff
 from quarterturn.proof.rehearsal.compare import area_of_difference
 from quarterturn.proof.rehearsal.rehearse import DOINGS, Failure, Rehearsal, rehearse
 from quarterturn.proof.rehearsal.table import Bolt, Supplies
 
-__all__ = ["DOINGS", "Bolt", "Failure", "Rehearsal", "Supplies", "area_of_difference", "rehearse"]
+__all__ = ["DOINGS", "Bolt", "CutOff", "Failure", "Rehearsal", "Supplies", "area_of_difference", "rehearse"]

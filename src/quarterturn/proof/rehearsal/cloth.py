@@ -84,6 +84,15 @@ class Scrap:
 
 
 @dataclass(frozen=True, slots=True)
+class CutOff:
+    """Equal pieces of a fabric that were cut away behind shapes, as they lay there."""
+
+    fabric: str
+    region: Region
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
 class Ring:
     """A ring of web on its paper, as seen from the paper side, about the middle of the shape drawn on it.
 

@@ -17,14 +17,16 @@ from quarterturn.proof.rehearsal import (
     cutting,
     framing,
     masters,
+    nested,
     panels,
     set_in,
     sewing,
     shapes,
     slanting,
+    tracing,
     units,
 )
-from quarterturn.proof.rehearsal.cloth import Patch, Print, Scrap, SpoiledError, keep
+from quarterturn.proof.rehearsal.cloth import CutOff, Patch, Print, Scrap, SpoiledError, keep
 from quarterturn.proof.rehearsal.table import Supplies, Table
 
 Doing = Callable[[Table, s.Step, Any], None]
@@ -37,7 +39,8 @@ DOINGS: Mapping[type, Doing] = {
     s.CutRest: cutting.cut_rest,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,
-    s.TraceRings: shapes.trace_rings,
+    s.TraceRings: tracing.trace_rings,
+    s.TraceNested: nested.trace_nested,
     s.FuseRings: shapes.fuse_rings,
     s.CutOut: shapes.cut_out,
     s.Crease: masters.crease,
@@ -91,6 +94,8 @@ class Rehearsal:
     cloth_left: Mapping[str, Length]
     web_left: Length
     steps_done: int
+    cut_off: tuple[CutOff, ...] = ()
+    """What was cut away behind shapes."""
 
 
 def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
@@ -119,6 +124,7 @@ def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
         cloth_left=table.cloth_left(),
         web_left=table.web_left(),
         steps_done=done,
+        cut_off=tuple(table.fallen),
     )
 
 

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from quarterturn.design import Direction
 from quarterturn.measure import Length
-from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Print, Ring, SpoiledError, same_cloth
+from quarterturn.proof.rehearsal.cloth import EQUAL, CutOff, Patch, Print, Ring, SpoiledError, same_cloth
 from quarterturn.steps import Pile, Product
 
 Good = Patch | Ring
@@ -18,12 +18,14 @@ Good = Patch | Ring
 class Bolt:
     """So much of a cloth or a web as was bought: usable width and length, in inches.
 
-    `upright` says how a print runs that must stand upright in the quilt: up or down alike, or one way only.
+    `upright` says how a print runs that must stand upright in the quilt: up or down alike, or one way only. What is
+    bought in sheets has the length of all of them, one after another, and `sheet` is that of one.
     """
 
     width: Length
     length: Length
     upright: Direction = Direction.NONE
+    sheet: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +49,8 @@ class Table:
         """The top as it was when it was layered."""
         self.seam: Length = Fraction(0)
         """The allowance by which the binding was sewn on."""
+        self.fallen: list[CutOff] = []
+        """What was cut away behind shapes."""
 
     def cut_off(self, fabric: str, length: Length) -> Length:
         """Take a length off a fabric; return its usable width."""
@@ -76,6 +80,15 @@ class Table:
                 f"The web runs out: {float(length):.3f} inches are wanted, {float(self._web):.3f} are left."
             )
         self._web -= length
+
+    def take_sheets(self, count: int) -> None:
+        """Take whole sheets of web."""
+        sheet = self.supplies.web.sheet
+        if sheet is None:
+            raise SpoiledError("The web was not bought in sheets.")
+        if count * sheet > self._web:
+            raise SpoiledError(f"{count} sheets of web are wanted, {int(self._web / sheet)} are left.")
+        self._web -= count * sheet
 
     def take(self, pile: Pile) -> Good:
         """Take equal pieces off the table and return what one of them is."""

@@ -38,10 +38,12 @@ def assemble(
     rehearsed: Sequence[str] = (),
     draft: str = "",
     others: Sequence[Pattern] = (),
+    cut_away: Sequence[str] = (),
 ) -> Document:
     """Return the booklet of a pattern on a paper; `rehearsed` says what the rehearsal found, if it was run.
 
-    `others` are the pattern in its other sizes, each of which gets a column.
+    `others` are the pattern in its other sizes, each of which gets a column. `cut_away` says which scraps fall off
+    behind shapes.
     """
     width, height = PAPER_MM[paper]
     line = width - 2 * MARGIN
@@ -56,7 +58,7 @@ def assemble(
         *sewn_curve(pattern),
         *(FullPage(sheet) for sheet in template_sheets(pattern.design, pattern.blocks, pattern.bill, paper)),
         *back.colouring(pattern, line, height - COLOURING_ROOM),
-        *back.colophon(pattern, rehearsed),
+        *back.colophon(pattern, rehearsed, cut_away),
     ]
     design = pattern.design
     version = f"version {design.version}" if design.version else ""

@@ -19,6 +19,12 @@ ROW_ROOM, CAPTION_ROOM = 34.0, 8.0
 """Room for a row of them and for their caption, in millimetres."""
 
 
+LATE = (
+    "They fall off when all pieces are cut: keep them for what you make later, such as spares, or for another quilt. "
+    "Mind the grain."
+)
+
+
 def colouring(pattern: Pattern, width: float, height: float) -> Iterator[Block]:
     """Return the line drawing of the top, to be coloured, over a row of its units in their colours."""
     yield Section("Colouring page", opens=True)
@@ -34,8 +40,8 @@ def colouring(pattern: Pattern, width: float, height: float) -> Iterator[Block]:
     yield Plate(Figure("Units in the colours of this quilt, enlarged", cells, columns=columns))
 
 
-def colophon(pattern: Pattern, rehearsed: Sequence[str]) -> Iterator[Block]:
-    """Return every default, the estimates, the rehearsal's result if there is one, and the imprint."""
+def colophon(pattern: Pattern, rehearsed: Sequence[str], cut_away: Sequence[str] = ()) -> Iterator[Block]:
+    """Return every default, the estimates, what the rehearsal found and cut away if it was run, and the imprint."""
     yield Section("About this pattern", opens=True)
     if len(pattern.design.about) > LONGEST_ON_COVER:
         yield Notes("The quilt", tuple(pattern.design.about.splitlines()))
@@ -44,3 +50,5 @@ def colophon(pattern: Pattern, rehearsed: Sequence[str]) -> Iterator[Block]:
     yield Notes("Estimates", estimates(pattern))
     if rehearsed:
         yield Notes("Rehearsed on paper", tuple(rehearsed))
+    if cut_away:
+        yield Notes("Scraps that fall off where the ground is cut away", (*cut_away, LATE))

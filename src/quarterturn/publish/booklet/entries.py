@@ -76,7 +76,7 @@ def _entry(number: int, told: Told, what: str) -> Entry:
         steps=tuple(step.number for step, _ in told),
         title=f"{words.title}: {what}" if what else words.title,
         sentences=words.sentences,
-        lines=tuple(each.line for _, each in told if each.line),
+        lines=tuple(line for _, each in told for line in each.line.splitlines()),
     )
 
 

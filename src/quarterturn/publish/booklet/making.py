@@ -20,6 +20,7 @@ from quarterturn.publish.booklet.model import (
     Notes,
     Plate,
     Section,
+    Table,
 )
 from quarterturn.publish.figures import (
     apart_figure,
@@ -30,8 +31,10 @@ from quarterturn.publish.figures import (
     fusing_figure,
     layer_figure,
     marking_figure,
+    nested_figures,
     ring_figure,
     sewn_figure,
+    staggered_figure,
     stitching_figure,
     template_shape,
     triangles_figure,
@@ -39,12 +42,15 @@ from quarterturn.publish.figures import (
 )
 from quarterturn.publish.sheet import Sheet
 from quarterturn.publish.wording import (
+    CENTRE_HEADS,
+    centre_rows,
     curve_facts,
     cutting_advice,
     joined_cloths,
     named,
     plan_line,
     tell,
+    web_sentences,
 )
 from quarterturn.publish.wording.masters import is_general
 from quarterturn.steps import (
@@ -58,6 +64,7 @@ from quarterturn.steps import (
     SetAside,
     Step,
     StitchEdge,
+    TraceNested,
     TraceRings,
     Trim,
 )
@@ -119,14 +126,36 @@ def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     yield Section("Preparing the shapes")
     blank = Figure("A ring fused to the wrong side", (Cell(_first_blank(pattern)),))
     told: set[str] = set()
-    for entry in gather(steps, pattern, first):
+    entries = gather(steps, pattern, first)
+    traced = [
+        entry for entry in entries if isinstance(_step(pattern, entry).action, TraceNested | TraceRings)
+    ]
+    for entry in entries:
         action = _step(pattern, entry).action
-        if isinstance(action, TraceRings):
-            yield _with(entry, _tracings(pattern, entry))
+        if isinstance(action, TraceNested):
+            yield _with(entry, _nested(pattern, action), below=True)
+        elif isinstance(action, TraceRings):
+            figure = _staggered(pattern, entry) if action.stagger else _tracings(pattern, entry)
+            yield _with(entry, figure, below=action.stagger is not None)
         else:
             shown = isinstance(action, FuseRings) and "blank" not in told
             told |= {"blank"} if shown else set()
             yield _with(entry, blank if shown else None)
+        if traced and entry is traced[-1]:
+            yield from _web(pattern)
+
+
+def _web(pattern: Pattern) -> Iterator[Block]:
+    """Return how well the web is used, and the centres that rings leave."""
+    rows = centre_rows(pattern)
+    left = (
+        ("Keep the centres that are cut out of the rings: small shapes can be traced on them.",)
+        if rows
+        else ()
+    )
+    yield Notes("The web", (*web_sentences(pattern), *left))
+    if rows:
+        yield Table(CENTRE_HEADS, rows, (1.7, 0.8, 3.2, 1.5, 2.6))
 
 
 def _first_blank(pattern: Pattern) -> Sheet:
@@ -145,6 +174,30 @@ def _tracings(pattern: Pattern, entry: Entry) -> Figure:
     rows = (rows for rows in pattern.materials.web.rows if rows.shape in shapes)
     cells = tuple(Cell(ring_figure(pattern, row)) for row in rows)
     return Figure("Tracings in a row across the web, to scale; the tinted ring stays", cells)
+
+
+def _staggered(pattern: Pattern, entry: Entry) -> Figure:
+    """Return the first rows of the tracings of each shape that an entry tells of."""
+    steps = _steps(pattern, entry)
+    width, named = (78.0, True) if len(steps) > 1 else (120.0, False)
+    cells = tuple(
+        Cell(
+            staggered_figure(pattern, step.action, step.action.stagger, step.makes[0].count, width),
+            step.action.shape if named else "",
+        )
+        for step in steps
+        if isinstance(step.action, TraceRings) and step.action.stagger
+    )
+    told = "The first rows across the web, to scale; sizes lead to middles, the tinted ring stays"
+    return Figure(told, cells, 2 if named else 1)
+
+
+def _nested(pattern: Pattern, action: TraceNested) -> Figure:
+    """Return the web with all its tracings."""
+    cells = tuple(Cell(sheet) for sheet in nested_figures(pattern, action))
+    if pattern.materials.web.sheet:
+        return Figure("The sheets of web, to scale; numbers are those of the list", cells, 3)
+    return Figure("The web from its cut end, at the left, to scale; numbers are those of the list", cells)
 
 
 def _step(pattern: Pattern, entry: Entry) -> Step:

@@ -20,10 +20,12 @@ from quarterturn.publish.figures.layout import layout_figure, section_figure
 from quarterturn.publish.figures.lines import pair_figure, row_figure
 from quarterturn.publish.figures.maps import MapPart, map_figure, map_parts, name_letters, overview_figure
 from quarterturn.publish.figures.masters import apart_figure, fusing_figure, stitching_figure
+from quarterturn.publish.figures.nested import nested_figures
 from quarterturn.publish.figures.panels import motif_line, panel_figure
 from quarterturn.publish.figures.plans import layer_figure, marking_figure
 from quarterturn.publish.figures.shapes import blank_figure, ring_figure, template_shape
 from quarterturn.publish.figures.slanting import slanting_figure
+from quarterturn.publish.figures.staggered import staggered_figure
 from quarterturn.publish.figures.triangles import triangles_figure
 from quarterturn.publish.figures.trims import finishing_figure, trimmed_whole_figure
 from quarterturn.publish.figures.units import colourway_figure, trim_figure, turns_figure
@@ -54,6 +56,7 @@ __all__ = [
     "mitre_figure",
     "motif_line",
     "name_letters",
+    "nested_figures",
     "overview_figure",
     "pair_figure",
     "panel_figure",
@@ -63,6 +66,7 @@ __all__ = [
     "section_figure",
     "sewn_figure",
     "slanting_figure",
+    "staggered_figure",
     "stitching_figure",
     "template_shape",
     "triangles_figure",

@@ -67,8 +67,17 @@ from quarterturn.publish.wording.sizes import (
     sizes_rehearsed,
 )
 from quarterturn.publish.wording.telling import TELLERS, tell
+from quarterturn.publish.wording.web import (
+    CENTRE_HEADS,
+    centre_rows,
+    on_ruler,
+    web_amount,
+    web_name,
+    web_sentences,
+)
 
 __all__ = [
+    "CENTRE_HEADS",
     "LABEL",
     "TECHNIQUE",
     "TELLERS",
@@ -81,6 +90,7 @@ __all__ = [
     "borders_said",
     "by_size",
     "cautions",
+    "centre_rows",
     "centre_sewing",
     "cloth_needs",
     "cloths_of",
@@ -101,6 +111,7 @@ __all__ = [
     "named",
     "node_said",
     "notions",
+    "on_ruler",
     "other_needs",
     "owner_of",
     "part_name",
@@ -125,5 +136,8 @@ __all__ = [
     "turned_by",
     "unit_grid",
     "unit_sizes",
+    "web_amount",
+    "web_name",
+    "web_sentences",
     "width_line",
 ]

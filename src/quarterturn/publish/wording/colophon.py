@@ -25,7 +25,7 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Web outside the outline", size(making.ring_out)),
         ("Web inside the outline", size(making.ring_in)),
         ("Between two outlines on the web", size(making.tracing_gap)),
-        ("Width of the web", size(making.web_width)),
+        _web(design),
         ("Ground left inside the stitching", size(making.cut_away)),
         *(
             (f"Trimmed off each master, {r.name}", _trim(pattern, r))
@@ -45,6 +45,12 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Thread", making.stitch.thread),
         ("Needle", making.stitch.needle),
     )
+
+
+def _web(design: Design) -> tuple[str, str]:
+    if design.making.web_sheet:
+        return "Sheets of web", rectangle(design, *design.making.web_sheet)
+    return "Width of the web", length(design, design.making.web_width)
 
 
 def _strip(design: Design) -> str:

@@ -14,6 +14,7 @@ from quarterturn.measure import MM, Units, inches, show_cloth, show_count
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, named, plural, rectangle
+from quarterturn.publish.wording.web import web_amount, web_name
 
 TIGHT = inches(0, 1, 2)
 """A strip with less than this left is told to the sewer (trade check 29)."""
@@ -80,9 +81,9 @@ def other_needs(pattern: Pattern) -> tuple[Need, ...]:
     return (
         Need("Batting", "", size, f"{over} beyond the finished quilt on each side"),
         Need(
-            f"Paper-backed fusible web, {length(design, web.web_width)} wide",
+            web_name(design, web),
             "rings",
-            show_cloth(web.bought, design.units),
+            web_amount(design, web),
             "lightweight",
         ),
         *(_thread(pattern, line) for line in materials.stitching),

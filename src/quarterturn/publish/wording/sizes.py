@@ -32,6 +32,7 @@ from quarterturn.proof import Pattern, Proof, border_depths, unit_sizes
 from quarterturn.publish.wording.names import fabric_name, length, listed, rectangle, sized
 from quarterturn.publish.wording.requirements import thread_length
 from quarterturn.publish.wording.sections import sections_of
+from quarterturn.publish.wording.web import web_amount, web_size
 
 NONE = "–"
 """Stands where a size has no such thing."""
@@ -238,8 +239,8 @@ def _master_count(code: str, pattern: Pattern) -> str:
 def _to_buy(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
     for letter, name in _fabrics(patterns).items():
         yield name, partial(_bought, letter)
-    yield "Fusible web", lambda p: show_cloth(p.materials.web.bought, p.design.units)
-    yield "Web, width", lambda p: length(p.design, p.materials.web.web_width)
+    yield "Fusible web", lambda p: web_amount(p.design, p.materials.web)
+    yield "Web, width or sheet", lambda p: web_size(p.design, p.materials.web)
     yield "Batting", lambda p: rectangle(p.design, p.materials.batting_width, p.materials.batting_height)
     for letter in _union((line.fabric for line in pattern.materials.stitching) for pattern in patterns):
         yield f"Thread to match Fabric {letter}, about", partial(_thread, letter)

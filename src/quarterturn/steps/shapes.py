@@ -22,7 +22,7 @@ from quarterturn.steps.things import Pile, Product
 
 def shape_steps(design: Design, blocks: Blocks, bill: Bill, materials: Materials) -> Iterator[Draft]:
     """Return tracing, hollowing, fusing to the cloth blanks and cutting out."""
-    yield from _tracing(design, blocks, materials.web)
+    yield from _tracing(blocks, materials.web)
     blanks = _blank_counts(blocks, bill)
     for (label, recipe, shape), count in blanks.items():
         yield _fuse_rings(bill, label, recipe, shape, count)
@@ -30,9 +30,9 @@ def shape_steps(design: Design, blocks: Blocks, bill: Bill, materials: Materials
         yield _cut_out(bill, template_of(blocks, recipe, shape), label, recipe, count)
 
 
-def _tracing(design: Design, blocks: Blocks, web: WebPlan) -> Iterator[Draft]:
+def _tracing(blocks: Blocks, web: WebPlan) -> Iterator[Draft]:
     """Return tracing the shapes in rows, one after another, or all of them nested."""
-    tracings = [_drawn_with_ring(design, blocks, rows) for rows in web.rows]
+    tracings = [_drawn_with_ring(blocks, rows) for rows in web.rows]
     if web.nested is None:
         for rows, tracing in zip(web.rows, tracings, strict=True):
             yield _trace(tracing, rows)
@@ -71,10 +71,10 @@ def _hole(shape: FusedShape) -> Path | None:
     return drawn_motion(shape).path(shape.hole) if shape.hole else None
 
 
-def _drawn_with_ring(design: Design, blocks: Blocks, rows: WebRows) -> Tracing:
-    """Return how a shape is drawn. Cut from upright prints, it may not be turned to be its mirror image."""
+def _drawn_with_ring(blocks: Blocks, rows: WebRows) -> Tracing:
+    """Return how a shape is drawn. It is laid by the upright line of its template: it may not be turned by eye."""
     shape = template_of(blocks, rows.recipe, rows.shape)
-    drawn, upright = drawn_motion(shape), design.recipe(rows.recipe).lies_as_drawn
+    drawn = drawn_motion(shape)
     return Tracing(
         recipe=rows.recipe,
         shape=shape.name,
@@ -82,7 +82,7 @@ def _drawn_with_ring(design: Design, blocks: Blocks, rows: WebRows) -> Tracing:
         hole=_hole(shape),
         ring_out=drawn.region(shape.ring_out),
         ring_in=drawn.region(shape.ring_in),
-        same_mirrored=is_same_mirrored(shape.traced, upright=upright),
+        same_mirrored=is_same_mirrored(shape.traced, upright=True),
     )
 
 

@@ -30,9 +30,9 @@ def ring_of(tracing: TraceRings | Tracing) -> Ring:
     """Return the ring that a tracing is cut out to. Raises SpoiledError where it would not hold, or lie right."""
     drawn = _drawn(tracing.traced, tracing.hole)
     _check_ring(drawn, tracing)
-    if tracing.same_mirrored and not is_same_mirrored(tracing.traced):
-        raise SpoiledError("Traced as it comes, the shape would be its own mirror image.")
-    return Ring(drawn, tracing.ring_out, tracing.ring_in, tracing.same_mirrored)
+    if tracing.same_mirrored and not is_same_mirrored(tracing.traced, upright=True):
+        raise SpoiledError("Traced as it comes, and laid by its upright line, the shape would lie mirrored.")
+    return Ring(drawn, tracing.ring_out, tracing.ring_in)
 
 
 def _drawn(outline: Path, hole: Path | None) -> Region:
@@ -71,9 +71,5 @@ def cut_out(table: Table, step: Step, action: CutOut) -> None:
     if blank.backing is None or not same_region(blank.backing.drawn, lines):
         raise SpoiledError("The line to cut on is not the line drawn on the web.")
     (cloth,), over = blank.scraps, mirror_across_vertical()
-    if cloth.print and blank.backing.either_way and not is_same_mirrored(action.traced, upright=True):
-        raise SpoiledError(
-            "Traced as it comes, the shape must be turned to lie right, and its print with it."
-        )
     shape = cut_to(cloth.fabric, over.region(lines), cloth.print)
     table.put(product, replace(shape, fusible=True, loose=over.region(blank.backing.hollow)))

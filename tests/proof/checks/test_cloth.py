@@ -55,7 +55,7 @@ PASSES: dict[str, Spoil] = {
 
 def test_where_no_slack_is_asked_for_what_is_left_for_a_miscut_is_told() -> None:
     (sentence,) = found("no-slack", text(making("slack = '0\"'"))())
-    assert sentence.endswith('For a miscut there is 0" of fabric C.'), sentence
+    assert sentence.endswith('For a miscut there is 0" of fabric C, ⅝" of the web.'), sentence
 
 
 @pytest.mark.parametrize("code", FIRES)

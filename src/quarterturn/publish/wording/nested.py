@@ -20,10 +20,10 @@ def tell_trace_nested(step: Step, action: TraceNested, pattern: Pattern) -> Word
     design = pattern.design
     on_sheets = pattern.materials.web.sheet is not None
     sentences = (
-        "Trace the templates on the paper side of the web, each as often as it is listed, their ring lines and the "
-        f"short marks across their outlines too. The figure numbers the tracings{_inside(action)}. {_way(action)}",
-        "The list says where the middle of each comes, where lines through its marks cross: how far from the left "
-        f"edge of the {_from(on_sheets)}. A template that is turned is turned clockwise.",
+        "Trace the templates on the paper side of the web, each as often as it is listed, ring lines and the "
+        f"short marks across the outlines too. The figure numbers the tracings{_inside(action)}. {_way(action)}",
+        "The list says where the middle of each comes, the cross of its template: how far from the left edge of the "
+        f"{_from(on_sheets)}. A template that is turned is turned clockwise.",
         f"Cut each ring out on its outer line, {length(design, design.making.ring_out)} outside the outline"
         f"{_first(action)}.",
         *_hollows(design, action),

@@ -87,7 +87,7 @@ def _spaced(design: Design, action: TraceRings) -> str:
     if action.stagger:
         return (
             "Set the tracings in rows that reach into each other: every second row is shifted by half a step. All "
-            "sizes lead to the middle of a tracing, where its marks cross."
+            "sizes lead to the middle of a tracing, the cross of its template."
         )
     if action.gap == 0:
         return "Set the tracings in rows; the rings may touch."

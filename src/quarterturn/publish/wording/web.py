@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from quarterturn.design import Design
 from quarterturn.materials import WebCentre, WebPlan, web_gap_percent
 from quarterturn.measure import Length, show_cloth, show_count, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import length, rectangle
+
+
+PROVED = Fraction(1, 1000)
+"""What a plan may take above the bound, in inches, and still be the shortest: bounds are rounded down."""
 
 
 def on_ruler(design: Design, value: Length | float) -> str:
@@ -48,7 +53,7 @@ def web_sentences(pattern: Pattern) -> Iterator[str]:
         yield f"The tracings take {taken} of web; in plain rows they would take {plain}, {saved} more."
     else:
         yield f"The tracings take {taken} of web, in plain rows."
-    if web.used_length == web.bound:
+    if web.used_length - web.bound <= PROVED:
         yield "Less is not possible: that is proved."
         return
     least, gap = web_taken(design, web, web.bound), round(web_gap_percent(web))

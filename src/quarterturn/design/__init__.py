@@ -62,6 +62,14 @@ from quarterturn.design.nesting import (
 from quarterturn.design.outlined import wanted_outline
 from quarterturn.design.placing import RING, cut_lines, meant_paths, traced_path
 from quarterturn.design.reading import Reading, read_design
+from quarterturn.design.parcels import (
+    PINKED,
+    Parcel,
+    Precut,
+    bought_parcel,
+    sides_of,
+    stated_sides,
+)
 from quarterturn.design.recipes import (
     GROUND,
     SHAPE,
@@ -124,6 +132,12 @@ from quarterturn.design.upright import allowed_turns, upright_letters
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
+    "PINKED",
+    "Parcel",
+    "Precut",
+    "bought_parcel",
+    "sides_of",
+    "stated_sides",
     "BEDS",
     "BORDER_STEP",
     "CODES",

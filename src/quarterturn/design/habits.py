@@ -46,6 +46,7 @@ def read_making(table: MakingTable | None, notes: Notes) -> Making:
         pressing=Pressing(table.pressing) if table.pressing else default.pressing,
         stitch=_stitch(table.stitch, default.stitch, notes),
         borders=LongCut(table.borders) if table.borders else default.borders,
+        piece_squaring=length("piece_squaring"),
     )
     _check_web(making, notes)
     return making

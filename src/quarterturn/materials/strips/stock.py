@@ -1,14 +1,14 @@
 """Cut pieces from pieces of cloth that are there already: fat quarters, squares, strips, whatever lies on the shelf.
 
-As few pieces of cloth as possible are used, and of equal numbers those with the least area. Each is cut into strips,
-one way or the other, and the strips across into pieces.
+As few pieces of cloth as possible are bought, then as few as possible used of those that are there, and of equal
+numbers those with the least area. Each is cut into strips, one way or the other, and the strips across into pieces.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
@@ -31,19 +31,29 @@ NODES = 200
 AREA_SHARE = 1000
 """The largest piece of cloth counts one part in so many more than one without area: a tie is broken by area."""
 
+ON_HAND_SHARE = 500
+"""A piece of cloth that is there costs one part in so many of one that must be bought: it is always taken first."""
+
 SHORT = 1000.0
-"""What a piece that is cut from nothing costs, in pieces of cloth: more than any number of them."""
+"""What pieces cost that are cut from nothing, in pieces of cloth, for as much of them as the largest cloth has area."""
+
+LEAST = 0.005
+"""The share of SHORT that any piece costs at least: so none is left out to save a piece of cloth."""
 
 
 @dataclass(frozen=True, slots=True)
 class Cloth:
-    """Equal pieces of cloth: how many there are, None for any number. `turnable` unless the print has a direction."""
+    """Equal pieces of cloth: how many there are, None for any number. `turnable` unless the print has a direction.
+
+    What is `on_hand` need not be bought.
+    """
 
     name: str
     width: Length
     height: Length
     count: int | None
     turnable: bool
+    on_hand: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +68,10 @@ class CutCloth:
 
 @dataclass(frozen=True, slots=True)
 class StockPlan:
-    """What is cut from the cloth there is, and what is not, by kind. No plan uses fewer pieces than `bound`."""
+    """What is cut from the cloth there is, and what is not, by kind.
+
+    No plan of strips that cuts everything buys fewer pieces of cloth than `bound` (uses, where all are on hand).
+    """
 
     job: Job
     cut: tuple[CutCloth, ...]
@@ -103,11 +116,24 @@ def plan_stock(kinds: Sequence[Kind], stock: Sequence[Cloth]) -> StockPlan:
     job = job_of(kinds, widest)
     beds = [bed for number, cloth in enumerate(stock) for bed in _beds(job, number, cloth)]
     areas = [cloth.width * cloth.height for cloth in stock]
-    costs = [1 + float(area / max(areas)) / AREA_SHARE for area in areas]
-    supply = _Supply(tuple(beds), tuple(costs), tuple(c.count for c in stock))
+    shares = [ON_HAND_SHARE if cloth.on_hand else 1 for cloth in stock]
+    costs = [
+        (1 + float(area / max(areas)) / AREA_SHARE) / share for area, share in zip(areas, shares, strict=True)
+    ]
+    supply = _Supply(
+        tuple(beds), tuple(costs), tuple(c.count for c in stock), tuple(c.on_hand for c in stock), _shorts(job, areas)
+    )
     columns, seen, bound = _dived(job, supply)
-    cut, left = min((_exact(job, plan) for plan in (columns, _chosen(job, supply, seen))), key=_worse)
+    plans = (_exact(job, plan) for plan in (columns, _chosen(job, supply, seen)))
+    cut, left = min(plans, key=lambda plan: _worse(plan, supply))
     return StockPlan(job, tuple(_told(stock, _smaller(job, supply, cut))), tuple(left), bound)
+
+
+def _shorts(job: Job, areas: Sequence[Fraction]) -> tuple[float, ...]:
+    """Return for each kind what a piece costs that is cut from nothing: the more the larger it is."""
+    largest = max(areas, default=Fraction(1))
+    sizes = {cut.kind: cut.along * cut.across * job.along_step * job.across_step for cut in job.cuts}
+    return tuple(SHORT * (LEAST + float(sizes.get(n, 0) / largest)) for n in range(len(job.demand)))
 
 
 def _beds(job: Job, number: int, cloth: Cloth) -> Iterator[_Bed]:
@@ -118,11 +144,16 @@ def _beds(job: Job, number: int, cloth: Cloth) -> Iterator[_Bed]:
 
 @dataclass(frozen=True, slots=True)
 class _Supply:
-    """The beds, and for each kind of cloth its cost and how many there are (None: any number)."""
+    """The beds, and for each kind of cloth its cost, how many there are (None: any number) and if it is on hand.
+
+    `shorts` are what pieces of each kind cost that are cut from nothing.
+    """
 
     beds: tuple[_Bed, ...]
     costs: tuple[float, ...]
     counts: tuple[int | None, ...]
+    on_hand: tuple[bool, ...]
+    shorts: tuple[float, ...]
 
     def less(self, column: _Column) -> _Supply:
         """Return the supply without one piece of cloth."""
@@ -130,7 +161,7 @@ class _Supply:
             None if count is None else count - (number == column.bed.stock)
             for number, count in enumerate(self.counts)
         )
-        return _Supply(self.beds, self.costs, counts)
+        return replace(self, counts=counts)
 
     @property
     def open_beds(self) -> list[_Bed]:
@@ -187,7 +218,7 @@ def _relaxed(job: Job, supply: _Supply, columns: Sequence[_Column]) -> tuple[lis
             cost = supply.costs[bed.stock] + rents[bed.stock]
             if column and worth > cost * FINE * (1 + 1e-6) and column not in found:
                 new.append(column)
-        best = max(best, _count_bound(job, prices, worths))
+        best = max(best, _count_bound(job, supply, prices, worths))
         if not new:
             break
         found.update(dict.fromkeys(new))
@@ -195,11 +226,21 @@ def _relaxed(job: Job, supply: _Supply, columns: Sequence[_Column]) -> tuple[lis
     return list(found), shares, math.ceil(best)
 
 
-def _count_bound(job: Job, prices: Sequence[int], worths: Sequence[tuple[_Bed, int]]) -> Fraction:
-    """Return a number of pieces of cloth below which no plan that cuts everything can stay (linear duality)."""
-    dearest = max((worth for _, worth in worths), default=0)
+def _count_bound(
+    job: Job, supply: _Supply, prices: Sequence[int], worths: Sequence[tuple[_Bed, int]]
+) -> Fraction:
+    """Return a number of pieces of cloth below which no plan that cuts everything can stay (linear duality).
+
+    Where some cloth must be bought, what is on hand counts nothing, and gives no more than its worth.
+    """
     total = sum(wanted * price for wanted, price in zip(job.demand, prices, strict=True))
-    return Fraction(total, dearest) if dearest else Fraction(0)
+    worth = dict.fromkeys((bed.stock for bed, _ in worths), 0)
+    for bed, value in worths:
+        worth[bed.stock] = max(worth[bed.stock], value)
+    counted = [stock for stock in worth if not supply.on_hand[stock]] or list(worth)
+    given = sum((supply.counts[stock] or 0) * value for stock, value in worth.items() if stock not in counted)
+    dearest = max((worth[stock] for stock in counted), default=0)
+    return Fraction(total - given, dearest) if dearest else Fraction(0)
 
 
 def _best_column(job: Job, bed: _Bed, prices: Sequence[int]) -> tuple[_Column | None, int]:
@@ -273,8 +314,8 @@ def _model(job: Job, supply: _Supply, columns: Sequence[_Column]) -> highspy.Hig
         rows = [*(kind for kind, _ in given), kinds + column.bed.stock]
         counts = [*(float(count) for _, count in given), 1.0]
         solver.addCol(supply.costs[column.bed.stock], 0.0, solver.inf, len(rows), rows, counts)
-    for kind in range(kinds):
-        solver.addCol(SHORT, 0.0, solver.inf, 1, [kind], [1.0])
+    for kind, short in enumerate(supply.shorts):
+        solver.addCol(short, 0.0, solver.inf, 1, [kind], [1.0])
     return solver
 
 
@@ -308,13 +349,15 @@ def _smaller(job: Job, supply: _Supply, columns: Sequence[_Column]) -> list[_Col
 def _in_one(job: Job, supply: _Supply, bed: _Bed) -> _Column | None:
     """Return a way to cut a whole job from one piece of cloth, if one is found."""
     one = tuple(1 if number == bed.stock else 0 for number in range(len(supply.counts)))
-    columns, left = _exact(job, _dived(job, _Supply((bed,), supply.costs, one))[0])
+    columns, left = _exact(job, _dived(job, replace(supply, beds=(bed,), counts=one))[0])
     return columns[0] if not any(left) and len(columns) == 1 else None
 
 
-def _worse(plan: tuple[list[_Column], list[int]]) -> tuple[int, int]:
+def _worse(plan: tuple[list[_Column], list[int]], supply: _Supply) -> tuple[float, float]:
+    """Rank a plan: by what it leaves uncut, then by what its cloth costs."""
     columns, left = plan
-    return sum(left), len(columns)
+    short = sum(count * cost for count, cost in zip(left, supply.shorts, strict=True))
+    return round(short, 6), sum(supply.costs[column.bed.stock] for column in columns)
 
 
 def _exact(job: Job, columns: Sequence[_Column]) -> tuple[list[_Column], list[int]]:

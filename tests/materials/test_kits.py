@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.kits import (
     UNSPARED,
     KitCloth,

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from quarterturn.design import Design, KitContent, Kits, LongCut
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.kits import (
     KitCloth,
     PickLine,

@@ -67,6 +67,7 @@ from quarterturn.design.parcels import (
     Parcel,
     Precut,
     bought_parcel,
+    several,
     sides_of,
     stated_sides,
 )
@@ -136,6 +137,7 @@ __all__ = [
     "Parcel",
     "Precut",
     "bought_parcel",
+    "several",
     "sides_of",
     "stated_sides",
     "BEDS",

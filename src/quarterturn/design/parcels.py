@@ -110,3 +110,9 @@ def name_of(precut: Precut | None) -> str:
 def size_name(width: Length, height: Length, units: Units) -> str:
     """Return what pieces are called that have no name: by their size."""
     return f"piece of {show_length(width, units)} × {show_length(height, units)}"
+
+
+def several(name: str) -> str:
+    """Return the plural of what a piece is called: fat quarters, pieces of 21" × 17½"."""
+    noun, of, size = name.partition(" of ")
+    return f"{noun}s{of}{size}"

@@ -12,6 +12,9 @@ from quarterturn.materials.model import (
     JoinMethod,
     Materials,
     PanelGroup,
+    ParcelLayout,
+    ParcelPlan,
+    ParcelStock,
     ShoppingLine,
     StitchSum,
     StripGroup,
@@ -19,7 +22,7 @@ from quarterturn.materials.model import (
     WebRows,
 )
 from quarterturn.materials.plan import plan_curves, plan_materials
-from quarterturn.materials.shopping import show_money
+from quarterturn.materials.shopping import show_bought, show_money
 from quarterturn.materials.text import gap_percent, materials_text
 
 __all__ = [
@@ -29,6 +32,9 @@ __all__ = [
     "JoinedRun",
     "Materials",
     "PanelGroup",
+    "ParcelLayout",
+    "ParcelPlan",
+    "ParcelStock",
     "ShoppingLine",
     "StitchSum",
     "StripGroup",
@@ -38,5 +44,6 @@ __all__ = [
     "materials_text",
     "plan_curves",
     "plan_materials",
+    "show_bought",
     "show_money",
 ]

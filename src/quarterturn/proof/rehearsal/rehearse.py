@@ -6,7 +6,7 @@ It knows cloth, web and steps alone. It stops at the first step that cannot be d
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from quarterturn import steps as s
@@ -34,6 +34,8 @@ DOINGS: Mapping[type, Doing] = {
     s.CutStrips: cutting.cut_strips,
     s.CutPanels: cutting.cut_panels,
     s.Subcut: cutting.subcut,
+    s.SquareParcels: cutting.square_parcels,
+    s.CutParcels: cutting.cut_parcels,
     s.CutRest: cutting.cut_rest,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,
@@ -91,6 +93,8 @@ class Rehearsal:
     cloth_left: Mapping[str, Length]
     web_left: Length
     steps_done: int
+    parcels_left: Mapping[str, int] = field(default_factory=dict)
+    """Pieces of cloth left of each label."""
 
 
 def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
@@ -119,6 +123,7 @@ def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
         cloth_left=table.cloth_left(),
         web_left=table.web_left(),
         steps_done=done,
+        parcels_left=table.parcels_left(),
     )
 
 

@@ -21,6 +21,7 @@ from quarterturn.materials.model import (
     WebPlan,
     WebRows,
 )
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.plan import plan_curves, plan_materials
 from quarterturn.materials.shopping import show_bought, show_money
 from quarterturn.materials.text import gap_percent, materials_text
@@ -42,6 +43,7 @@ __all__ = [
     "WebRows",
     "gap_percent",
     "materials_text",
+    "plan_cloth",
     "plan_curves",
     "plan_materials",
     "show_bought",

@@ -192,6 +192,11 @@ class ClothPlan:
     """What is cut from precuts and from what lies on the shelf; None where all is cut off the bolt."""
 
     @property
+    def is_off_the_bolt(self) -> bool:
+        """Tell whether anything is cut off the bolt."""
+        return bool(self.strips or self.panels)
+
+    @property
     def groups(self) -> tuple[tuple[StripGroup, Length], ...]:
         """Return all groups of strips with their length, those cut from the rest of another right after it."""
         found: list[tuple[StripGroup, Length]] = []

@@ -87,7 +87,8 @@ def _parcels(parcels: ParcelPlan, units: Units) -> Iterator[str]:
     """Return the pieces of cloth, how good their plan is, and each layout with its strips."""
     stocks = (_stock(stock, units) for stock in parcels.stocks)
     yield from aligned([_STOCK_HEAD, *stocks], right=(2, 3, 4, 5))
-    yield f"  no plan buys fewer than {parcels.bound}"
+    if parcels.to_buy:
+        yield f"  no plan buys fewer than {parcels.bound}"
     rows = [row for layout in parcels.layouts for row in _layout(layout, units)]
     if rows:
         yield from aligned([_LAYOUT_HEAD, *rows], right=(0, 3, 5, 6))

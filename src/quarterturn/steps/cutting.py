@@ -35,7 +35,7 @@ def cutting_steps(bill: Bill, materials: Materials) -> Iterator[Draft]:
 def _fabric_steps(plan: ClothPlan) -> Iterator[Draft]:
     for layout in plan.parcels.layouts if plan.parcels else ():
         yield from _parcel_steps(plan, layout)
-    if plan.strips or plan.panels:
+    if plan.is_off_the_bolt:
         yield from _bolt_steps(plan)
     for run in plan.runs:
         yield from _run_steps(run)

@@ -60,8 +60,6 @@ from quarterturn.design.nesting import (
     section_key,
 )
 from quarterturn.design.outlined import wanted_outline
-from quarterturn.design.placing import RING, cut_lines, meant_paths, traced_path
-from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.parcels import (
     PINKED,
     Parcel,
@@ -71,6 +69,8 @@ from quarterturn.design.parcels import (
     sides_of,
     stated_sides,
 )
+from quarterturn.design.placing import RING, cut_lines, meant_paths, traced_path
+from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.recipes import (
     GROUND,
     SHAPE,
@@ -133,13 +133,6 @@ from quarterturn.design.upright import allowed_turns, upright_letters
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
-    "PINKED",
-    "Parcel",
-    "Precut",
-    "bought_parcel",
-    "several",
-    "sides_of",
-    "stated_sides",
     "BEDS",
     "BORDER_STEP",
     "CODES",
@@ -150,6 +143,7 @@ __all__ = [
     "HALF_MARK",
     "HALVES",
     "ORIGINAL",
+    "PINKED",
     "PLACEHOLDERS",
     "QUARTERS",
     "RING",
@@ -202,9 +196,11 @@ __all__ = [
     "PanelMotif",
     "PanelSet",
     "Paper",
+    "Parcel",
     "PathsFlow",
     "PiecedBorder",
     "Place",
+    "Precut",
     "Pressing",
     "Reading",
     "Recipe",
@@ -226,6 +222,7 @@ __all__ = [
     "WriteError",
     "allowed_turns",
     "border_key",
+    "bought_parcel",
     "cells_of",
     "code_of_unit",
     "codes_in",
@@ -255,7 +252,10 @@ __all__ = [
     "read_design",
     "schema",
     "section_key",
+    "several",
+    "sides_of",
     "starter",
+    "stated_sides",
     "strip_width",
     "told_of_size",
     "traced_path",

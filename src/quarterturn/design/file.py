@@ -68,7 +68,8 @@ class FabricTable(BaseModel):
         None, description="true: its print, which has a direction, must stand upright in the quilt."
     )
     price: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
-        None, description="Price of a yard (inch patterns), of a metre, or of a piece if it is bought in pieces."
+        None,
+        description="Price of a yard (inch patterns), of a metre, or of a piece if it is bought in pieces.",
     )
     shrink_along: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
         None, description="Percent of its length that it loses when it is washed before it is cut."
@@ -260,7 +261,8 @@ class MakingTable(BaseModel):
     backing_seam: Measure | None = Field(None, description="Allowance of each edge in a seam of the backing.")
     squaring: Measure | None = Field(None, description="Lost when the cut end of a fabric is straightened.")
     piece_squaring: Measure | None = Field(
-        None, description="Taken off width and height of a piece of cloth, such as a fat quarter, to square it up."
+        None,
+        description="Taken off width and height of a piece of cloth, such as a fat quarter, to square it up.",
     )
     slack: Measure | None = Field(
         None, description="Cloth bought beyond the cuts, squaring included, at least."

@@ -10,7 +10,7 @@ from quarterturn.design.parcels import Parcel
 from quarterturn.design.recipes import GROUND, OwnOutline, Recipe, Rejoined
 from quarterturn.design.sections import AnyBorder, Section, SectionSet
 from quarterturn.design.selling import NOTHING_SOLD, Selling
-from quarterturn.measure import YARD, Length, Units, inches
+from quarterturn.measure import INCH, YARD, Length, Units
 
 FIRST, SECOND = "first", "second"
 HALF_MARK = "/"
@@ -193,7 +193,7 @@ class Making:
     pressing: Pressing
     stitch: EdgeStitch
     borders: LongCut = LongCut.CHEAPEST
-    piece_squaring: Length = inches(1)
+    piece_squaring: Length = INCH
     """Taken off the width and off the height of a piece of cloth to square it up, where it states no other."""
 
 

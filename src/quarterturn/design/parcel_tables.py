@@ -10,7 +10,7 @@ from quarterturn.design.habits import read_count
 from quarterturn.design.keys import dotted
 from quarterturn.design.model import Fabric, Making
 from quarterturn.design.notes import Notes
-from quarterturn.design.parcels import Parcel, Precut, bought_parcel, name_of, precut_of, size_name
+from quarterturn.design.parcels import Parcel, bought_parcel, name_of, precut_of, size_name
 from quarterturn.design.section_tables import Pair, inline_table, list_lines
 from quarterturn.design.text import quote_length, quote_text
 from quarterturn.design.words import read_text
@@ -74,9 +74,7 @@ def read_bought_as(
     if isinstance(given, str):
         precut = precut_of(given)
         assert precut, "the file knows no other word"
-        return _left_over(
-            bought_parcel(precut, notes.units, usable_width, making.piece_squaring), key, notes
-        )
+        return _left_over(bought_parcel(precut, notes.units, usable_width, making.piece_squaring), key, notes)
     return _own(given, key, usable_width, making, notes)
 
 

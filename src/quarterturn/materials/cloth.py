@@ -45,9 +45,10 @@ class _Demand:
 def plan_bolt(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: Units) -> ClothPlan:
     """Plan all that is cut from a fabric off the bolt; nothing is bought where nothing is cut.
 
-    What is bought covers the cuts and the slack or the squaring, if more. Where the cloth is washed first, so much more is bought that this is left of it.
-    On cloth without a direction a piece may lie either way; see `kinds.kind_of`. There, long pieces are joined from
-    strips across the cloth or cut along it in one piece, as `making.borders` says.
+    What is bought covers the cuts and the slack or the squaring, if more. Where the cloth is washed first, so much
+    more is bought that this is left of it. On cloth without a direction a piece may lie either way; see
+    `kinds.kind_of`. There, long pieces are joined from strips across the cloth or cut along it in one piece, as
+    `making.borders` says.
     """
     demand = _demand(fabric, pieces)
     joined = _planned(fabric, demand, (), making, units)

@@ -44,7 +44,8 @@ def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: U
 def parcel_stocks(fabric: Fabric, units: Units) -> tuple[ParcelStock, ...]:
     """Return the pieces of cloth of a fabric: those on the shelf first, then those that are bought."""
     shelf = (
-        _stock(f"{fabric.letter} on hand {n}", parcel, fabric, units) for n, parcel in enumerate(fabric.on_hand, 1)
+        _stock(f"{fabric.letter} on hand {n}", parcel, fabric, units)
+        for n, parcel in enumerate(fabric.on_hand, 1)
     )
     if not fabric.bought_as:
         return tuple(shelf)
@@ -173,7 +174,8 @@ def _with(plan: ClothPlan, way: _Way, stocks: Sequence[ParcelStock], kinds: Sequ
     whole = {run.strip: run for run in way.runs}
     layouts = tuple(_layouts(letter, way.stocked, whole, map("{}s{}".format, repeat(letter), count(first))))
     used = [
-        replace(stock, used=sum(each.count for each in layouts if each.stock == stock.label)) for stock in stocks
+        replace(stock, used=sum(each.count for each in layouts if each.stock == stock.label))
+        for stock in stocks
     ]
     left = (kind.label for kind, short in zip(kinds, way.stocked.plan.unplaced, strict=False) if short)
     return replace(
@@ -196,13 +198,22 @@ def _layouts(
 
 
 def _strip(
-    crosscuts: tuple[Crosscut, ...], strips: int, length: Length, whole: dict[str, JoinedRun], numbers: Iterator[str]
+    crosscuts: tuple[Crosscut, ...],
+    strips: int,
+    length: Length,
+    whole: dict[str, JoinedRun],
+    numbers: Iterator[str],
 ) -> StripGroup:
     """Return a group of strips; one that is nothing but a strip to be joined is left whole, under its label."""
     height = max(cut.across for cut in crosscuts)
     used = sum((cut.along * cut.count for cut in crosscuts), Length(0))
     only = crosscuts[0]
-    if len(crosscuts) == 1 and only.count == 1 and only.piece in whole and (only.along, only.across) == (length, height):
+    if (
+        len(crosscuts) == 1
+        and only.count == 1
+        and only.piece in whole
+        and (only.along, only.across) == (length, height)
+    ):
         return StripGroup(only.piece, height, strips, (), Length(0))
     return StripGroup(next(numbers), height, strips, crosscuts, used)
 

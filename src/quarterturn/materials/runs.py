@@ -26,7 +26,9 @@ class Run:
 
 def joined_run(label: str, strip: str, run: Run, each: Length) -> JoinedRun:
     """Return a run under its label, with the label of its strips and how long each is."""
-    return JoinedRun(label, strip, run.strips, each, run.height, run.method, run.loss, run.length, run.crosscuts)
+    return JoinedRun(
+        label, strip, run.strips, each, run.height, run.method, run.loss, run.length, run.crosscuts
+    )
 
 
 def strips_to_join(length: Length, usable: Length, loss: Length) -> int:

@@ -52,7 +52,9 @@ def stocked(kinds: Sequence[Kind], stocks: Sequence[ParcelStock], turnable: bool
     coarse, exact = _coarse(kinds, max(max(each.width, each.height) for each in cloths))
     plan = plan_stock(coarse, cloths)
     sizes = {each.label: each for each in stocks}
-    cuts = sorted((_cut(one, plan, sizes[one.cloth], exact) for one in plan.cut), key=lambda cut: _order(cut, stocks))
+    cuts = sorted(
+        (_cut(one, plan, sizes[one.cloth], exact) for one in plan.cut), key=lambda cut: _order(cut, stocks)
+    )
     return Stocked(
         plan=plan,
         layouts=tuple(cuts),

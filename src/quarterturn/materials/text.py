@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from functools import partial
 
+from quarterturn.design import several
 from quarterturn.materials.model import (
     ClothPlan,
     Crosscut,
@@ -20,7 +21,6 @@ from quarterturn.materials.model import (
     WebRows,
 )
 from quarterturn.materials.shopping import show_bought, show_money
-from quarterturn.design import several
 from quarterturn.measure import Length, Units, aligned, show_cloth, show_count, show_plain
 
 _CLOTH_HEAD = ("fabric", "bought", "cut", "slack", "lower bound", "gap", "hand rule", "width")

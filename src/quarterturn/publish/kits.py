@@ -7,7 +7,6 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from quarterturn.design import Design, KitContent, Kits, LongCut
-from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.kits import (
     KitCloth,
     PickLine,
@@ -20,6 +19,7 @@ from quarterturn.materials.kits import (
     pick_list,
     pooled_lines,
 )
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.measure import MM, Length, aligned, buy_up, show_cloth, show_count
 from quarterturn.pieces import Bill, Purpose
 from quarterturn.proof import Pattern

@@ -6,7 +6,15 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import replace
 
-from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, Materials, PanelGroup, ParcelLayout, StripGroup
+from quarterturn.materials import (
+    ClothPlan,
+    Crosscut,
+    JoinedRun,
+    Materials,
+    PanelGroup,
+    ParcelLayout,
+    StripGroup,
+)
 from quarterturn.pieces import Bill
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft

@@ -56,7 +56,9 @@ def doing(action: Action, plain: Plain) -> str:
         case Straighten() | CutStrips() | Subcut() | CutRest() | JoinEnds() | CutPanels() | SetAside():
             return _cutting(action, plain)
         case SquareParcels(_, stock, (across, along)):
-            return f"take pieces of {stock} and square them up, {plain(across)} off across, {plain(along)} along"
+            return (
+                f"take pieces of {stock} and square them up, {plain(across)} off across, {plain(along)} along"
+            )
         case CutParcels(fabric, upright):
             return f"cut pieces of {fabric} into strips {'along' if upright else 'across'} the cloth"
         case TraceRings() | FuseRings() | CutOut() | Crease() | FuseToGround() | StitchEdge():

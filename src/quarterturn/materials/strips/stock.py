@@ -121,7 +121,11 @@ def plan_stock(kinds: Sequence[Kind], stock: Sequence[Cloth]) -> StockPlan:
         (1 + float(area / max(areas)) / AREA_SHARE) / share for area, share in zip(areas, shares, strict=True)
     ]
     supply = _Supply(
-        tuple(beds), tuple(costs), tuple(c.count for c in stock), tuple(c.on_hand for c in stock), _shorts(job, areas)
+        tuple(beds),
+        tuple(costs),
+        tuple(c.count for c in stock),
+        tuple(c.on_hand for c in stock),
+        _shorts(job, areas),
     )
     columns, seen, bound = _dived(job, supply)
     plans = (_exact(job, plan) for plan in (columns, _chosen(job, supply, seen)))

@@ -139,7 +139,8 @@ def _cloth_of(plan: ClothPlan, units: Units) -> str:
     if plan.parcels is None:
         return f"{tell(plan.usable_width, units)} wide"
     sizes = (
-        f"{tell(each.usable_width, units)} × {tell(each.usable_height, units)}" for each in plan.parcels.stocks
+        f"{tell(each.usable_width, units)} × {tell(each.usable_height, units)}"
+        for each in plan.parcels.stocks
     )
     return f"in pieces of {' and '.join(dict.fromkeys(sizes))} squared up"
 

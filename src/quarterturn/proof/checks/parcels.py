@@ -110,7 +110,9 @@ def grain_kept(pattern: Pattern) -> Iterator[Fault]:
                 if each.piece in listed and not _lies_well(each, listed[each.piece], fabric.direction)
             }
             for label in sorted(wrong):
-                sentence = f"{label} lies on a piece of fabric {fabric.letter} against its grain or its print."
+                sentence = (
+                    f"{label} lies on a piece of fabric {fabric.letter} against its grain or its print."
+                )
                 yield Fault(dotted("fabrics", fabric.letter, "direction"), sentence, REBUILD, label)
 
 
@@ -184,9 +186,8 @@ def elsewhere(pattern: Pattern) -> Iterator[Fault]:
     other = Units.INCH if design.units is Units.METRIC else Units.METRIC
     for fabric, plan in _plans(pattern):
         parcel = fabric.bought_as
-        if parcel is None or parcel.precut in (None, *PINKED) or plan.unplaced:
+        if parcel is None or parcel.precut is None or parcel.pinked or plan.unplaced:
             continue
-        assert parcel.precut, "it is a fat quarter or a fat eighth"
         width, height = sides_of(parcel.precut, other, fabric.width)
         abroad = replace(fabric, bought_as=replace(parcel, width=width, height=height))
         if more := _worse(pattern, abroad, plan, parcel.name):
@@ -223,18 +224,24 @@ def print_forbids(pattern: Pattern) -> Iterator[Fault]:
         gained = [label for label in plan.unplaced if label not in found.unplaced]
         fewer = found.parcels.bought if found.parcels else 0
         if gained or (fewer < plan.parcels.bought and not plan.unplaced):
-            what = f"{' and '.join(gained)} fits no piece" if gained else f"it takes {plan.parcels.bought} pieces"
+            what = (
+                f"{' and '.join(gained)} fits no piece"
+                if gained
+                else f"it takes {plan.parcels.bought} pieces"
+            )
             then = "it would fit" if gained else f"{fewer} would do"
             sentence = (
-                f"The print of fabric {fabric.letter} is {fabric.direction.value}, so that nothing may be turned: {what}; "
-                f"without a direction {then}."
+                f"The print of fabric {fabric.letter} is {fabric.direction.value}, so that nothing may be turned: "
+                f"{what}; without a direction {then}."
             )
             remedy = "Choose a print without direction, or larger pieces."
             yield Fault(dotted("fabrics", fabric.letter, "direction"), sentence, remedy)
 
 
 PARCELS = (
-    check("layout-overfull", Severity.STOPS, (28, 33, 34, 39), "Pieces of cloth hold what is cut.", layouts_fit),
+    check(
+        "layout-overfull", Severity.STOPS, (28, 33, 34, 39), "Pieces of cloth hold what is cut.", layouts_fit
+    ),
     check("layout-turned", Severity.STOPS, (93,), "Pieces of cloth are cut with the grain.", grain_kept),
     check("on-hand-overdrawn", Severity.STOPS, (33,), "The shelf holds what is taken.", enough_on_hand),
     check("on-hand-unused", Severity.CONFUSES, (52,), "What is on hand is used.", shelf_unused),

@@ -34,12 +34,14 @@ def _counts(pattern: Pattern) -> Iterator[Fault]:
         layouts = parcels.layouts if parcels else ()
         want = sum(layout.count for layout in layouts if "on hand" not in layout.stock)
         if want != line.count:
-            sentence = f"The layouts of fabric {line.key} cut into {want} bought pieces, the list has {line.count}."
+            sentence = (
+                f"The layouts of fabric {line.key} cut into {want} bought pieces, the list has {line.count}."
+            )
             yield Fault(dotted("fabrics", line.key), sentence, REBUILD)
 
 
 def prices_agree(pattern: Pattern) -> Iterator[Fault]:
-    """Recalculate what each fabric costs: its length, or its pieces, times the price of a yard, a metre or one piece."""
+    """Recalculate what each fabric costs: its length or its pieces, times the price of each of them."""
     each = 1000 * MM if pattern.design.units is Units.METRIC else YARD
     fabrics = {fabric.letter: fabric for fabric in pattern.design.fabrics}
     for line in pattern.materials.shopping:

@@ -9,4 +9,4 @@ from quarterturn.proof.rehearsal.compare import area_of_difference
 from quarterturn.proof.rehearsal.rehearse import DOINGS, Failure, Rehearsal, rehearse
 from quarterturn.proof.rehearsal.table import Bolt, Parcels, Supplies
 
-__all__ = ["DOINGS", "Bolt", "Parcels", "Failure", "Rehearsal", "Supplies", "area_of_difference", "rehearse"]
+__all__ = ["DOINGS", "Bolt", "Failure", "Parcels", "Rehearsal", "Supplies", "area_of_difference", "rehearse"]

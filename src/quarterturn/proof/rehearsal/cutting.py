@@ -85,7 +85,9 @@ def cut_parcels(table: Table, step: Step, action: CutParcels) -> None:
     (cloth,), wide, left = piece.scraps, piece.box.width, piece.box.height
     for product in step.makes:
         if product.count % pile.count or abs(float(product.width) - wide) > EQUAL:
-            raise SpoiledError(f"'{pile.label}' gives strips {wide:.4f} inches long, the same from each piece.")
+            raise SpoiledError(
+                f"'{pile.label}' gives strips {wide:.4f} inches long, the same from each piece."
+            )
         left -= float(product.height) * (product.count // pile.count)
         table.put(product, plain(cloth.fabric, product.width, product.height, cloth.print))
     if left < -EQUAL:

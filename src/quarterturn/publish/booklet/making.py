@@ -30,6 +30,7 @@ from quarterturn.publish.figures import (
     fusing_figure,
     layer_figure,
     marking_figure,
+    parcel_figure,
     ring_figure,
     sewn_figure,
     stitching_figure,
@@ -41,6 +42,7 @@ from quarterturn.publish.sheet import Sheet
 from quarterturn.publish.wording import (
     curve_facts,
     cutting_advice,
+    layout_line,
     named,
     parts_of,
     plan_line,
@@ -61,6 +63,9 @@ from quarterturn.steps import (
     TraceRings,
     Trim,
 )
+
+LAYOUTS = 3
+"""Of pieces of cloth, drawn side by side."""
 
 
 def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
@@ -96,10 +101,22 @@ def _triangles_line(step: Step) -> str:
 
 def _cut_list(pattern: Pattern, plan: ClothPlan, lines: tuple[CutLine, ...], width: float) -> CutList:
     fabric = pattern.design.fabric(plan.fabric)
-    figure = Figure(
-        f"Cutting plan of Fabric {plan.fabric}", (Cell(cloth_figure(pattern, plan, width * 0.5)),)
-    )
-    return CutList(named(pattern.design, plan.fabric), fabric.colour, lines, figure, plan_line(pattern, plan))
+    title, told = named(pattern.design, plan.fabric), plan_line(pattern, plan)
+    what = f"Cutting plan of Fabric {plan.fabric}"
+    bolt: tuple[Cell, ...] = (Cell(cloth_figure(pattern, plan, width * 0.5)),)
+    if not plan.parcels or not plan.parcels.layouts:
+        return CutList(title, fabric.colour, lines, Figure(what, bolt), told)
+    layouts = plan.parcels.layouts
+    if len(layouts) == 1 and not plan.is_off_the_bolt:
+        cells: tuple[Cell, ...] = (
+            Cell(parcel_figure(pattern, plan, layouts[0], width * 0.5), layout_line(plan, layouts[0])),
+        )
+        return CutList(title, fabric.colour, lines, Figure(what, cells), told)
+    columns = 2 if plan.is_off_the_bolt else min(LAYOUTS, len(layouts))
+    each = (width - 4 * (columns - 1)) / columns - 2
+    cells = tuple(Cell(parcel_figure(pattern, plan, one, each), layout_line(plan, one)) for one in layouts)
+    figure = Figure(what, (*(bolt if plan.is_off_the_bolt else ()), *cells), columns=columns)
+    return CutList(title, fabric.colour, lines, figure, told, below=True)
 
 
 def _by_fabric(pattern: Pattern) -> Iterator[tuple[ClothPlan, list[Step]]]:

@@ -35,6 +35,7 @@ from quarterturn.publish.wording.opening import (
     sizes_said,
 )
 from quarterturn.publish.wording.owners import owner_of
+from quarterturn.publish.wording.parcels import layout_line
 from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.publish.wording.requirements import Need, cloth_needs, other_needs, plan_line, width_line
 from quarterturn.publish.wording.sections import (
@@ -76,6 +77,7 @@ __all__ = [
     "flow_facts",
     "held_by",
     "imprint",
+    "layout_line",
     "length",
     "named",
     "node_said",

@@ -10,6 +10,7 @@ from quarterturn.measure import MM, show_count
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.masters import stitch_values
 from quarterturn.publish.wording.names import length, rectangle
+from quarterturn.publish.wording.parcels import parcels_of
 from quarterturn.publish.wording.requirements import thread_length
 
 
@@ -37,6 +38,10 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Backing and batting beyond the finished quilt, each side", size(making.overage)),
         ("Seam allowance of the backing", size(making.backing_seam)),
         ("Lost in straightening a cut end", size(making.squaring)),
+        *(
+            ("Squared off the width and the height of each piece of cloth", size(loss))
+            for loss in sorted({each.squaring for each in parcels_of(pattern)})
+        ),
         ("Cloth bought beyond the cuts, at least", size(making.slack)),
         ("Spare masters of each colourway", str(making.spare_masters)),
         ("Pressing of joining seams", pressing),

@@ -23,6 +23,7 @@ from quarterturn.design import (
 from quarterturn.measure import Units, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
+from quarterturn.publish.wording.parcels import parcel_advice
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
 
 TECHNIQUE = "Curves without curved piecing: fuse, stitch, cut."
@@ -38,6 +39,7 @@ def assumptions(pattern: Pattern) -> tuple[str, ...]:
         f"Cloth is reckoned with a usable width of {_widths(design)}, selvages off. Measure yours; if it is "
         "narrower, buy more.",
         f"The cloth is {_kinds(design)}. {_washing(design)}",
+        *parcel_advice(pattern),
         "Press, do not iron: lift the iron and set it down.",
         "Web means lightweight paper-backed fusible web. Follow its maker’s instructions for heat and time.",
         *(
@@ -154,10 +156,14 @@ def abbreviations(printed: Sequence[str], units: Units) -> tuple[tuple[str, str]
 
 def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
     """Return what goes before the cutting lists."""
-    advice = (
+    advice: tuple[str, ...] = (
         "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
         "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
     )
+    if any(plan.parcels for plan in pattern.materials.cloth):
+        advice += (
+            "A letter with p is a piece of cloth; it is drawn as it lies to be cut, and cut from the top down.",
+        )
     if not pattern.design.borders:
         return advice
     return (

@@ -6,12 +6,13 @@ import math
 from dataclasses import dataclass
 
 from quarterturn.design import Fabric
-from quarterturn.materials import ClothPlan, StitchSum
+from quarterturn.materials import ClothPlan, StitchSum, show_bought
 from quarterturn.materials.thread import bobbins_to_wind
 from quarterturn.measure import MM, Units, inches, show_cloth, show_count
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, named, rectangle
+from quarterturn.publish.wording.parcels import parcel_note, parcels_line
 
 TIGHT = inches(0, 1, 2)
 """A strip with less than this left is told to the sewer (trade check 29)."""
@@ -53,9 +54,13 @@ def _cloth(pattern: Pattern, plan: ClothPlan) -> Need:
     design = pattern.design
     has = {piece.purpose for piece in pattern.bill.of_fabric(plan.fabric)}
     uses = ", ".join(word for purpose, word in PURPOSES.items() if purpose in has)
-    wide, slack = length(design, plan.usable_width), length(design, plan.slack)
-    note = f"usable width {wide}; includes {slack} beyond the cuts{_washing(design.fabric(plan.fabric))}"
-    return Need(fabric_name(design.fabric(plan.fabric)), uses, show_cloth(plan.bought, design.units), note)
+    fabric, notes = design.fabric(plan.fabric), []
+    if plan.is_off_the_bolt or not plan.parcels:
+        wide, slack = length(design, plan.usable_width), length(design, plan.slack)
+        notes.append(f"usable width {wide}; includes {slack} beyond the cuts{_washing(fabric)}")
+    if plan.parcels:
+        notes.append(parcel_note(pattern, fabric, plan))
+    return Need(fabric_name(fabric), uses, show_bought(plan, design.units), "; ".join(notes))
 
 
 def _washing(fabric: Fabric) -> str:
@@ -109,14 +114,24 @@ def thread_length(inches: float, units: Units) -> str:
 def width_line(pattern: Pattern) -> str:
     """Return the line that stands below the table: usable width and seam allowance."""
     design = pattern.design
-    widths = sorted({plan.usable_width for plan in pattern.materials.cloth})
+    bolts = (plan for plan in pattern.materials.cloth if plan.is_off_the_bolt or not plan.parcels)
+    widths = sorted({plan.usable_width for plan in bolts})
     usable = " and ".join(length(design, width) for width in widths)
     seam = length(design, design.making.seam)
+    if not widths:
+        return f"Seam allowance {seam}, included in all cut sizes; fused shapes have none."
     return f"Usable width of fabric {usable}; seam allowance {seam}, included in all cut sizes; fused shapes have none."
 
 
 def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
     """Return how good a cutting plan is."""
+    if not plan.parcels:
+        return _bolt_line(pattern, plan)
+    said = [_bolt_line(pattern, plan)] if plan.is_off_the_bolt else []
+    return " ".join((parcels_line(pattern, plan), *said))
+
+
+def _bolt_line(pattern: Pattern, plan: ClothPlan) -> str:
     lengths = (plan.cut_length, plan.bought, plan.slack, plan.lower_bound, plan.hand_rule)
     cuts, bought, slack, least, plain = (length(pattern.design, value) for value in lengths)
     return (

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 
-from quarterturn.design import Design, KitContent, Kits, LongCut
+from quarterturn.design import Design, KitContent, Kits, LongCut, several
 from quarterturn.materials.kits import (
     KitCloth,
     PickLine,
@@ -20,6 +20,7 @@ from quarterturn.materials.kits import (
     pooled_lines,
 )
 from quarterturn.materials.parcels import plan_cloth
+from quarterturn.materials.shopping import show_bought
 from quarterturn.measure import MM, Length, aligned, buy_up, show_cloth, show_count
 from quarterturn.pieces import Bill, Purpose
 from quarterturn.proof import Pattern
@@ -85,8 +86,9 @@ def _cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
         ]
         if pieces:
             # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
+            # What lies on a designer's shelf goes into no kit.
             making = replace(design.making, borders=LongCut.CROSSWISE)
-            plan = partial(plan_cloth, fabric, making=making, units=design.units)
+            plan = partial(plan_cloth, replace(fabric, on_hand=()), making=making, units=design.units)
             yield kit_cloth(
                 pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
             )
@@ -141,6 +143,11 @@ def _sum(packing: Packing, cloth: KitCloth) -> Iterator[str]:
     design = packing.pattern.design
     show = partial(show_cloth, units=design.units)
     yield named(design, cloth.fabric)
+    if cloth.parcels:
+        name, more = cloth.parcel, several(cloth.parcel)
+        each, all_of_them = (show_count(n, name, more) for n in (cloth.parcels, cloth.parcels * cloth.kits))
+        yield f"  {each} for each kit, {all_of_them} in all, as they are bought"
+        return
     yield (
         f"  {show(cloth.each)} for each kit, {show(cloth.apart)} in all; cut together {show(cloth.pooled)}, "
         f"{show(cloth.saved)} less"
@@ -215,6 +222,10 @@ def _held(packing: Packing) -> Sequence[str]:
 
 def _held_row(packing: Packing, line: PickLine) -> tuple[str, ...]:
     design = packing.pattern.design
+    if any(each.fabric == line.fabric and each.parcels for each in packing.cloth):
+        name = line.name if line.count == 1 else several(line.name)
+        size = rectangle(design, line.length, line.width)
+        return f"({line.count})", line.label, f"{name}, {named(design, line.fabric)}", size
     if not packing.ready_cut:
         return (
             f"({line.count})",
@@ -232,7 +243,7 @@ def supply_list(packing: Packing) -> tuple[str, ...]:
     design = pattern.design
     held = {cloth.fabric for cloth in packing.cloth}
     missing = [
-        f"{show_cloth(plan.bought, design.units)} of {named(design, plan.fabric)}"
+        f"{show_bought(plan, design.units)} of {named(design, plan.fabric)}"
         for plan in pattern.materials.cloth
         if plan.fabric not in held
     ]

@@ -181,7 +181,7 @@ def _why_less(precut: Precut) -> str:
 
 
 def elsewhere(pattern: Pattern) -> Iterator[Fault]:
-    """Cut fat quarters and eighths of the other measure: metric shops sell 50 × 55 cm, others 18″ × 22″ (45.7 × 55.9)."""
+    """Cut fat quarters and eighths of the other measure: 50 × 55 cm, or 18″ × 22″, which is 45.7 × 55.9 cm."""
     design = pattern.design
     other = Units.INCH if design.units is Units.METRIC else Units.METRIC
     for fabric, plan in _plans(pattern):

@@ -44,7 +44,7 @@ def parcel_note(pattern: Pattern, fabric: Fabric, plan: ClothPlan) -> str:
     parcels = plan.parcels
     assert parcels, "the fabric is there in pieces"
     said = []
-    if stock := parcels.to_buy:
+    if (stock := parcels.to_buy) and stock.used:
         said.append(_sizes(pattern, fabric, stock))
     said += [_taken(stock) for stock in parcels.stocks if stock.on_hand]
     return "; ".join(said)

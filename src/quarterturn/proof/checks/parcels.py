@@ -143,11 +143,10 @@ def shelf_unused(pattern: Pattern) -> Iterator[Fault]:
         used = {layout.stock for layout in _layouts(plan)}
         for number, parcel in enumerate(fabric.on_hand):
             if f"{fabric.letter} on hand {number + 1}" not in used:
-                sentence = (
-                    f"None of the {show_count(parcel.count or 0, 'piece')} on hand of fabric {fabric.letter}, "
-                    f"{tell(parcel.width, pattern.design.units)} × {tell(parcel.height, pattern.design.units)}, is cut "
-                    f"into: {_why_unused(plan)}."
-                )
+                whole = "The piece" if parcel.count == 1 else f"None of the {parcel.count} pieces"
+                size = f"{tell(parcel.width, pattern.design.units)} × {tell(parcel.height, pattern.design.units)}"
+                cut = "is not cut into" if parcel.count == 1 else "is cut into"
+                sentence = f"{whole} of fabric {fabric.letter} on hand, {size}, {cut}: {_why_unused(plan)}."
                 remedy = "Keep them for another quilt and take them out of the file."
                 yield Fault(dotted("fabrics", fabric.letter, "on_hand", number), sentence, remedy)
 

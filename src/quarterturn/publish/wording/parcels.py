@@ -46,7 +46,7 @@ def parcel_note(pattern: Pattern, fabric: Fabric, plan: ClothPlan) -> str:
     said = []
     if (stock := parcels.to_buy) and stock.used:
         said.append(_sizes(pattern, fabric, stock))
-    said += [_taken(stock) for stock in parcels.stocks if stock.on_hand]
+    said += [_taken(stock) for stock in parcels.stocks if stock.on_hand and stock.used]
     return "; ".join(said)
 
 
@@ -74,7 +74,11 @@ def parcels_line(pattern: Pattern, plan: ClothPlan) -> str:
     """Return how good the plan of cloth in pieces is."""
     parcels = plan.parcels
     assert parcels, "the fabric is there in pieces"
-    said = [f"{_taken(stock)[:1].upper()}{_taken(stock)[1:]}." for stock in parcels.stocks if stock.on_hand]
+    said = [
+        f"{_taken(stock)[:1].upper()}{_taken(stock)[1:]}."
+        for stock in parcels.stocks
+        if stock.on_hand and stock.used
+    ]
     if not parcels.to_buy:
         return " ".join(said)
     bought = show_bought(plan, pattern.design.units)

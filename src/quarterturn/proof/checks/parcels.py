@@ -100,7 +100,10 @@ def layouts_fit(pattern: Pattern) -> Iterator[Fault]:
 
 
 def grain_kept(pattern: Pattern) -> Iterator[Fault]:
-    """Ask that pieces whose grain or print has a direction lie so on every piece of cloth."""
+    """Ask that pieces whose grain or print has a direction lie so on every piece of cloth.
+
+    Strips to be joined run across the cloth where the print has a direction, as they do off the bolt.
+    """
     listed = {piece.label: piece for piece in pattern.bill.pieces}
     for fabric, plan in _plans(pattern):
         for layout in _layouts(plan):
@@ -108,6 +111,12 @@ def grain_kept(pattern: Pattern) -> Iterator[Fault]:
                 each.piece
                 for each in _laid(layout)
                 if each.piece in listed and not _lies_well(each, listed[each.piece], fabric.direction)
+            } | {
+                each.piece
+                for each in _laid(layout)
+                if each.piece not in listed
+                and fabric.direction is not Direction.NONE
+                and each.width < each.height
             }
             for label in sorted(wrong):
                 sentence = (

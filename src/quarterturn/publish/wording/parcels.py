@@ -70,6 +70,14 @@ def _taken(stock: ParcelStock) -> str:
     return f"{stock.used} of {on_hand} {'is' if there == 1 else 'are'} used"
 
 
+def parcels_used(plan: ClothPlan | None) -> str:
+    """Return the pieces of cloth that are cut into, those on hand first; nothing where there are none."""
+    used = [stock for stock in (plan.parcels.stocks if plan and plan.parcels else ()) if stock.used]
+    return "; ".join(
+        f"({stock.used}) {plural(stock.used, stock.name, several(stock.name))}" for stock in used
+    )
+
+
 def parcels_line(pattern: Pattern, plan: ClothPlan) -> str:
     """Return how good the plan of cloth in pieces is."""
     parcels = plan.parcels

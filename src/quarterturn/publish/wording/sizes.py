@@ -24,13 +24,13 @@ from quarterturn.design import (
     PiecedBorder,
     SectionSet,
     StraightSet,
-    several,
 )
 from quarterturn.materials import ClothPlan, show_bought, show_money
 from quarterturn.measure import Length, show_cloth
 from quarterturn.pieces import Piece, Purpose
 from quarterturn.proof import Pattern, Proof, border_depths, unit_sizes
-from quarterturn.publish.wording.names import fabric_name, length, listed, plural, rectangle, sized
+from quarterturn.publish.wording.names import fabric_name, length, listed, rectangle, sized
+from quarterturn.publish.wording.parcels import parcels_used
 from quarterturn.publish.wording.requirements import thread_length
 from quarterturn.publish.wording.sections import sections_of
 
@@ -263,7 +263,7 @@ def _cost(pattern: Pattern) -> str:
 
 
 def _cuts(patterns: Sequence[Pattern], letter: str) -> Iterator[tuple[str, Say]]:
-    yield "Pieces of cloth", partial(_parcels, letter)
+    yield "Pieces of cloth", lambda p: parcels_used(_plan(letter, p))
     yield "Strips × WOF", partial(_strips, letter)
     yield "Lengths × WOF, for the backing", partial(_panels, letter)
     for name in _union(
@@ -285,15 +285,6 @@ def _strips(letter: str, pattern: Pattern) -> str:
     for group in plan.strips if plan else ():
         counts[group.height] = counts.get(group.height, 0) + group.strips
     return "; ".join(f"({count}) {length(pattern.design, height)}" for height, count in counts.items())
-
-
-def _parcels(letter: str, pattern: Pattern) -> str:
-    """Return the pieces of cloth that are cut into, those on hand first."""
-    plan = _plan(letter, pattern)
-    used = [stock for stock in (plan.parcels.stocks if plan and plan.parcels else ()) if stock.used]
-    return "; ".join(
-        f"({stock.used}) {plural(stock.used, stock.name, several(stock.name))}" for stock in used
-    )
 
 
 def _panels(letter: str, pattern: Pattern) -> str:

@@ -27,11 +27,12 @@ def with_layouts(words: str, change: str) -> Spoil:
         pattern = pattern_of(SOUND.replace(BRICK, f"{BRICK}\n{words}"))
         plans = []
         for plan in pattern.materials.cloth:
-            if plan.parcels:
-                first, *rest = plan.parcels.layouts
-                changed = CHANGES[change](first)
-                plan = replace(plan, parcels=replace(plan.parcels, layouts=(changed, *rest)))
-            plans.append(plan)
+            if not plan.parcels:
+                plans.append(plan)
+                continue
+            first, *rest = plan.parcels.layouts
+            layouts = (CHANGES[change](first), *rest)
+            plans.append(replace(plan, parcels=replace(plan.parcels, layouts=layouts)))
         return replace(pattern, materials=replace(pattern.materials, cloth=tuple(plans)))
 
     return spoiled

@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from quarterturn.design import PINKED, Direction, Fabric, Parcel, Precut, Severity, dotted, sides_of
 from quarterturn.materials import ClothPlan, ParcelLayout, plan_cloth
 from quarterturn.measure import Length, Units, show_count, show_length
-from quarterturn.pieces import Grain, Piece
+from quarterturn.pieces import Grain, Piece, Purpose
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.model import Pattern
 
@@ -226,7 +226,9 @@ def print_forbids(pattern: Pattern) -> Iterator[Fault]:
     for fabric, plan in _plans(pattern):
         if fabric.direction is Direction.NONE or not fabric.bought_as or not plan.parcels:
             continue
-        pieces = pattern.bill.of_fabric(fabric.letter)
+        # The grain of every piece follows from the print; the backing's alone does not.
+        listed = pattern.bill.of_fabric(fabric.letter)
+        pieces = [p if p.purpose is Purpose.BACKING else replace(p, grain=Grain.ANY) for p in listed]
         plain = replace(fabric, direction=Direction.NONE, upright=False)
         found = plan_cloth(plain, pieces, pattern.design.making, pattern.design.units)
         gained = [label for label in plan.unplaced if label not in found.unplaced]

@@ -120,9 +120,8 @@ def strip_marks(
     if not group.crosscuts:
         yield box(left, top, whole, height, cloth(colour, OUTLINE))
         text = f"{group.label}, whole"
-        yield caption(
-            complex(left + whole / 2, top + height / 2), text, _fit(height, whole, text), colour=ink
-        )
+        if (size := _fit(height, whole, text)) >= SMALLEST:
+            yield caption(complex(left + whole / 2, top + height / 2), text, size, colour=ink)
         return
     yield from hatched(left, top, whole, height)
     for cut in group.crosscuts:

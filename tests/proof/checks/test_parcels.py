@@ -6,8 +6,9 @@ from dataclasses import replace
 
 import pytest
 
+from quarterturn.design import Severity
 from quarterturn.materials import ParcelLayout
-from quarterturn.proof import Pattern
+from quarterturn.proof import Pattern, check_pattern
 from tests.proof.checks.sound import SOUND, Spoil, found, making, text
 from tests.samples import pattern_of
 
@@ -56,6 +57,7 @@ def taken_twice(layout: ParcelLayout) -> ParcelLayout:
 
 CHANGES = {"more": one_strip_more, "turned": turned, "twice": taken_twice}
 
+STRIP = 'bought_as = "2 1/2 inch strip"'
 SHELF = "on_hand = [{ width = '41\"', height = '31\"', count = 2 }]"
 FAT = 'bought_as = "fat quarter"'
 ONE_WAY = 'direction = "one-way"'
@@ -98,3 +100,23 @@ def test_fires(code: str) -> None:
 @pytest.mark.parametrize("code", PASSES)
 def test_passes(code: str) -> None:
     assert found(code, PASSES[code]()) == []
+
+
+UNPLACED = [
+    (
+        "a binding wider than the strips",
+        text((BINDING[0], BINDING[0] + "\nwidth = '2 3/4\"'"), (BRICK, f"{BRICK}\n{STRIP}")),
+    ),
+    ("a backing from fat quarters", text((SAND, f"{SAND}\n{FAT}"))),
+    (
+        "squares larger than the pieces",
+        text((SAND, f"{SAND}\nbought_as = {{ width = '9\"', height = '9\"' }}")),
+    ),
+]
+
+
+@pytest.mark.parametrize("spoil", [spoil for _, spoil in UNPLACED], ids=[name for name, _ in UNPLACED])
+def test_what_no_piece_holds_is_told_once_with_a_remedy_and_nothing_else_stops(spoil: Spoil) -> None:
+    stops = [each for each in check_pattern(spoil()) if each.severity is Severity.STOPS]
+    assert {each.code for each in stops} == {"piece-unplaced"}
+    assert all("off the bolt" in each.remedy for each in stops)

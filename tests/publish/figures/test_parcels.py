@@ -21,7 +21,7 @@ from tests.samples import pattern_of
 BRICK = 'colour = "#9c4a35"'
 WAYS = [
     'bought_as = "fat quarter"',
-    'bought_as = "2 1/2 inch strip"',
+    'bought_as = { name = "2 1/2 inch strip", height = \'2 3/4"\' }',
     "on_hand = [{ width = '9\"', height = '17\"', count = 2 }]\nbought_as = \"fat eighth\"",
     "bought_as = { width = '60\"', height = '8\"' }",
     "on_hand = [{ width = '21\"', height = '9\"', count = 2 }]",
@@ -58,7 +58,7 @@ def test_each_layout_is_drawn_once_with_its_count() -> None:
     pattern = brick(WAYS[0], "inch")
     plan = pattern.materials.plan("C")
     assert plan.parcels
-    said = [cell.caption for cell in cut_list(pattern).figure.cells]
+    said = [cell.text for cell in cut_list(pattern).figure.cells]
     assert len(said) == len(plan.parcels.layouts) == len(set(plan.parcels.layouts))
     for layout, words in zip(plan.parcels.layouts, said, strict=True):
         assert f"cut ({layout.count}) fat quarter" in words

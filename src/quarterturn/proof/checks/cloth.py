@@ -160,6 +160,12 @@ def strip_length(plan: ClothPlan, run: JoinedRun) -> Length:
     return min((*whole, *apart), default=Length(0))
 
 
+def _is_unplaced(pattern: Pattern, purpose: Purpose) -> bool:
+    """Tell whether no cloth holds a piece of a purpose, of which another check tells."""
+    unplaced = {label for plan in pattern.materials.cloth for label in plan.unplaced}
+    return any(p.purpose is purpose and p.label in unplaced for p in pattern.bill.pieces)
+
+
 def binding_run(pattern: Pattern) -> Iterator[Fault]:
     """Recalculate the binding: the perimeter and its extra, from strips that each join shortens."""
     design, units = pattern.design, pattern.design.units
@@ -171,6 +177,8 @@ def binding_run(pattern: Pattern) -> Iterator[Fault]:
         for run in plan.runs
         if plan.fabric == design.binding_fabric and run.height == design.binding_width
     ]
+    if not runs and _is_unplaced(pattern, Purpose.BINDING):
+        return
     found = max(runs, default=Length(0)) if design.binding_kind is BindingKind.STRAIGHT else _bias(pattern)
     if found < want or pattern.materials.binding_run < want:
         sentence = (
@@ -213,7 +221,7 @@ def backing(pattern: Pattern) -> Iterator[Fault]:
     over = 2 * design.making.overage
     width, height = (side + over for side in finished_size(design))
     panels = [(plan, group) for plan in pattern.materials.cloth for group in plan.panels]
-    if not panels:
+    if not panels and not _is_unplaced(pattern, Purpose.BACKING):
         yield Fault("backing.fabric", "No backing is cut.", REBUILD)
     for plan, group in panels:
         across = group.panels * plan.usable_width - 2 * group.seam * (group.panels - 1)

@@ -128,7 +128,7 @@ def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
     if not plan.parcels:
         return _bolt_line(pattern, plan)
     said = [_bolt_line(pattern, plan)] if plan.is_off_the_bolt else []
-    return " ".join((parcels_line(pattern, plan), *said))
+    return " ".join(filter(None, (parcels_line(pattern, plan), *said)))
 
 
 def _bolt_line(pattern: Pattern, plan: ClothPlan) -> str:

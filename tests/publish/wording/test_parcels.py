@@ -49,6 +49,13 @@ def test_the_list_counts_pieces_and_says_their_size() -> None:
     assert need.note == 'sold as 18" × 22"; 21" × 18" each without selvage, 20" × 17" squared up'
 
 
+def test_a_metric_pattern_states_the_size_of_both_kinds_of_fat_quarter() -> None:
+    """Trade check 40: 50 × 55 cm beside 45.7 × 55.9 cm."""
+    metric = pattern_of(SOUND.replace(BRICK, f"{BRICK}\n{FAT}").replace('units = "inch"', 'units = "metric"'))
+    note = cloth_needs(metric)[-1].note
+    assert note.startswith("sold as 50 cm × 55 cm by the metre, 45.7 cm × 55.9 cm by the yard; ")
+
+
 def test_what_is_taken_from_the_shelf_is_said() -> None:
     need = cloth_needs(brick(SHELF))[-1]
     assert need.amount == "nothing"

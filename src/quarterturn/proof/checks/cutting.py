@@ -142,7 +142,7 @@ def _cloth_of(plan: ClothPlan, units: Units) -> str:
         f"{tell(each.usable_width, units)} × {tell(each.usable_height, units)}"
         for each in plan.parcels.stocks
     )
-    return f"in pieces of {' and '.join(dict.fromkeys(sizes))} squared up"
+    return f"in pieces of {' and '.join(dict.fromkeys(sizes))} at most"
 
 
 def _other_cloth(pattern: Pattern, piece: Piece, plan: ClothPlan) -> str:

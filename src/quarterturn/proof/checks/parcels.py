@@ -163,7 +163,7 @@ def shelf_unused(pattern: Pattern) -> Iterator[Fault]:
 def _why_unused(plan: ClothPlan) -> str:
     if plan.parcels and plan.parcels.to_buy and plan.parcels.bought:
         return "no fewer would have to be bought"
-    return "they would save no cloth" if plan.is_off_the_bolt else "other pieces hold everything"
+    return "that would save no cloth" if plan.is_off_the_bolt else "other pieces hold everything"
 
 
 def overstated(pattern: Pattern) -> Iterator[Fault]:

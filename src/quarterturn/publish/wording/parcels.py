@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import Fabric, Parcel, several, stated_sides
+from quarterturn.design import Fabric, Parcel, Precut, several, stated_sides
 from quarterturn.materials import ClothPlan, ParcelLayout, ParcelPlan, ParcelStock, show_bought
-from quarterturn.measure import show_count
+from quarterturn.measure import Units, show_count
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, listed, named, plural, rectangle
@@ -56,11 +56,21 @@ def _sizes(pattern: Pattern, fabric: Fabric, stock: ParcelStock) -> str:
     true = rectangle(design, stock.width, stock.height)
     precut = fabric.bought_as.precut if fabric.bought_as else None
     stated = stated_sides(precut, design.units) if precut else None
-    sold = f"sold as {rectangle(design, stated[1], stated[0])}; " if stated else ""
+    sold = (
+        f"sold as {rectangle(design, stated[1], stated[0])}{_elsewhere(pattern, precut)}; " if stated else ""
+    )
     squared = rectangle(design, stock.usable_width, stock.usable_height)
     if (stock.usable_width, stock.usable_height) == (stock.width, stock.height):
         return f"{sold}{true} each"
     return f"{sold}{true} each without selvage, {squared} squared up"
+
+
+def _elsewhere(pattern: Pattern, precut: Precut | None) -> str:
+    """Return in metric patterns by which size shops call a precut that sell cloth by the yard (trade check 40)."""
+    stated = stated_sides(precut, Units.INCH) if precut else None
+    if stated is None or pattern.design.units is Units.INCH:
+        return ""
+    return f" by the metre, {rectangle(pattern.design, stated[1], stated[0])} by the yard"
 
 
 def _taken(stock: ParcelStock) -> str:

@@ -112,6 +112,12 @@ def size_name(width: Length, height: Length, units: Units) -> str:
     return f"piece of {show_length(width, units)} × {show_length(height, units)}"
 
 
+def counted(count: int, name: str) -> str:
+    """Print so many pieces: `1 fat quarter`, `6 fat quarters`, and `(9) 10" squares`, which no-one can misread."""
+    called = name if count == 1 else several(name)
+    return f"({count:,}) {called}" if name[:1].isdigit() else f"{count:,} {called}"
+
+
 def several(name: str) -> str:
     """Return the plural of what a piece is called: fat quarters, pieces of 21" × 17½"."""
     noun, of, size = name.partition(" of ")

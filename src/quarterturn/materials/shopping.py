@@ -6,9 +6,9 @@ import math
 from collections.abc import Iterator
 from fractions import Fraction
 
-from quarterturn.design import Design, several
+from quarterturn.design import Design, counted
 from quarterturn.materials.model import ClothPlan, ShoppingLine, StitchSum, WebPlan
-from quarterturn.measure import MM, YARD, Length, Units, show_cloth, show_count
+from quarterturn.measure import MM, YARD, Length, Units, show_cloth
 
 METRE: Length = 1000 * MM
 
@@ -48,7 +48,7 @@ def shopping_list(
 def show_bought(plan: ClothPlan, units: Units) -> str:
     """Print what is bought of a fabric: `1¼ yards`, `6 fat quarters`, or nothing."""
     if (parcel := _pieces_to_buy(plan)) and plan.parcels:
-        return show_count(plan.parcels.bought, parcel, several(parcel)) if plan.parcels.bought else "nothing"
+        return counted(plan.parcels.bought, parcel) if plan.parcels.bought else "nothing"
     return show_cloth(plan.bought, units) if plan.bought or not plan.parcels else "nothing"
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from functools import partial
 
-from quarterturn.design import several
+from quarterturn.design import counted
 from quarterturn.materials.model import (
     ClothPlan,
     Crosscut,
@@ -21,7 +21,7 @@ from quarterturn.materials.model import (
     WebRows,
 )
 from quarterturn.materials.shopping import show_bought, show_money
-from quarterturn.measure import Length, Units, aligned, show_cloth, show_count, show_plain
+from quarterturn.measure import Length, Units, aligned, show_cloth, show_plain
 
 _CLOTH_HEAD = ("fabric", "bought", "cut", "slack", "lower bound", "gap", "hand rule", "width")
 _STRIP_HEAD = ("strips", "label", "height", "used", "cut into")
@@ -178,7 +178,7 @@ def _shopping(line: ShoppingLine, units: Units) -> tuple[str, ...]:
 def _bought(line: ShoppingLine, units: Units) -> str:
     """Print a length in yards or metres, but for batting, which is bought by its size."""
     if line.count is not None:
-        return show_count(line.count, line.piece, several(line.piece))
+        return counted(line.count, line.piece)
     if line.length is None or line.key == "batting":
         return _shown(line.length, units)
     return show_cloth(line.length, units)

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 
-from quarterturn.design import Design, KitContent, Kits, LongCut, several
+from quarterturn.design import Design, KitContent, Kits, LongCut, counted, several
 from quarterturn.materials.kits import (
     KitCloth,
     PickLine,
@@ -144,8 +144,7 @@ def _sum(packing: Packing, cloth: KitCloth) -> Iterator[str]:
     show = partial(show_cloth, units=design.units)
     yield named(design, cloth.fabric)
     if cloth.parcels:
-        name, more = cloth.parcel, several(cloth.parcel)
-        each, all_of_them = (show_count(n, name, more) for n in (cloth.parcels, cloth.parcels * cloth.kits))
+        each, all_of_them = (counted(n, cloth.parcel) for n in (cloth.parcels, cloth.parcels * cloth.kits))
         yield f"  {each} for each kit, {all_of_them} in all, as they are bought"
         return
     yield (

@@ -6,9 +6,9 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from quarterturn.design import PINKED, Direction, Fabric, Parcel, Precut, Severity, dotted, sides_of
+from quarterturn.design import PINKED, Direction, Fabric, Parcel, Precut, Severity, counted, dotted, sides_of
 from quarterturn.materials import ClothPlan, ParcelLayout, plan_cloth
-from quarterturn.measure import Length, Units, show_count, show_length
+from quarterturn.measure import Length, Units, show_length
 from quarterturn.pieces import Grain, Piece, Purpose
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.model import Pattern
@@ -218,7 +218,7 @@ def _worse(pattern: Pattern, fabric: Fabric, plan: ClothPlan, name: str) -> str:
         return f"cannot give {' and '.join(lost)}"
     if not (found.parcels and plan.parcels) or found.parcels.bought <= plan.parcels.bought:
         return ""
-    return f"takes {show_count(found.parcels.bought, name)} instead of {plan.parcels.bought}"
+    return f"takes {counted(found.parcels.bought, name)} instead of {plan.parcels.bought}"
 
 
 def print_forbids(pattern: Pattern) -> Iterator[Fault]:

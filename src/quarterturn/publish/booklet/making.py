@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from quarterturn.design import GROUND, HALF_MARK, code_of_unit
 from quarterturn.materials import ClothPlan
+from quarterturn.measure import Units
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
 from quarterturn.publish.booklet.finishing_units import finishing_entry, is_told_in_full
@@ -64,8 +65,8 @@ from quarterturn.steps import (
     Trim,
 )
 
-LAYOUTS = 3
-"""Of pieces of cloth, drawn side by side."""
+LAYOUTS = {Units.INCH: 3, Units.METRIC: 2}
+"""Of pieces of cloth, drawn side by side: metric measures take more room."""
 
 
 def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
@@ -112,7 +113,7 @@ def _cut_list(pattern: Pattern, plan: ClothPlan, lines: tuple[CutLine, ...], wid
             Cell(parcel_figure(pattern, plan, layouts[0], width * 0.5), layout_line(plan, layouts[0])),
         )
         return CutList(title, fabric.colour, lines, Figure(what, cells), told)
-    columns = 2 if plan.is_off_the_bolt else min(LAYOUTS, len(layouts))
+    columns = 2 if plan.is_off_the_bolt else min(LAYOUTS[pattern.design.units], len(layouts))
     each = (width - 4 * (columns - 1)) / columns - 2
     cells = tuple(Cell(parcel_figure(pattern, plan, one, each), layout_line(plan, one)) for one in layouts)
     figure = Figure(what, (*(bolt if plan.is_off_the_bolt else ()), *cells), columns=columns)

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import Fabric, Parcel, Precut, several, stated_sides
+from quarterturn.design import Fabric, Parcel, Precut, counted, several, stated_sides
 from quarterturn.materials import ClothPlan, ParcelLayout, ParcelPlan, ParcelStock, show_bought
-from quarterturn.measure import Units, show_count
+from quarterturn.measure import Units
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, listed, named, plural, rectangle
@@ -76,7 +76,7 @@ def _elsewhere(pattern: Pattern, precut: Precut | None) -> str:
 def _taken(stock: ParcelStock) -> str:
     """Tell how many of the pieces on hand are used."""
     there = stock.there or 0
-    on_hand = f"{show_count(there, stock.name, several(stock.name))} on hand"
+    on_hand = f"{counted(there, stock.name)} on hand"
     return f"{stock.used} of {on_hand} {'is' if there == 1 else 'are'} used"
 
 

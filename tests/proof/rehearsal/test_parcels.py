@@ -70,8 +70,8 @@ def test_a_fault_in_squaring_up_is_caught(change: Callable[[Step], Step | None])
     "change",
     [
         lambda step: None,
-        lambda step: replace(step, action=CutParcels("B", step.action.upright)),  # type: ignore[union-attr]
-        lambda step: replace(step, action=replace(step.action, upright=not step.action.upright)),  # type: ignore
+        lambda step: replace(step, action=CutParcels("B", step.action.upright)),
+        lambda step: replace(step, action=replace(step.action, upright=not step.action.upright)),
         lambda step: with_first(step, height=step.makes[0].height + 12),
         lambda step: with_first(step, width=step.makes[0].width - 1),
         lambda step: with_first(step, count=step.makes[0].count + 50),

@@ -51,15 +51,15 @@ def parcel_note(pattern: Pattern, fabric: Fabric, plan: ClothPlan) -> str:
 
 
 def _sizes(pattern: Pattern, fabric: Fabric, stock: ParcelStock) -> str:
-    """Return the size by which a piece is sold, if it has one, and what of it is counted on."""
+    """Return the size by which a piece is sold, if it has one, and what of it is counted on, short side first."""
     design = pattern.design
-    true = rectangle(design, stock.width, stock.height)
+    true = rectangle(design, *sorted((stock.width, stock.height)))
     precut = fabric.bought_as.precut if fabric.bought_as else None
     stated = stated_sides(precut, design.units) if precut else None
     sold = (
         f"sold as {rectangle(design, stated[1], stated[0])}{_elsewhere(pattern, precut)}; " if stated else ""
     )
-    squared = rectangle(design, stock.usable_width, stock.usable_height)
+    squared = rectangle(design, *sorted((stock.usable_width, stock.usable_height)))
     if (stock.usable_width, stock.usable_height) == (stock.width, stock.height):
         return f"{sold}{true} each"
     return f"{sold}{true} each without selvage, {squared} squared up"
@@ -76,8 +76,8 @@ def _elsewhere(pattern: Pattern, precut: Precut | None) -> str:
 def _taken(stock: ParcelStock) -> str:
     """Tell how many of the pieces on hand are used."""
     there = stock.there or 0
-    on_hand = f"{counted(there, stock.name)} on hand"
-    return f"{stock.used} of {on_hand} {'is' if there == 1 else 'are'} used"
+    share = "" if stock.used == there else f"{stock.used} of "
+    return f"{share}{counted(there, stock.name)} on hand {'is' if there == 1 else 'are'} used"
 
 
 def parcels_used(plan: ClothPlan | None) -> str:

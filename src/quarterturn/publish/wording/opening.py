@@ -23,7 +23,8 @@ from quarterturn.design import (
 from quarterturn.measure import Units, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
-from quarterturn.publish.wording.parcels import parcel_advice
+from quarterturn.publish.wording.parcels import PARCELS_EXPLAINED, parcel_advice
+from quarterturn.publish.wording.requirements import plans_explained
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
 
 TECHNIQUE = "Curves without curved piecing: fuse, stitch, cut."
@@ -156,19 +157,14 @@ def abbreviations(printed: Sequence[str], units: Units) -> tuple[tuple[str, str]
 
 def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
     """Return what goes before the cutting lists."""
-    advice: tuple[str, ...] = (
+    borders = "Border lengths are calculated; you may leave the borders uncut until your top is measured."
+    has_parcels = any(plan.parcels for plan in pattern.materials.cloth)
+    return (
         "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
         "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
-    )
-    if any(plan.parcels for plan in pattern.materials.cloth):
-        advice += (
-            "A letter with p is a piece of cloth; it is drawn as it lies to be cut, and cut from the top down.",
-        )
-    if not pattern.design.borders:
-        return advice
-    return (
-        *advice,
-        "Border lengths are calculated; you may leave the borders uncut until your top is measured.",
+        *((borders,) if pattern.design.borders else ()),
+        plans_explained(),
+        *((PARCELS_EXPLAINED,) if has_parcels else ()),
     )
 
 

@@ -12,6 +12,12 @@ from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, listed, named, plural, rectangle
 from quarterturn.steps import CutParcels, Product, SquareParcels, Step
 
+PARCELS_EXPLAINED = (
+    "A letter with p is a piece of cloth; it is drawn as it lies to be cut, and cut from the top down. How few do "
+    "holds for all plans that cut each piece into strips one way, and the strips across, with the same strips joined."
+)
+"""What the lines below plans of cloth in pieces rest on."""
+
 
 def parcels_of(pattern: Pattern) -> Iterator[Parcel]:
     """Return every piece of cloth that a design states, in the order of its fabrics."""
@@ -100,7 +106,7 @@ def parcels_line(pattern: Pattern, plan: ClothPlan) -> str:
     if not parcels.to_buy:
         return " ".join(said)
     bought = show_bought(plan, pattern.design.units)
-    return " ".join((f"{_bound(bought, parcels)} {_meant(plan)}".strip(), *said))
+    return " ".join((_bound(bought, parcels), *said))
 
 
 def _bound(bought: str, parcels: ParcelPlan) -> str:
@@ -109,13 +115,6 @@ def _bound(bought: str, parcels: ParcelPlan) -> str:
     gap = parcels.bought - parcels.bound
     least = f"{bought[:1].upper()}{bought[1:]}; no plan needs fewer than {parcels.bound}"
     return f"{least}." if not gap else f"{least}, a gap of {gap}."
-
-
-def _meant(plan: ClothPlan) -> str:
-    if not (plan.parcels and plan.parcels.bought):
-        return ""
-    same = "with the same strips joined and " if plan.runs else ""
-    return f"That is {same}each piece cut into strips one way, and the strips across."
 
 
 def layout_line(plan: ClothPlan, layout: ParcelLayout) -> str:

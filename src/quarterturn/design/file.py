@@ -15,6 +15,15 @@ from quarterturn.design.file_recipes import ColourwayTable, Measure, OutlineTabl
 from quarterturn.design.selling_tables import ClassTable, KitsTable, MoneyTable, NotionTable
 
 
+class PinnedTable(BaseModel):
+    """Strips that the designer has decided on."""
+
+    model_config = table(("height",))
+    height: Measure | None = Field(None, description="The height of the strips.")
+    count: int | None = Field(None, description="So many of them, if not as many as the pieces need.")
+    pieces: list[str] | None = Field(None, description="Labels of the pieces that they are cut into.")
+
+
 class FabricTable(BaseModel):
     """A fabric. The key is the letter that the booklet prints, one or two capitals."""
 
@@ -38,6 +47,12 @@ class FabricTable(BaseModel):
     )
     shrink_across: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
         None, description="Percent of its width that it loses when it is washed before it is cut."
+    )
+    strips: list[PinnedTable] | None = Field(
+        None, description="Strips that you have decided on: the others are planned around them."
+    )
+    strip_heights: list[Measure] | None = Field(
+        None, description="The heights that its strips may have, if not any."
     )
 
 
@@ -224,6 +239,10 @@ class MakingTable(BaseModel):
     borders: Literal["cheapest", "lengthwise", "crosswise"] | None = Field(
         None, description="How borders longer than the cloth is wide are cut."
     )
+    joins: Literal["cheapest", "straight", "diagonal"] | None = Field(
+        None, description="How strips are joined for borders longer than the cloth is wide."
+    )
+    layers: int | None = Field(None, description="Layers of cloth cut at once with a rotary cutter, at most.")
     stitch: StitchTable | None = Field(None, description="The edge stitch.")
 
 

@@ -6,7 +6,16 @@ from typing import TYPE_CHECKING
 
 from quarterturn.design import limits
 from quarterturn.design.defaults import default_making
-from quarterturn.design.model import EdgeStitch, EdgeStitchKind, House, LongCut, Making, Paper, Pressing
+from quarterturn.design.model import (
+    EdgeStitch,
+    EdgeStitchKind,
+    House,
+    Joins,
+    LongCut,
+    Making,
+    Paper,
+    Pressing,
+)
 from quarterturn.design.needle import read_needle
 from quarterturn.design.notes import Notes
 from quarterturn.design.words import read_text
@@ -46,6 +55,8 @@ def read_making(table: MakingTable | None, notes: Notes) -> Making:
         pressing=Pressing(table.pressing) if table.pressing else default.pressing,
         stitch=_stitch(table.stitch, default.stitch, notes),
         borders=LongCut(table.borders) if table.borders else default.borders,
+        joins=Joins(table.joins) if table.joins else default.joins,
+        layers=read_count(table.layers, "making.layers", default.layers, limits.MOST_CUT_LAYERS, notes),
     )
     _check_web(making, notes)
     return making

@@ -12,7 +12,9 @@ from quarterturn.materials.model import (
     JoinMethod,
     Materials,
     PanelGroup,
+    RunEnd,
     ShoppingLine,
+    Split,
     StitchSum,
     StripGroup,
     WebPlan,
@@ -20,16 +22,22 @@ from quarterturn.materials.model import (
 )
 from quarterturn.materials.plan import plan_curves, plan_materials
 from quarterturn.materials.shopping import show_money
+from quarterturn.materials.strips import EFFORT, QUICK, Effort
 from quarterturn.materials.text import gap_percent, materials_text
 
 __all__ = [
+    "EFFORT",
+    "QUICK",
     "ClothPlan",
     "Crosscut",
+    "Effort",
     "JoinMethod",
     "JoinedRun",
     "Materials",
     "PanelGroup",
+    "RunEnd",
     "ShoppingLine",
+    "Split",
     "StitchSum",
     "StripGroup",
     "WebPlan",

@@ -86,7 +86,7 @@ def _cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
         if pieces:
             # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
             making = replace(design.making, borders=LongCut.CROSSWISE)
-            plan = partial(plan_cloth, fabric, making=making, units=design.units)
+            plan = partial(plan_cloth, fabric, making=making, units=design.units, plain=True)
             yield kit_cloth(
                 pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
             )

@@ -10,6 +10,7 @@ from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, s
 from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.drafting import called, draft_of, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
+from quarterturn.proof.checks.joining import sewn_end_to_end
 from quarterturn.proof.checks.sizing import finished_size, to_cut
 from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
@@ -149,7 +150,7 @@ def binding_run(pattern: Pattern) -> Iterator[Fault]:
     width, height = finished_size(design)
     want = 2 * (width + height) + design.making.binding_extra
     runs = [
-        run.strips * plan.usable_width - (run.strips - 1) * run.loss
+        sewn_end_to_end(plan, run)[1]
         for plan in pattern.materials.cloth
         for run in plan.runs
         if plan.fabric == design.binding_fabric and run.height == design.binding_width

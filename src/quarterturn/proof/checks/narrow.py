@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from quarterturn.design import Severity, dotted
-from quarterturn.materials import ClothPlan, Crosscut
+from quarterturn.materials import ClothPlan, Crosscut, StripGroup
 from quarterturn.measure import Length, Units, inches, mm
 from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.fault import Fault, check, tell
@@ -59,10 +59,10 @@ def _lost_pieces(plan: ClothPlan, narrow: Length) -> Counter[str]:
     rooms: list[_Room] = []
     homeless: list[Crosscut] = []
     for group, width in plan.groups:
-        if not group.crosscuts:
+        if not group.pieces:
             continue
         there = narrow - (plan.usable_width - width)
-        used, over = _kept(group.crosscuts, there)
+        used, over = _kept(group, there)
         if not group.rest:
             rooms += [_Room(there - used, group.height) for _ in range(group.strips)]
         homeless += over * group.strips
@@ -73,15 +73,18 @@ def _lost_pieces(plan: ClothPlan, narrow: Length) -> Counter[str]:
     return lost
 
 
-def _kept(crosscuts: tuple[Crosscut, ...], narrow: Length) -> tuple[Length, list[Crosscut]]:
-    """Cut a strip in order; return the length used, and what does not fit."""
+def _kept(group: StripGroup, narrow: Length) -> tuple[Length, list[Crosscut]]:
+    """Cut a strip in order; return the length used, and the pieces that do not fit."""
     used, over = Length(0), list[Crosscut]()
-    for cut in crosscuts:
-        for _ in range(cut.count):
-            if used + cut.along <= narrow:
-                used += cut.along
-            else:
-                over.append(cut)
+    segments = [(cut.along, [replace(cut, count=1)]) for cut in group.crosscuts for _ in range(cut.count)]
+    for split in group.splits:
+        pieces = [replace(cut, count=1) for cut in split.crosscuts for _ in range(cut.count)]
+        segments += [(split.along, pieces)] * split.count
+    for along, pieces in segments:
+        if used + along <= narrow:
+            used += along
+        else:
+            over += pieces
     return used, over
 
 
@@ -97,7 +100,9 @@ def _short_runs(pattern: Pattern, plan: ClothPlan, narrow: Length) -> list[str]:
     """Name the joined strips that are too short for what is cut from them, or for the binding."""
     units, short = pattern.design.units, list[str]()
     for run in plan.runs:
-        length = run.strips * narrow - (run.strips - 1) * run.loss
+        narrower = plan.usable_width - narrow
+        ends = sum((end.strips * (end.length - narrower) for end in run.ends), Length(0))
+        length = run.strips * narrow + ends - run.joins * run.loss
         cut = sum((cut.along * cut.count for cut in run.crosscuts), Length(0))
         need = cut or pattern.materials.binding_run
         if length < need:

@@ -34,6 +34,7 @@ DOINGS: Mapping[type, Doing] = {
     s.CutStrips: cutting.cut_strips,
     s.CutPanels: cutting.cut_panels,
     s.Subcut: cutting.subcut,
+    s.CutSegments: cutting.cut_segments,
     s.CutRest: cutting.cut_rest,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,

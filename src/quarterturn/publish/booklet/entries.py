@@ -8,7 +8,7 @@ from typing import TypeAlias
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.model import CutLine, Entry
 from quarterturn.publish.wording import Wording, tell
-from quarterturn.steps import Step, Subcut
+from quarterturn.steps import CutSegments, Step, Subcut
 
 Told: TypeAlias = list[tuple[Step, Wording]]
 """Steps that are told alike, in their order, with their words."""
@@ -66,7 +66,7 @@ def cut_lines(steps: Iterable[Step], pattern: Pattern, first: int) -> tuple[CutL
 def _with_their_subcuts(steps: Iterable[Step]) -> Iterator[list[Step]]:
     group: list[Step] = []
     for step in steps:
-        if group and not isinstance(step.action, Subcut):
+        if group and not isinstance(step.action, Subcut | CutSegments):
             yield group
             group = []
         group.append(step)

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from quarterturn.design import Fabric
-from quarterturn.materials import ClothPlan, StitchSum
+from quarterturn.materials import ClothPlan, JoinMethod, StitchSum
 from quarterturn.materials.thread import bobbins_to_wind
 from quarterturn.measure import MM, Units, inches, show_cloth, show_count
 from quarterturn.pieces import Purpose
@@ -119,12 +119,33 @@ def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
     """Return how good a cutting plan is."""
     lengths = (plan.cut_length, plan.bought, plan.slack, plan.lower_bound, plan.hand_rule)
     cuts, bought, slack, least, plain = (length(pattern.design, value) for value in lengths)
+    split = any(group.splits for group, _ in plan.groups)
+    rows = "pieces below one another where they fit" if split else "pieces side by side in one row to a strip"
+    pinned = "" if plan.unpinned is None else "the strips that are decided on, "
     return (
-        f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. With the same "
-        f"strips joined, the same lengths cut off and pieces side by side in one row to a strip, no plan can need less "
+        f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. With {pinned}the same "
+        f"strips joined, the same lengths cut off and {rows}, no plan can need less "
         f"than {least}; each kind of piece in strips of its own would need {plain}."
-        f"{_other_way(pattern, plan)}{_tight(pattern, plan)}"
+        f"{_other_way(pattern, plan)}{_other_join(pattern, plan)}{_unpinned(pattern, plan)}{_tight(pattern, plan)}"
     )
+
+
+def _other_join(pattern: Pattern, plan: ClothPlan) -> str:
+    """State how long pieces are joined, and what the other way would take."""
+    if plan.other_join is None:
+        return ""
+    other = length(pattern.design, plan.other_join)
+    straight = any(run.crosscuts and run.method is JoinMethod.STRAIGHT for run in plan.runs)
+    way, else_ = ("straight", "on the diagonal") if straight else ("on the diagonal", "straight")
+    return f" Their joins are {way}; {else_}, they would need {other} bought."
+
+
+def _unpinned(pattern: Pattern, plan: ClothPlan) -> str:
+    """State what the strips that the designer has decided on cost."""
+    if plan.unpinned is None:
+        return ""
+    other = length(pattern.design, plan.unpinned)
+    return f" Some strips are cut as the designer has decided; without that, {other} would be bought."
 
 
 def _other_way(pattern: Pattern, plan: ClothPlan) -> str:
@@ -139,7 +160,7 @@ def _other_way(pattern: Pattern, plan: ClothPlan) -> str:
 
 def _tight(pattern: Pattern, plan: ClothPlan) -> str:
     """Warn of strips that are filled to their end."""
-    strips = [(g, width - g.used) for g, width in plan.groups if g.crosscuts and width - g.used < TIGHT]
+    strips = [(g, width - g.used) for g, width in plan.groups if g.pieces and width - g.used < TIGHT]
     if not strips:
         return ""
     names = listed([f"{g.label} ({length(pattern.design, left)} left)" for g, left in strips])

@@ -41,6 +41,7 @@ TELLERS: Mapping[type, Teller] = {
     steps.CutStrips: cutting.tell_cut_strips,
     steps.Subcut: cutting.tell_subcut,
     steps.JoinEnds: cutting.tell_join_ends,
+    steps.CutSegments: cutting.tell_cut_segments,
     steps.CutRest: cutting.tell_cut_rest,
     steps.CutPanels: cutting.tell_cut_panels,
     steps.SetAside: tell_set_aside,

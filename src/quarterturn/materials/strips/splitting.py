@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
+from fractions import Fraction
 from functools import partial
 from typing import TYPE_CHECKING, TypeAlias
 
@@ -32,7 +33,7 @@ from quarterturn.materials.strips.planning import (
     least_sum,
     pattern_order,
 )
-from quarterturn.materials.strips.pricing import Priced, lots_of
+from quarterturn.materials.strips.pricing import FINE, Priced, lots_of
 from quarterturn.measure import Length
 
 if TYPE_CHECKING:
@@ -45,7 +46,10 @@ if TYPE_CHECKING:
 MOST_CELLS = 60_000
 """Heights that a strip can have times steps of its length: with more, no strip is split."""
 
-ROUNDS, DEEPER = 25, 2
+MOST_REFILLED = 3
+"""Heights for which a strip that holds too many of a kind is filled again."""
+
+ROUNDS, DEEPER = 12, 1
 """Of generating patterns, at most: at first, and at each depth of the dive."""
 
 
@@ -62,7 +66,7 @@ def split_strips(
         return plan
     ordered = sorted(kinds, key=lambda kind: (kind.positions, kind.label))
     job = job_of(ordered, usable)
-    if len(_stack_heights(job)) * job.width > MOST_CELLS:
+    if len(_stack_heights(job, job.heights[-1])) * job.width > MOST_CELLS:
         return plan
     first = as_plan(plan.shelves, ordered, job)
     relaxed = relax(job, [pattern for pattern, _ in first], min(ROUNDS, effort.rounds), price_split)
@@ -97,13 +101,13 @@ def _area(kinds: Sequence[Kind]) -> Length:
     return sum(areas, Length(0))
 
 
-def _stack_heights(job: Job) -> list[int]:
-    """Return the heights that stacks can have, up to that of the highest cut, low to high."""
+def _stack_heights(job: Job, highest: int) -> list[int]:
+    """Return the heights that stacks can have, up to the highest allowed, low to high."""
     reached = {0}
     for cut in job.cuts:
-        for lot in lots_of(job, cut, job.heights[-1] // cut.across):
+        for lot in lots_of(job, cut, highest // cut.across):
             more = {height + lot.count * cut.across for height in reached}
-            reached |= {height for height in more if height <= job.heights[-1]}
+            reached |= {height for height in more if height <= highest}
     return sorted(reached - {0})
 
 
@@ -138,13 +142,20 @@ def price_split(job: Job, prices: Sequence[int]) -> list[Priced]:
     """Return for each height the worthiest strip with splits, low to high, where it is worth more than any lower one.
 
     A kind is bounded in each stack, and segments of a length by the pieces of just that length: so a worth may be too
-    high, never too low, and a bound from it holds.
+    high, never too low, and a bound from it holds. Where the strip holds more of a kind than is wanted, others that do
+    not follow it, for those heights that promise most.
     """
+    found = _worthiest(job, prices, job.heights[-1])
+    promising = sorted(found, key=lambda one: Fraction(-one.worth, one.height))[:MOST_REFILLED]
+    return [*found, *(each for one in promising for each in _as_wanted(job, prices, one))]
+
+
+def _worthiest(job: Job, prices: Sequence[int], highest: int) -> list[Priced]:
     import numpy as np
 
-    heights = np.array(_stack_heights(job), dtype=np.int64)
+    heights = np.array(_stack_heights(job, highest), dtype=np.int64)
     worth = np.zeros((len(heights), job.width + 1), dtype=np.int64)
-    stacks = _Stacks(np.zeros(job.heights[-1] + 1, dtype=np.int64))
+    stacks = _Stacks(np.zeros(highest + 1, dtype=np.int64))
     segments: list[tuple[int, int]] = []
     taken: list[_Taken] = []
     for along, wanted in _lengths(job, prices):
@@ -158,6 +169,22 @@ def price_split(job: Job, prices: Sequence[int]) -> list[Priced]:
             taken.append(_Taken(len(segments) - 1, count, after > worth))
             worth = after
     return list(_best(job, heights, worth, partial(_filled, job, heights, stacks, segments, taken)))
+
+
+def _as_wanted(job: Job, prices: Sequence[int], priced: Priced) -> Iterator[Priced]:
+    """Yield a strip that holds no more of a kind than is wanted, and others in the room that leaves, if it does not."""
+    given = priced.pattern.yields(len(job.demand))
+    if priced.worth <= priced.height * FINE or all(g <= w for g, w in zip(given, job.demand, strict=True)):
+        return
+    ((kept, _),) = without_excess([(priced.pattern, 1)], job.demand)
+    left = [want - have for want, have in zip(job.demand, kept.yields(len(given)), strict=True)]
+    room = job.width - kept.used
+    cuts = tuple(c for c in job.cuts if left[c.kind] and c.along <= room and c.across <= priced.height)
+    rest = Job(room, tuple(left), cuts, job.along_step, job.across_step)
+    best = _worthiest(rest, prices, priced.height) if cuts else []
+    more = without_excess([(best[-1].pattern, 1)], left) if best else []
+    held = [*kept.cuts, *(cut for pattern, _ in more for cut in pattern.cuts)]
+    yield Priced(priced.height, priced.worth, pattern_of(held))
 
 
 def _lengths(job: Job, prices: Sequence[int]) -> Iterator[tuple[int, int]]:
@@ -175,7 +202,7 @@ def _add_cuts(stacks: _Stacks, job: Job, prices: Sequence[int], along: int) -> N
         if cut.along != along or not prices[cut.kind]:
             continue
         stacks.cuts.append(cut)
-        for lot in lots_of(job, cut, job.heights[-1] // cut.across):
+        for lot in lots_of(job, cut, (len(stacks.worth) - 1) // cut.across):
             room, gain = lot.count * cut.across, lot.count * prices[cut.kind]
             after = stacks.worth.copy()
             np.maximum(stacks.worth[room:], stacks.worth[: len(stacks.worth) - room] + gain, out=after[room:])

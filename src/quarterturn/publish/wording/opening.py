@@ -172,8 +172,8 @@ def _stacking(pattern: Pattern) -> Iterator[str]:
     layers = pattern.design.making.layers
     if layers > 1:
         yield (
-            f"Strips that are cut up alike are stacked, up to {layers} layers, edge on edge. Cut no more layers at once "
-            "than the maker of your rotary cutter says: a stack that slips spoils all of its pieces."
+            f"Strips that are cut up alike are stacked, up to {layers} layers, edge on edge. Cut no more layers at "
+            "once than the maker of your rotary cutter says: a stack that slips spoils all of its pieces."
         )
 
 

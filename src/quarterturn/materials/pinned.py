@@ -44,13 +44,20 @@ def pinned_strips(
 def _counted(pin: PinnedStrips, kinds: Sequence[Kind], usable: Length) -> list[Shelf]:
     """Fill so many strips one after another, with the pieces that are named before all others."""
     shelves: list[Shelf] = []
-    for _ in range(pin.count or 0):
-        shelf = _fullest(kinds, usable, pin.height, pin.pieces)
-        if not shelf:
-            break
-        shelves.append(shelf)
-        kinds = _less(kinds, [shelf])
+    left = pin.count or 0
+    while left and (shelf := _fullest(kinds, usable, pin.height, pin.pieces)):
+        shelves.append(replace(shelf, strips=_times(shelf, kinds, left)))
+        left -= shelves[-1].strips
+        kinds = _less(kinds, shelves[-1:])
     return _alike(shelves)
+
+
+def _times(shelf: Shelf, kinds: Iterable[Kind], most: int) -> int:
+    """Return how often a strip can be cut until there is too little of one of its kinds."""
+    held = Counter[str]()
+    for cut in shelf.crosscuts:
+        held[cut.piece] += cut.count
+    return min(most, *(kind.count // held[kind.label] for kind in kinds if held[kind.label]))
 
 
 def _for_pieces(pin: PinnedStrips, kinds: Sequence[Kind], usable: Length, effort: Effort) -> list[Shelf]:
@@ -64,21 +71,19 @@ def _for_pieces(pin: PinnedStrips, kinds: Sequence[Kind], usable: Length, effort
         return []
     raised = tuple(replace(kind, positions=_at_height(kind.positions, pin.height)) for kind in named)
     found = shortest_strips(raised, usable, effort).shelves
-    strips = [replace(at_own_height(shelf, named), strips=1) for shelf in found for _ in range(shelf.strips)]
     taken = {kind.label for kind in named}
     others: Sequence[Kind] = [kind for kind in kinds if kind.label not in taken]
     topped: list[Shelf] = []
-    for strip in strips:
-        more = _fullest(others, strip.room, pin.height, ())
-        topped.append(_beside(strip, more))
-        others = _less(others, [more] if more else [])
+    for shelf in (at_own_height(each, named) for each in found):
+        left = shelf.strips
+        while left and (more := _fullest(others, shelf.room, pin.height, ())):
+            strips, cuts = _times(more, others, left), (*shelf.crosscuts, *more.crosscuts)
+            topped.append(replace(shelf, strips=strips, crosscuts=cuts, room=more.room))
+            others = _less(others, [replace(more, strips=strips)])
+            left -= strips
+        if left:
+            topped.append(replace(shelf, strips=left))
     return _alike(topped)
-
-
-def _beside(strip: Shelf, more: Shelf | None) -> Shelf:
-    if more is None:
-        return strip
-    return replace(strip, crosscuts=(*strip.crosscuts, *more.crosscuts), room=more.room)
 
 
 def _fullest(kinds: Sequence[Kind], room: Length, height: Length, first: Sequence[str]) -> Shelf | None:
@@ -117,7 +122,9 @@ def _less(kinds: Sequence[Kind], shelves: Iterable[Shelf]) -> tuple[Kind, ...]:
 
 def _alike(shelves: Iterable[Shelf]) -> list[Shelf]:
     """Make equal strips one shelf."""
-    strips = Counter(replace(shelf, strips=1) for shelf in shelves)
+    strips = Counter[Shelf]()
+    for shelf in shelves:
+        strips[replace(shelf, strips=1)] += shelf.strips
     return [replace(shelf, strips=count) for shelf, count in strips.items()]
 
 

@@ -9,7 +9,7 @@ from quarterturn.blocks import Blocks, draft_blocks
 from quarterturn.design import Design, Finding, locate, read_design, told_of_size
 from quarterturn.materials import EFFORT, Effort, plan_materials
 from quarterturn.pieces import bill_of_pieces
-from quarterturn.proof import Pattern, check_pattern
+from quarterturn.proof import Pattern, check_pattern, check_sizes
 from quarterturn.setting import arrange, laid_upright, map_findings
 from quarterturn.steps import build_steps
 
@@ -60,7 +60,8 @@ def run(
         patterns.append(make_pattern(design, blocks=drafted, effort=effort))
     watch("proof")
     found = [check_pattern(pattern) for pattern in patterns]
-    return Job(tuple(patterns), (*reading.findings, *locate(plain, _told(reading.design, designs, found))))
+    told = (*_told(reading.design, designs, found), *check_sizes(patterns))
+    return Job(tuple(patterns), (*reading.findings, *locate(plain, told)))
 
 
 def _told(base: Design, designs: tuple[Design, ...], found: list[tuple[Finding, ...]]) -> Iterator[Finding]:

@@ -61,6 +61,18 @@ def test_published_yardage(pieces: list[Piece], width: int, cut: str | int, publ
     assert found.cut_length <= size(cut) <= size(published) * YARD <= size(cut) + inches(7)
 
 
+def test_the_brown_of_spin_fits_what_is_published() -> None:
+    """Eight border strips of 1½″ and sixteen 10″ squares, 1¾ yd printed (allpeoplequilt.com). With all strips along the
+    cloth and squares beside them it would be 52½″; only what is longer than the cloth is wide is laid along it here."""
+    borders = [
+        border(2, length, "1 1/2", f"A{n}")
+        for n, length in enumerate(("36 1/2", "38 1/2", "40 1/2", "42 1/2"), 1)
+    ]
+    found = plan(*borders, piece(16, 10, label="A9"))
+    assert found.cut_length <= size("52 1/2") + 1
+    assert found.cut_length + inches(2) <= size("1 3/4") * YARD
+
+
 def test_small_squares_may_end_a_strip_of_larger_ones() -> None:
     """Girly Swirls again: six strips of 3⅞″ need not be followed by three of 3½″; two do."""
     found = plan(piece(54, "3 7/8"), piece(36, "3 1/2", label="A2"))

@@ -71,6 +71,7 @@ _STOPS = {
     "strips-unclear": "strips that are decided on without a count and without pieces",
     "upright-unclear": "a print that must stand upright and has no direction",
     "shape-vanishes": "a shape that disappears in the seams",
+    "unknown-size": "the name of a size that the file does not have",
     "unknown-place": "a change of a size that names no place in the file",
     "change-forbidden": "a change of what must be alike in all sizes",
     "bed-unclear": "a bed that is stated twice, in part, or not at all",

@@ -37,7 +37,7 @@ def format_design(design: Design) -> str:
         _making(design.making, units),
         _stitch(design.making.stitch, units),
         _house(design.house),
-        *selling_tables(design.selling, units),
+        *selling_tables(design.selling, units, [size.size for size in design.sizes]),
         *size_tables(design, format_design),
     ]
     return "\n\n".join(tables) + "\n"

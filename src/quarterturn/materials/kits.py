@@ -11,11 +11,14 @@ from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from functools import partial
 
+from quarterturn.design import Design, KitContent, Kits, LongCut
+from quarterturn.materials.cloth import plan_cloth
 from quarterturn.materials.model import ClothPlan, Crosscut
 from quarterturn.materials.shrinkage import to_buy
 from quarterturn.measure import Length, Units
-from quarterturn.pieces import Piece, Purpose
+from quarterturn.pieces import Bill, Piece, Purpose
 
 Plan = Callable[[Sequence[Piece]], ClothPlan]
 """Plans some pieces of one fabric."""
@@ -106,6 +109,29 @@ def kit_cloth(
         pooled_cut=length,
         pooled=bought,
     )
+
+
+def kits_cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
+    """Return every fabric of which kits hold anything."""
+    for fabric in design.fabrics:
+        pieces = [
+            piece
+            for piece in bill.of_fabric(fabric.letter)
+            if kits.backing or piece.purpose is not Purpose.BACKING
+        ]
+        if pieces:
+            # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
+            making = replace(design.making, borders=LongCut.CROSSWISE)
+            plan = partial(plan_cloth, fabric, making=making, units=design.units, plain=True)
+            yield kit_cloth(
+                pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
+            )
+
+
+def kit_tickets(cloth: KitCloth, kits: Kits, squaring: Length) -> Tickets:
+    """Return the tickets of one fabric: of pieces cut together, or of a length for each kit."""
+    lines = pooled_lines(cloth) if kits.content is KitContent.PIECES else length_lines(cloth)
+    return cut_tickets(cloth.fabric, lines, kits.bolt, squaring)
 
 
 def times(piece: Piece, kits: int) -> Piece:

@@ -5,6 +5,7 @@ Out: findings, and the top that the steps really make.
 Promise: a check calculates anew and never asks the stage it checks; the rehearsal knows cloth and steps only.
 """
 
+from quarterturn.proof.across import ACROSS_CODES, check_sizes
 from quarterturn.proof.check import CHECKS, check_pattern
 from quarterturn.proof.checks.layers import SeamLayers, cut_away_of, seam_layers
 from quarterturn.proof.model import Check, Pattern
@@ -23,6 +24,7 @@ from quarterturn.proof.text import finding_lines, findings_text, rehearsal_sente
 
 __all__ = [
     "ACCEPTED",
+    "ACROSS_CODES",
     "CHECKS",
     "Check",
     "Pattern",
@@ -32,6 +34,7 @@ __all__ = [
     "border_depths",
     "changes_of",
     "check_pattern",
+    "check_sizes",
     "cut_away_of",
     "finding_lines",
     "findings_text",

@@ -22,6 +22,7 @@ from quarterturn.proof.checks.narrow import NARROW
 from quarterturn.proof.checks.overlaps import OVERLAPS
 from quarterturn.proof.checks.plain import PLAIN_CLOTH
 from quarterturn.proof.checks.rings import RINGS
+from quarterturn.proof.checks.selling import SELLING
 from quarterturn.proof.checks.sewing import SEWING
 from quarterturn.proof.checks.shopping import SHOPPING
 from quarterturn.proof.checks.templates import TEMPLATES
@@ -41,6 +42,7 @@ CHECKS: tuple[Check, ...] = (
     *NARROW,
     *CLOTH,
     *SHOPPING,
+    *SELLING,
     *AGREEMENT,
     *SEWING,
     *BORDERS,

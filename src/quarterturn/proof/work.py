@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
-from quarterturn.materials.hours import Task, Work
+from quarterturn.design import Lesson
+from quarterturn.materials.classes import ClassPlan, plan_class
+from quarterturn.materials.hours import Task, Work, stage_times
+from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
 from quarterturn.steps import (
     AddBorder,
@@ -62,6 +65,12 @@ def tasks_of(steps: Steps) -> tuple[Task, ...]:
     return tuple(
         Task(step.chapter.value, work, amount) for step in steps.steps for work, amount in _work(step)
     ) + (tuple(_behind_motifs(steps)))
+
+
+def class_plan(pattern: Pattern, lesson: Lesson) -> ClassPlan:
+    """Plan a class that makes a pattern."""
+    times = stage_times(tasks_of(pattern.steps), pattern.design.selling.money.minutes)
+    return plan_class(times, lesson, METHOD, sum(master.count for master in pattern.bill.masters))
 
 
 def _behind_motifs(steps: Steps) -> Iterator[Task]:

@@ -3,28 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import partial
 
-from quarterturn.design import Design, KitContent, Kits, LongCut
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.design import Design, KitContent, Kits
 from quarterturn.materials.kits import (
     KitCloth,
     PickLine,
     Ticket,
     TicketLine,
     Tickets,
-    cut_tickets,
-    kit_cloth,
-    length_lines,
+    kit_tickets,
+    kits_cloth,
     pick_list,
-    pooled_lines,
 )
 from quarterturn.measure import MM, Length, aligned, buy_up, show_cloth, show_count
-from quarterturn.pieces import Bill, Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.tables import csv_text, decimal
-from quarterturn.publish.wording.names import length, named, rectangle
+from quarterturn.publish.wording.names import length, named, rectangle, size_named
 from quarterturn.publish.wording.requirements import other_needs
 
 PICK_HEAD = (
@@ -59,8 +55,7 @@ class Packing:
 
     def tickets(self, cloth: KitCloth) -> Tickets:
         """Return the tickets of one fabric."""
-        lines = pooled_lines(cloth) if self.ready_cut else length_lines(cloth)
-        return cut_tickets(cloth.fabric, lines, self.kits.bolt, self.pattern.design.making.squaring)
+        return kit_tickets(cloth, self.kits, self.pattern.design.making.squaring)
 
     def web(self) -> Length:
         """Return the web of one kit, with the spares that its shapes have; nothing where it holds none."""
@@ -73,23 +68,7 @@ class Packing:
 
 def packing_of(pattern: Pattern, kits: Kits) -> Packing:
     """Plan the kits of a pattern."""
-    return Packing(pattern, kits, tuple(_cloth(pattern.design, pattern.bill, kits)))
-
-
-def _cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
-    for fabric in design.fabrics:
-        pieces = [
-            piece
-            for piece in bill.of_fabric(fabric.letter)
-            if kits.backing or piece.purpose is not Purpose.BACKING
-        ]
-        if pieces:
-            # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
-            making = replace(design.making, borders=LongCut.CROSSWISE)
-            plan = partial(plan_cloth, fabric, making=making, units=design.units, plain=True)
-            yield kit_cloth(
-                pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
-            )
+    return Packing(pattern, kits, tuple(kits_cloth(pattern.design, pattern.bill, kits)))
 
 
 def kit_files(pattern: Pattern, kits: Kits) -> Mapping[str, str]:
@@ -134,7 +113,8 @@ def tickets_text(packing: Packing) -> str:
 def _heading(packing: Packing) -> str:
     design = packing.pattern.design
     what = "cut to size" if packing.ready_cut else "cloth by the length"
-    return f"{design.title}: cut tickets for {show_count(packing.kits.count, 'kit')}, {what}"
+    title = ", ".join(part for part in (design.title, size_named(packing.pattern)) if part)
+    return f"{title}: cut tickets for {show_count(packing.kits.count, 'kit')}, {what}"
 
 
 def _sum(packing: Packing, cloth: KitCloth) -> Iterator[str]:
@@ -180,8 +160,8 @@ def label_text(packing: Packing) -> str:
     pattern, kits = packing.pattern, packing.kits
     design, setting = pattern.design, pattern.setting
     lines = [
-        f"{design.title}: kit, {design.size} size" if design.sizes else f"{design.title}: kit",
-        ", ".join(word for word in (design.maker, _edition(design), design.contact) if word),
+        ", ".join(part for part in (f"{design.title}: kit", size_named(pattern)) if part),
+        ", ".join(word for word in (design.maker, edition(design), design.contact) if word),
         kits.label,
         f"Finished quilt {rectangle(design, setting.width, setting.height)}",
         "",
@@ -196,7 +176,8 @@ def label_text(packing: Packing) -> str:
     return "\n".join(line for number, line in enumerate(lines) if line or number > 3) + "\n"
 
 
-def _edition(design: Design) -> str:
+def edition(design: Design) -> str:
+    """Return the number and the version of the pattern, as far as they are stated."""
     words = (
         f"pattern {design.number}" if design.number else "",
         f"version {design.version}" if design.version else "",

@@ -12,7 +12,7 @@ from quarterturn.measure import Units, aligned
 from quarterturn.proof import Pattern
 from quarterturn.proof.work import tasks_of
 from quarterturn.publish.tables import csv_text
-from quarterturn.publish.wording import by_size
+from quarterturn.publish.wording import by_size, size_named
 from quarterturn.publish.wording.names import named
 
 WORK = {
@@ -65,9 +65,8 @@ def money_text(pattern: Pattern) -> str:
     """Return materials, hours and price of one size, with what they rest on."""
     design = pattern.design
     costs, hours = costs_of(design, pattern.materials), hours_by_stage(pattern)
-    size = f", {design.size} size" if design.sizes or design.size != "original" else ""
     lines = [
-        f"{design.title}{size}",
+        ", ".join(part for part in (design.title, size_named(pattern)) if part),
         f"Materials{_in(design)}",
         *aligned((_cost_row(design, line) for line in costs.lines), right=(1, 2, 3)),
         f"  in all {amount(costs.total)}{_without(design, costs)}",

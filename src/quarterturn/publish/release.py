@@ -7,11 +7,11 @@ from __future__ import annotations
 
 import hashlib
 import re
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks, FusedShape, Master
-from quarterturn.design import Finding, Severity
+from quarterturn.design import Finding, Kits, Lesson, Severity
 from quarterturn.proof import Pattern, Proof, findings_text, rehearsal_sentences, rehearsal_text
 
 CONTENTS = "contents.txt"
@@ -164,13 +164,24 @@ def _selling(order: Order) -> Mapping[str, bytes]:
     from quarterturn.publish.money import is_priced, money_files
 
     pattern, files = order.pattern, dict[str, str]()
+    patterns = (pattern, *(other for other, _ in order.verdict.others))
     if is_priced(pattern.design):
-        files |= money_files((pattern, *(other for other, _ in order.verdict.others)))
-    if kits := pattern.design.selling.kits:
-        files |= kit_files(pattern, kits)
-    if lesson := pattern.design.selling.lesson:
-        files |= class_files(pattern, lesson)
+        files |= money_files(patterns)
+    packed, held = (
+        _of_size(patterns, sold) for sold in (pattern.design.selling.kits, pattern.design.selling.lesson)
+    )
+    kits = packed.design.selling.kits if packed else None
+    lesson = held.design.selling.lesson if held else None
+    if packed and kits:
+        files |= kit_files(packed, kits)
+    if held and lesson:
+        files |= class_files(held, lesson, kits if held is packed else None)
     return {name: text.encode() for name, text in files.items()}
+
+
+def _of_size(patterns: Sequence[Pattern], sold: Kits | Lesson | None) -> Pattern | None:
+    """Return the pattern of the size that is sold; None where it is not made here, or nothing is sold."""
+    return next((pattern for pattern in patterns if sold and pattern.design.size == sold.size), None)
 
 
 def _findings(order: Order) -> Mapping[str, bytes]:

@@ -38,6 +38,7 @@ FIRES: dict[str, Spoil] = {
     "web-too-narrow": text(recipe("finished = '9\"'\nshape = { diameter = '17\"' }")),
     "web-short": materials(web=replace(MADE.web, bought=inches(1))),
     "binding-short": plan("C", one_strip_less),
+    "binding-tight": text(making("binding_extra = '6\"'")),
     "binding-narrow": text(("[binding]", "[binding]\nwidth = '1 1/2\"'")),
     "backing-short": with_panels(cut_length=inches(20)),
     "backing-dear": with_panels(panels=4),
@@ -49,12 +50,18 @@ FIRES: dict[str, Spoil] = {
 PASSES: dict[str, Spoil] = {
     "no-slack": text(making("slack = '1 1/2\"'")),
     "web-too-narrow": text(recipe("finished = '9\"'\nshape = { diameter = '16 1/2\"' }")),
+    "binding-tight": text(making("binding_extra = '8\"'")),
     "binding-narrow": text(("[binding]", "[binding]\nwidth = '1 3/4\"'")),
     "batting-unsold": text(('kind = "straight"', 'kind = "straight"\nacross = 6')),
     "overage-small": text(making("overage = '2\"'")),
     "backing-dear": text(('kind = "straight"', 'kind = "straight"\nacross = 3')),
     "backing-short": text(('kind = "straight"', 'kind = "straight"\ndown = 3')),
 }
+
+
+def test_where_no_slack_is_asked_for_what_is_left_for_a_miscut_is_told() -> None:
+    (sentence,) = found("no-slack", text(making("slack = '0\"'"))())
+    assert sentence.endswith('For a miscut there is 0" of fabric C.'), sentence
 
 
 @pytest.mark.parametrize("code", FIRES)

@@ -36,13 +36,26 @@ def yardage(pattern: Pattern) -> Iterator[Fault]:
                 f"{tell(plan.cut_length, units)}."
             )
             yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD)
-        left = plan.bought * (1 - pattern.design.fabric(plan.fabric).shrink_along)
-        if cut + plan.squaring > left:
+        if _left(pattern, plan) < 0:
             sentence = (
                 f"Fabric {plan.fabric} needs {tell(cut + plan.squaring, units)}, straightening included, and "
                 f"{show_cloth(plan.bought, units)} is bought."
             )
             yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD)
+
+
+def _all_left(pattern: Pattern) -> Iterator[tuple[str, Length]]:
+    """Return what is left of each fabric, and of the web where there is any."""
+    for plan in pattern.materials.cloth:
+        yield f"fabric {plan.fabric}", _left(pattern, plan)
+    if pattern.materials.web.bought:
+        yield "the web", pattern.materials.web.bought - pattern.materials.web.used_length
+
+
+def _left(pattern: Pattern, plan: ClothPlan) -> Length:
+    """Return what is there when the cloth is washed, straightened and cut."""
+    washed = plan.bought * (1 - pattern.design.fabric(plan.fabric).shrink_along)
+    return washed - plan.squaring - _cut_length(plan)
 
 
 def _cut_length(plan: ClothPlan) -> Length:
@@ -65,12 +78,15 @@ def rounding(pattern: Pattern) -> Iterator[Fault]:
 
 
 def no_slack(pattern: Pattern) -> Iterator[Fault]:
-    """Tell where nothing is bought for a miscut."""
+    """Tell where no slack is asked for, so that what is left for a miscut is what rounding up leaves by chance."""
     making, units = pattern.design.making, pattern.design.units
     if making.slack <= making.squaring:
+        left = sorted(_all_left(pattern), key=lambda one: one[1])
+        told = [f"{near(rest, units)} of {what}" for what, rest in left if rest < inches(1)][:6]
+        told = told or [f"no more than {near(left[0][1], units)} of {left[0][0]}"]
         sentence = (
-            f"Slack is {tell(making.slack, units)} and straightening the cloth takes {tell(making.squaring, units)}: "
-            "one miscut and the cloth is short."
+            f"Slack is {tell(making.slack, units)} and straightening the cloth takes {tell(making.squaring, units)}. "
+            f"For a miscut there is {', '.join(told)}."
         )
         remedy = f"Set making.slack to {show_length(making.squaring + inches(1), units)} or more."
         yield Fault("making.slack", sentence, remedy)
@@ -173,6 +189,25 @@ def _bias(pattern: Pattern) -> Length:
             rows = int((base / 2**0.5 + CLOSE / 1000) / strip)
             return Length(rows * high * 2**0.5)
     return Length(0)
+
+
+def binding_extra(pattern: Pattern) -> Iterator[Fault]:
+    """Ask for a binding that is longer than the edge: its corners and its last join take of it.
+
+    Published allowances run from 8" to 24", most are 10" (six sources, such as monicacurryquiltdesign.com 2019).
+    """
+    design, units = pattern.design, pattern.design.units
+    edge = 2 * sum(finished_size(design), Length(0))
+    least = 200 * MM if units is Units.METRIC else inches(8)
+    if design.making.binding_extra < least:
+        sentence = (
+            f"The edge of the quilt is {tell(edge, units)} long, and the binding "
+            f"{tell(edge + design.making.binding_extra, units)}: {tell(design.making.binding_extra, units)} is left "
+            "for corners and the last join."
+        )
+        yield Fault(
+            "making.binding_extra", sentence, f"Set making.binding_extra to {tell(least, units)} or more."
+        )
 
 
 def binding_width(pattern: Pattern) -> Iterator[Fault]:
@@ -300,8 +335,8 @@ def thread(pattern: Pattern) -> Iterator[Fault]:
 
 
 CLOTH = (
-    check("yardage-short", Severity.STOPS, (30, 43), "Enough cloth is bought for the cuts.", yardage),
-    check("yardage-rounding", Severity.COSTS, (45,), "One rounding rule holds for all fabrics.", rounding),
+    check("yardage-short", Severity.STOPS, (30, 43, 47), "Enough cloth is bought for the cuts.", yardage),
+    check("yardage-rounding", Severity.COSTS, (45, 47), "One rounding rule holds for all fabrics.", rounding),
     check("no-slack", Severity.COSTS, (30, 45), "Cloth is bought beyond the cuts.", no_slack),
     check("width-differs", Severity.STOPS, (43, 57), "Cloth is cut in its stated width.", widths_agree),
     check("web-row-overfull", Severity.STOPS, (48,), "The tracings fit their rows of web.", web_rows),
@@ -309,6 +344,7 @@ CLOTH = (
     check("web-too-narrow", Severity.STOPS, (48,), "The web is wide enough for each ring.", web_narrow),
     check("web-short", Severity.STOPS, (48,), "Enough web is bought.", web_length),
     check("binding-short", Severity.STOPS, (49,), "The binding reaches round the quilt.", binding_run),
+    check("binding-tight", Severity.COSTS, (49,), "The binding is longer than the edge.", binding_extra),
     check("binding-narrow", Severity.STOPS, (49,), "The binding reaches round the edge.", binding_width),
     check("backing-short", Severity.STOPS, (50,), "The backing covers top and overage.", backing),
     check("backing-dear", Severity.COSTS, (50,), "The backing runs the cheaper way.", backing_way),

@@ -221,5 +221,5 @@ COUNTS = (
     ),
     check("step-wanting", Severity.STOPS, (19, 70), "A step finds whatever it takes.", nothing_wanting),
     check("step-orphan", Severity.STOPS, (19, 24), "Whatever is made is used or set aside.", nothing_left),
-    check("pieces-miscounted", Severity.STOPS, (20,), "As many pieces are cut as listed.", pieces_cut),
+    check("pieces-miscounted", Severity.STOPS, (20, 25), "As many pieces are cut as listed.", pieces_cut),
 )

@@ -1,4 +1,4 @@
-"""The cutting done again on narrow cloth, where the design states wider cloth (trade check 44)."""
+"""The cutting done again on narrow cloth, and on web of the usual width, where the design states more."""
 
 from __future__ import annotations
 
@@ -8,7 +8,9 @@ from dataclasses import dataclass, replace
 
 from quarterturn.design import Severity, dotted
 from quarterturn.materials import ClothPlan, Crosscut, StripGroup
-from quarterturn.measure import Length, Units, inches, mm
+from quarterturn.materials.cloth import plan_cloth
+from quarterturn.materials.web import plan_web
+from quarterturn.measure import Length, Units, inches, mm, show_cloth
 from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.fault import Fault, check, tell
 from quarterturn.proof.checks.sizing import finished_size
@@ -16,6 +18,8 @@ from quarterturn.proof.model import Pattern
 
 NARROWEST = {Units.INCH: inches(40), Units.METRIC: mm(1000)}
 """Cloth as narrow as this is sold (common practice)."""
+NARROWEST_WEB = {Units.INCH: inches(17), Units.METRIC: mm(430)}
+"""The usual width of web by the length (suznquilts.blog 2013: 17"); wider rolls are the exception."""
 
 
 @dataclass(slots=True)
@@ -27,21 +31,59 @@ class _Room:
 
 
 def lost_when_narrow(pattern: Pattern) -> Iterator[Fault]:
-    """Cut the same strips from narrow cloth, and name what is lost."""
+    """Cut the same strips from narrow cloth, name what is lost, and plan anew to tell what more must be bought."""
     units = pattern.design.units
     narrow = NARROWEST[units]
     for plan in pattern.materials.cloth:
         if plan.usable_width <= narrow:
             continue
-        lost = [f"{count} of {label}" for label, count in _lost_pieces(plan, narrow).items()]
+        lost = [
+            f"{count} of {label} ({pattern.bill.piece(label).name})"
+            for label, count in _lost_pieces(plan, narrow).items()
+        ]
         lost += _short_runs(pattern, plan, narrow) + _short_panels(pattern, plan, narrow)
         if lost:
             sentence = (
                 f"The cutting counts on {tell(plan.usable_width, units)} of fabric {plan.fabric}. On cloth "
-                f"{tell(narrow, units)} wide, the same cuts lose {' and '.join(lost)}."
+                f"{tell(narrow, units)} wide, the same cuts lose {' and '.join(lost)}. "
+                f"{_more(pattern, plan, narrow)}"
             )
             remedy = _remedy(pattern, plan, narrow)
             yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
+
+
+def _more(pattern: Pattern, plan: ClothPlan, narrow: Length) -> str:
+    """Return what a plan for narrow cloth takes, and how much more that is."""
+    design, units = pattern.design, pattern.design.units
+    fabric = replace(design.fabric(plan.fabric), width=narrow)
+    anew = plan_cloth(fabric, pattern.bill.of_fabric(plan.fabric), design.making, units)
+    takes, more = show_cloth(anew.bought, units), anew.bought - plan.bought
+    if anew.unplaced:
+        return f"Cut anew for it, {' and '.join(anew.unplaced)} still do not fit."
+    if more > 0:
+        return f"Cut anew for it, {takes} must be bought: {show_cloth(more, units)} more."
+    return f"Cut anew for it, what is bought is enough, {show_cloth(plan.bought, units)}."
+
+
+def lost_on_narrow_web(pattern: Pattern) -> Iterator[Fault]:
+    """Lay the tracings on web of the usual width, where the design states wider web, and tell what more it takes."""
+    making, units, web = pattern.design.making, pattern.design.units, pattern.materials.web
+    narrow = NARROWEST_WEB[units]
+    if making.web_width <= narrow or not web.bought:
+        return
+    bill = pattern.bill
+    anew = plan_web(replace(making, web_width=narrow), pattern.blocks, bill.masters, units, bill.motifs)
+    if anew.bought <= web.bought and not anew.unplaced:
+        return
+    lost = f"{' and '.join(anew.unplaced)} do not fit" if anew.unplaced else ""
+    more = show_cloth(anew.bought - web.bought, units)
+    takes = f"{show_cloth(anew.bought, units)} must be bought instead of {show_cloth(web.bought, units)}: {more} more"
+    sentence = (
+        f"The tracings count on web {tell(making.web_width, units)} wide. On web {tell(narrow, units)} wide, "
+        f"{lost or takes}."
+    )
+    remedy = f"Set making.web_width to {tell(narrow, units)}, or say in `about` how wide the web must be."
+    yield Fault("making.web_width", sentence, remedy)
 
 
 def _remedy(pattern: Pattern, plan: ClothPlan, narrow: Length) -> str:
@@ -127,4 +169,7 @@ def _short_panels(pattern: Pattern, plan: ClothPlan, narrow: Length) -> list[str
 
 NARROW = (
     check("narrow-cloth", Severity.COSTS, (44,), "The cutting works on narrow cloth too.", lost_when_narrow),
+    check(
+        "narrow-web", Severity.COSTS, (48,), "The tracings fit web of the usual width.", lost_on_narrow_web
+    ),
 )

@@ -22,7 +22,7 @@ from quarterturn.publish.booklet.model import (
 )
 from quarterturn.publish.paper import PAPER_MM
 from quarterturn.publish.templates import template_sheets
-from quarterturn.publish.wording import unit_grid
+from quarterturn.publish.wording import size_named, unit_grid
 
 Part: TypeAlias = Callable[[int], Iterable[Block]]
 """Makes a part of the booklet whose entries are numbered from a first one on."""
@@ -60,7 +60,7 @@ def assemble(
     ]
     design = pattern.design
     version = f"version {design.version}" if design.version else ""
-    size = front.size_named(pattern)
+    size = size_named(pattern)
     foot = " · ".join(part for part in (design.title, size, version, "draft" if draft else "") if part)
     return Document(design.title, design.maker, foot, width, height, MARGIN, numbered(blocks))
 
@@ -75,7 +75,7 @@ def _work(pattern: Pattern, line: float, height: float) -> Iterator[Block]:
         lambda first: sections.panels(pattern, line - 12, first),
         *_assembly(pattern, line, height),
         lambda first: sections.borders(pattern, first),
-        lambda first: top.finishing(pattern, first),
+        lambda first: top.finishing(pattern, line - 12, first),
     )
     first = 1
     for part in parts:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from quarterturn.design import ORIGINAL
 from quarterturn.design.colour import text_colour_on
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.model import Block, Cover, FabricKey, Notes, Pairs, Section, Swatch, Table
@@ -22,6 +21,7 @@ from quarterturn.publish.wording import (
     other_needs,
     rectangle,
     sections_of,
+    size_named,
     sizes_said,
     unit_grid,
     unit_sizes,
@@ -51,12 +51,6 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
         facts=tuple((name, value) for name, value in facts if value),
         picture=top_sheet(design, pattern.blocks, setting, broad, Look(line=0.06)),
     )
-
-
-def size_named(pattern: Pattern) -> str:
-    """Return the name of the size that a booklet is for; nothing where the design has one size and no name for it."""
-    design = pattern.design
-    return f"{design.size} size" if design.sizes or design.size != ORIGINAL else ""
 
 
 def requirements(pattern: Pattern) -> Iterator[Block]:

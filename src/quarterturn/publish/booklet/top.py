@@ -13,6 +13,7 @@ from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Plate,
 from quarterturn.publish.figures import (
     MapPart,
     backing_figure,
+    bias_figure,
     binding_figure,
     centre_figure,
     least_share,
@@ -27,7 +28,7 @@ from quarterturn.publish.figures import (
 from quarterturn.publish.sheet import Sheet
 from quarterturn.publish.wording import LABEL, centre_sewing, fabric_name, flow_facts, parts_of, tell
 from quarterturn.setting import Side
-from quarterturn.steps import Bind, Chapter, JoinPanels, LayOut, SewLine, Step
+from quarterturn.steps import Bind, Chapter, CutBias, JoinPanels, LayOut, SewLine, Step
 
 PAIRS_IN_A_LINE = 6
 MANY_UNITS = 400
@@ -150,11 +151,18 @@ def _lines(pattern: Pattern, steps: Sequence[Step], action: SewLine, width: floa
     return Figure("The rows; small figures are the numbers of the pairs", cells)
 
 
-def finishing(pattern: Pattern, first: int) -> Iterator[Block]:
+def finishing(pattern: Pattern, width: float, first: int) -> Iterator[Block]:
     """Return backing, layering, quilting and binding."""
     yield Section("Finishing")
     for entry in gather(pattern.steps.of(Chapter.FINISHING), pattern, first):
-        yield replace(entry, figures=_finishing_figures(pattern, pattern.steps.steps[entry.steps[0] - 1]))
+        step = pattern.steps.steps[entry.steps[0] - 1]
+        if isinstance(step.action, CutBias):
+            sheet = bias_figure(pattern, step, width)
+            what = "The binding on the bias, to scale, wrong side up: the cut, the slanting piece, the tube"
+            figure = Figure(what, (Cell(sheet),), least=least_share(sheet, 0.6))
+            yield replace(entry, figures=(figure,), place="below")
+        else:
+            yield replace(entry, figures=_finishing_figures(pattern, step))
     yield Notes("Label", (LABEL,))
     yield Remainder("Your notes")
 

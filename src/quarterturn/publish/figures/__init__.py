@@ -6,6 +6,7 @@ Promise: cloth is shown in its own colours and by its letter, so that fabrics ca
 """
 
 from quarterturn.publish.figures.apart import cuts_figure, sewn_figure
+from quarterturn.publish.figures.bias import bias_figure
 from quarterturn.publish.figures.borders import border_figure, mitre_figure
 from quarterturn.publish.figures.bulk import bulk_figures
 from quarterturn.publish.figures.centre import centre_figure
@@ -31,6 +32,7 @@ __all__ = [
     "MapPart",
     "apart_figure",
     "backing_figure",
+    "bias_figure",
     "binding_figure",
     "blank_figure",
     "border_figure",

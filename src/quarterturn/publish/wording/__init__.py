@@ -20,6 +20,7 @@ from quarterturn.publish.wording.names import (
     named,
     parts_of,
     rectangle,
+    size_named,
     sized,
     turned_by,
 )
@@ -36,7 +37,14 @@ from quarterturn.publish.wording.opening import (
 )
 from quarterturn.publish.wording.owners import owner_of
 from quarterturn.publish.wording.pressing import pressed_to
-from quarterturn.publish.wording.requirements import Need, cloth_needs, other_needs, plan_line, width_line
+from quarterturn.publish.wording.requirements import (
+    Need,
+    cloth_needs,
+    other_needs,
+    plan_line,
+    plans_explained,
+    width_line,
+)
 from quarterturn.publish.wording.sections import (
     Made,
     borders_said,
@@ -47,7 +55,13 @@ from quarterturn.publish.wording.sections import (
     unit_grid,
     unit_sizes,
 )
-from quarterturn.publish.wording.sizes import SizePart, by_size, size_notes, size_parts, sizes_rehearsed
+from quarterturn.publish.wording.sizes import (
+    SizePart,
+    by_size,
+    size_notes,
+    size_parts,
+    sizes_rehearsed,
+)
 from quarterturn.publish.wording.telling import TELLERS, tell
 
 __all__ = [
@@ -86,12 +100,14 @@ __all__ = [
     "parts_of",
     "placed_name",
     "plan_line",
+    "plans_explained",
     "pressed_to",
     "rectangle",
     "ring_of",
     "row_places",
     "section_name",
     "sections_of",
+    "size_named",
     "size_notes",
     "size_parts",
     "sized",

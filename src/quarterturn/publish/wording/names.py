@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import partial
 
-from quarterturn.design import GROUND, HALF_MARK, Design, Fabric
+from quarterturn.design import GROUND, HALF_MARK, ORIGINAL, Design, Fabric
 from quarterturn.measure import Length, Units, show_length
 from quarterturn.pieces import Piece
 from quarterturn.proof import Pattern
@@ -118,3 +118,9 @@ def plural(count: int, one: str, more: str | None = None) -> str:
 def typeset_words(text: str) -> str:
     """Return words written on a keyboard with the apostrophe of print."""
     return text.replace("'", "’")
+
+
+def size_named(pattern: Pattern) -> str:
+    """Return the name of the size of a pattern; nothing where the design has one size and no name for it."""
+    design = pattern.design
+    return f"{design.size} size" if design.sizes or design.size != ORIGINAL else ""

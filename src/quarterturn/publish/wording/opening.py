@@ -23,6 +23,7 @@ from quarterturn.design import (
 from quarterturn.measure import Units, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
+from quarterturn.publish.wording.requirements import plans_explained
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
 
 TECHNIQUE = "Curves without curved piecing: fuse, stitch, cut."
@@ -154,16 +155,13 @@ def abbreviations(printed: Sequence[str], units: Units) -> tuple[tuple[str, str]
 
 def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
     """Return what goes before the cutting lists."""
-    advice = (
+    borders = "Border lengths are calculated; you may leave the borders uncut until your top is measured."
+    return (
         "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
         "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
         *_stacking(pattern),
-    )
-    if not pattern.design.borders:
-        return advice
-    return (
-        *advice,
-        "Border lengths are calculated; you may leave the borders uncut until your top is measured.",
+        *((borders,) if pattern.design.borders else ()),
+        plans_explained(),
     )
 
 

@@ -5,13 +5,15 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from quarterturn.design import Fabric
-from quarterturn.materials import ClothPlan, JoinMethod, StitchSum
+from quarterturn.design import Design, Direction, Fabric
+from quarterturn.materials import ClothPlan, JoinMethod, PanelGroup, StitchSum, gap_percent
+from quarterturn.materials.backing import WIDE, backing_ways, in_one_width, panels_length
+from quarterturn.materials.shrinkage import to_buy
 from quarterturn.materials.thread import bobbins_to_wind
 from quarterturn.measure import MM, Units, inches, show_cloth, show_count
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording.names import fabric_name, length, listed, named, rectangle
+from quarterturn.publish.wording.names import fabric_name, length, listed, named, plural, rectangle
 
 TIGHT = inches(0, 1, 2)
 """A strip with less than this left is told to the sewer (trade check 29)."""
@@ -54,7 +56,8 @@ def _cloth(pattern: Pattern, plan: ClothPlan) -> Need:
     has = {piece.purpose for piece in pattern.bill.of_fabric(plan.fabric)}
     uses = ", ".join(word for purpose, word in PURPOSES.items() if purpose in has)
     wide, slack = length(design, plan.usable_width), length(design, plan.slack)
-    note = f"usable width {wide}; includes {slack} beyond the cuts{_washing(design.fabric(plan.fabric))}"
+    beyond = f"{slack} beyond the cuts{_washing(design.fabric(plan.fabric))}"
+    note = f"usable width {wide}; includes {beyond}{_wide(pattern, plan)}"
     return Need(fabric_name(design.fabric(plan.fabric)), uses, show_cloth(plan.bought, design.units), note)
 
 
@@ -116,17 +119,93 @@ def width_line(pattern: Pattern) -> str:
 
 
 def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
-    """Return how good a cutting plan is."""
-    lengths = (plan.cut_length, plan.bought, plan.slack, plan.lower_bound, plan.hand_rule)
-    cuts, bought, slack, least, plain = (length(pattern.design, value) for value in lengths)
-    split = any(group.splits for group, _ in plan.groups)
-    rows = "pieces below one another where they fit" if split else "pieces side by side in one row to a strip"
-    pinned = "" if plan.unpinned is None else "the strips that are decided on, "
+    """Return how good a cutting plan is. What a plan is, and the plain rule, is told once by `plans_explained`."""
+    design = pattern.design
+    cuts, slack, plain = (length(design, value) for value in (plan.cut_length, plan.slack, plan.hand_rule))
+    rule = (
+        f"the plain rule would take {plain}"
+        if plan.hand_rule > plan.cut_length
+        else "the plain rule takes as much"
+    )
+    bought = show_cloth(plan.bought, design.units)
     return (
-        f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. With {pinned}the same "
-        f"strips joined, the same lengths cut off and {rows}, no plan can need less "
-        f"than {least}; each kind of piece in strips of its own would need {plain}."
-        f"{_other_way(pattern, plan)}{_other_join(pattern, plan)}{_unpinned(pattern, plan)}{_tight(pattern, plan)}"
+        f"Bought {bought}: cuts {cuts}, slack {slack}. {_nearness(pattern, plan)}; {rule}."
+        f"{_split(plan)}{_backing(pattern, plan)}{_other_way(pattern, plan)}{_other_join(pattern, plan)}"
+        f"{_unpinned(pattern, plan)}{_tight(pattern, plan)}"
+    )
+
+
+def _split(plan: ClothPlan) -> str:
+    """State where what is said of a plan holds for more plans than those of one row to a strip."""
+    if not any(group.splits for group, _ in plan.groups):
+        return ""
+    return " Here pieces may lie below one another in a strip too, in every plan compared."
+
+
+def _nearness(pattern: Pattern, plan: ClothPlan) -> str:
+    """Return how near a plan is to the shortest: its proved bound, and by how much it may be longer."""
+    if plan.cut_length <= plan.lower_bound:
+        return "No plan is shorter"
+    tenths = math.ceil(10 * gap_percent(plan) - 1e-9)
+    least = length(pattern.design, plan.lower_bound)
+    return f"No plan can be shorter than {least}: this one is at most {tenths / 10:g} % longer"
+
+
+def plans_explained() -> str:
+    """Return what the lines below cutting plans rest on."""
+    return (
+        "Slack is what is bought beyond the cuts, for straightening and a miscut. A plan cuts strips across the cloth, "
+        "and from each strip pieces side by side in one row; what is said of its length holds for all such plans with "
+        "the same strips joined and the same lengths cut off, or cut along the cloth. By the plain rule each kind of "
+        "piece has strips of its own."
+    )
+
+
+def _backing(pattern: Pattern, plan: ClothPlan) -> str:
+    """Tell the backing both ways: its panels as they run, and as they would run turned."""
+    return "".join(_panels(pattern, plan, group) for group in plan.panels)
+
+
+def _panels(pattern: Pattern, plan: ClothPlan, group: PanelGroup) -> str:
+    design, turnable = pattern.design, _may_turn(pattern, plan)
+    ways = backing_ways(pattern.bill.piece(group.piece), plan.usable_width, group.seam, turnable)
+    said = _lengths(design, group)
+    for other in ways:
+        if other.runs_down != group.runs_down:
+            if (other.panels, other.cut_length) == (group.panels, group.cut_length):
+                return f" The backing takes {said}, and as much if it is turned."
+            return f" The backing takes {said}; turned, it would take {_lengths(design, other)}."
+    return f" The backing takes {said}."
+
+
+def _may_turn(pattern: Pattern, plan: ClothPlan) -> bool:
+    """Tell whether the cloth of a plan may lie either way."""
+    return pattern.design.fabric(plan.fabric).direction is Direction.NONE
+
+
+def _lengths(design: Design, group: PanelGroup) -> str:
+    seam = "" if group.panels == 1 else f", {'upright' if group.runs_down else 'level'} seams"
+    each = f"({group.panels}) {plural(group.panels, 'length')} of {length(design, group.cut_length)}"
+    return f"{each}{seam if group.panels != 2 else seam.removesuffix('s')}"
+
+
+def _wide(pattern: Pattern, plan: ClothPlan) -> str:
+    """Tell what a wide backing would take where it needs no seam, and the panels have one; nothing elsewhere."""
+    design, making = pattern.design, pattern.design.making
+    group = next((group for group in plan.panels if group.panels > 1), None)
+    if group is None:
+        return ""
+    along = in_one_width(pattern.bill.piece(group.piece), design.units, _may_turn(pattern, plan))
+    if along is None:
+        return ""
+    shrinks, units = design.fabric(plan.fabric).shrink_along, design.units
+    one, pieced = (
+        show_cloth(to_buy(cut, 1, making.squaring, making.slack, shrinks, units).bought, units)
+        for cut in (along, panels_length(group))
+    )
+    of_it = "" if plan.cut_length == panels_length(group) else f" instead of {pieced} of this"
+    return (
+        f"; without a seam, the backing takes {one} of cloth {length(design, WIDE[design.units])} wide{of_it}"
     )
 
 
@@ -145,7 +224,10 @@ def _unpinned(pattern: Pattern, plan: ClothPlan) -> str:
     if plan.unpinned is None:
         return ""
     other = length(pattern.design, plan.unpinned)
-    return f" Some strips are cut as the designer has decided; without that, {other} would be bought."
+    return (
+        f" Some strips are cut as the designer has decided, in every plan compared; without that, {other} would be "
+        "bought."
+    )
 
 
 def _other_way(pattern: Pattern, plan: ClothPlan) -> str:

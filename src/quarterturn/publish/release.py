@@ -104,8 +104,7 @@ def _templates(order: Order) -> Mapping[str, bytes]:
     pages = template_sheets(design, blocks, bill, design.house.paper)
     files = {"templates.pdf": sheets_pdf(pages, f"{design.title} – templates")}
     for stem, (master, shape) in zip(shape_stems(blocks), traced_shapes(blocks), strict=True):
-        upright = design.recipe(master.recipe).lies_as_drawn
-        sheet = cutter_sheet(template_of(shape, master.cuts, upright=upright))
+        sheet = cutter_sheet(template_of(shape, master.cuts))
         files[f"{stem}.svg"] = sheet_svg(sheet).encode()
         files[f"{stem}.dxf"] = sheet_dxf(sheet).encode()
     return files

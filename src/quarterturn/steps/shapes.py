@@ -25,8 +25,7 @@ FLIP = mirror_across_vertical()
 def shape_steps(design: Design, blocks: Blocks, bill: Bill, materials: Materials) -> Iterator[Draft]:
     """Return tracing, hollowing, fusing to the cloth blanks and cutting out."""
     for rows in materials.web.rows:
-        upright = design.recipe(rows.recipe).lies_as_drawn
-        yield _trace(template_of(blocks, rows.recipe, rows.shape), rows, upright=upright)
+        yield _trace(template_of(blocks, rows.recipe, rows.shape), rows)
     blanks = _blank_counts(blocks, bill)
     for (label, recipe, shape), count in blanks.items():
         yield _fuse_rings(bill, label, recipe, shape, count)
@@ -58,8 +57,8 @@ def _hole(shape: FusedShape) -> Path | None:
     return _drawn(shape).path(shape.hole) if shape.hole else None
 
 
-def _trace(shape: FusedShape, rows: WebRows, *, upright: bool) -> Draft:
-    """Return tracing a shape. `upright`: cut from upright prints, it may not be turned to be its mirror image."""
+def _trace(shape: FusedShape, rows: WebRows) -> Draft:
+    """Return tracing a shape, which is laid by the upright line of its template: it may not be turned by eye."""
     drawn = _drawn(shape)
     action = TraceRings(
         recipe=rows.recipe,
@@ -68,7 +67,7 @@ def _trace(shape: FusedShape, rows: WebRows, *, upright: bool) -> Draft:
         hole=_hole(shape),
         ring_out=drawn.region(shape.ring_out),
         ring_in=drawn.region(shape.ring_in),
-        same_mirrored=is_same_mirrored(shape.traced, upright=upright),
+        same_mirrored=is_same_mirrored(shape.traced, upright=True),
         room_width=rows.width,
         room_height=rows.height,
         gap=rows.gap,

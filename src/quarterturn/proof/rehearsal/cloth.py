@@ -87,14 +87,12 @@ class Scrap:
 class Ring:
     """A ring of web on its paper, as seen from the paper side, about the middle of the shape drawn on it.
 
-    `hollow` is where the web has been cut out of its middle. Where it was traced as it comes, not mirrored, it is
-    `either_way`.
+    `hollow` is where the web has been cut out of its middle.
     """
 
     drawn: Region
     out: Region
     hollow: Region = NOTHING
-    either_way: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -40,9 +40,9 @@ def trace_rings(table: Table, step: Step, action: TraceRings) -> None:
     table.unroll(rows * (action.room_height + action.gap) - action.gap, action.gap)
     drawn = _drawn(action.traced, action.hole)
     _check_ring(drawn, action)
-    if action.same_mirrored and not is_same_mirrored(action.traced):
-        raise SpoiledError("Traced as it comes, the shape would be its own mirror image.")
-    table.put(product, Ring(drawn, action.ring_out, action.ring_in, action.same_mirrored))
+    if action.same_mirrored and not is_same_mirrored(action.traced, upright=True):
+        raise SpoiledError("Traced as it comes, and laid by its upright line, the shape would lie mirrored.")
+    table.put(product, Ring(drawn, action.ring_out, action.ring_in))
 
 
 def _drawn(outline: Path, hole: Path | None) -> Region:
@@ -81,9 +81,5 @@ def cut_out(table: Table, step: Step, action: CutOut) -> None:
     if blank.backing is None or not same_region(blank.backing.drawn, lines):
         raise SpoiledError("The line to cut on is not the line drawn on the web.")
     (cloth,), over = blank.scraps, mirror_across_vertical()
-    if cloth.print and blank.backing.either_way and not is_same_mirrored(action.traced, upright=True):
-        raise SpoiledError(
-            "Traced as it comes, the shape must be turned to lie right, and its print with it."
-        )
     shape = cut_to(cloth.fabric, over.region(lines), cloth.print)
     table.put(product, replace(shape, fusible=True, loose=over.region(blank.backing.hollow)))

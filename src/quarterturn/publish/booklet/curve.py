@@ -19,7 +19,7 @@ def sewn_curve(pattern: Pattern) -> Iterator[Block]:
     if curves is None:
         return
     yield Section("Or sew the curve", opens=True)
-    yield Notes("", (curve_lines.INSTEAD,))
+    yield Notes("", curve_lines.instead(pattern))
     firsts = {count.recipe: count.code for count in reversed(curves.counts)}
     cells = tuple(Cell(curve_figure(pattern, code)) for code in reversed(tuple(firsts.values())))
     yield Plate(Figure("Quarter disc and surround, as cut; the unit that they make", cells))

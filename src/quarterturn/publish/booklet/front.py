@@ -16,9 +16,11 @@ from quarterturn.publish.wording import (
     cautions,
     cloth_needs,
     fabric_words,
+    listed,
     node_said,
     notions,
     other_needs,
+    plural,
     rectangle,
     sections_of,
     size_named,
@@ -28,6 +30,7 @@ from quarterturn.publish.wording import (
     width_line,
 )
 
+SQUARE = " square"
 LONGEST_ON_COVER = 240
 """Letters of the words about a quilt; longer ones stand on the last page."""
 
@@ -38,7 +41,7 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
     broad = min(width, height * float(setting.width) / float(setting.height))
     facts = (
         (size_named(pattern) or "Finished size", rectangle(design, setting.width, setting.height)),
-        *((f"Finished {name}", size) for name, size in unit_sizes(pattern)),
+        *_units_on_cover(pattern),
         ("Skill level", design.house.skill),
         ("Pattern", design.number),
         ("Version", design.version),
@@ -51,6 +54,16 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
         facts=tuple((name, value) for name, value in facts if value),
         picture=top_sheet(design, pattern.blocks, setting, broad, Look(line=0.06)),
     )
+
+
+def _units_on_cover(pattern: Pattern) -> Iterator[tuple[str, str]]:
+    """Return the finished sizes of the units, without their codes, which mean nothing yet."""
+    sizes = list(dict.fromkeys(size for _, size in unit_sizes(pattern)))
+    if not sizes:
+        return
+    if all(size.endswith(SQUARE) for size in sizes):
+        sizes = [f"{listed([size.removesuffix(SQUARE) for size in sizes])}{SQUARE}"]
+    yield f"Finished {plural(len(pattern.setting.tally), 'unit')}", listed(sizes)
 
 
 def requirements(pattern: Pattern) -> Iterator[Block]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from quarterturn.design import GROUND, HALF_MARK, code_of_unit
+from quarterturn.design import code_of_unit
 from quarterturn.materials import ClothPlan
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
@@ -41,8 +41,8 @@ from quarterturn.publish.sheet import Sheet
 from quarterturn.publish.wording import (
     curve_facts,
     cutting_advice,
+    joined_cloths,
     named,
-    parts_of,
     plan_line,
     tell,
 )
@@ -182,7 +182,8 @@ def _creasing(pattern: Pattern, entry: Entry, action: Crease) -> Entry:
     code = next(masters.code for masters in pattern.bill.masters if masters.recipe == action.recipe)
     if is_general(pattern, action.recipe):
         sheet = marking_figure(pattern, _step(pattern, entry), code)
-        return _with(entry, Figure("The ground, marked; the master, fused", (Cell(sheet),)), below=True)
+        done = "marked" if action.drawn or action.middles else "creased"
+        return _with(entry, Figure(f"The ground, {done}; the master, fused", (Cell(sheet),)), below=True)
     sheet = fusing_figure(pattern, code)
     return _with(entry, Figure("Crease the square; centre the shape on the creases", (Cell(sheet),)))
 
@@ -266,15 +267,4 @@ def _make_line(pattern: Pattern, code: str) -> str:
     made = [
         product for step in pattern.steps.steps for product in step.makes if product.label == f"unit {code}"
     ]
-    return f"Make ({made[-1].count}) unit {code}, {_letters(pattern, code)}"
-
-
-def _letters(pattern: Pattern, name: str) -> str:
-    """Return the letters of a unit's fabrics: those of its shapes on those of its grounds."""
-    parts = parts_of(pattern, name)
-    grounds = [part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND]
-    on, above = (
-        ", ".join(dict.fromkeys(pattern.design.cloth(name, part) for part in some))
-        for some in (grounds, [part for part in parts if part not in grounds])
-    )
-    return f"{above} on {on}" if above else on
+    return f"Make ({made[-1].count}) unit {code}, {joined_cloths(pattern, code, str)}"

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from quarterturn.design import Direction
 from quarterturn.design.colour import text_colour_on
 from quarterturn.materials import ClothPlan, PanelGroup, Split, StripGroup
 from quarterturn.proof import Pattern
@@ -18,6 +19,7 @@ from quarterturn.publish.figures.inks import (
     QUIET,
     SMALL,
     SMALLEST,
+    arrow,
     box,
     caption,
     cloth,
@@ -64,7 +66,19 @@ def cloth_figure(pattern: Pattern, plan: ClothPlan, width: float) -> Sheet:
     marks += measured(
         complex(NOTE, 5), right, f"{length(pattern.design, plan.usable_width)} usable width", -1.6j
     )
+    marks += _print(pattern.design.fabric(plan.fabric).direction)
     return Drawing(width, top, tuple(marks)).sheet("Cutting plan", _described(pattern, plan))
+
+
+def _print(direction: Direction) -> Iterator[Mark]:
+    """Show which way a print with a direction runs: along the selvages, which stand upright in the plan."""
+    if direction is Direction.NONE:
+        return
+    foot, head = complex(NOTE - 2.4, 4.9), complex(NOTE - 2.4, 0.3)
+    yield caption(complex(NOTE - 4.2, 2.6), "print", SMALL, "end")
+    yield from arrow(foot, head)
+    if direction is Direction.TWO_WAY:
+        yield from arrow(head, foot)
 
 
 def _bands(plan: ClothPlan, factor: float) -> list[_Band]:
@@ -170,4 +184,6 @@ def _described(pattern: Pattern, plan: ClothPlan) -> str:
         pieces = ", ".join(f"{c.count} of {c.piece}" for c in group.pieces) or "left whole"
         height = length(pattern.design, group.height)
         parts.append(f"({group.strips}) strips {height} high, each: {pieces}")
-    return f"Cutting plan of {named(pattern.design, plan.fabric)}, to scale: {'; '.join(parts)}."
+    way = pattern.design.fabric(plan.fabric).direction
+    runs = "" if way is Direction.NONE else " Its print runs up the drawing, along the selvages."
+    return f"Cutting plan of {named(pattern.design, plan.fabric)}, to scale: {'; '.join(parts)}.{runs}"

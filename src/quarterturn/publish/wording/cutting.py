@@ -5,7 +5,9 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
+from quarterturn.design import Direction
 from quarterturn.materials import ClothPlan, JoinMethod
+from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import (
@@ -38,8 +40,21 @@ def tell_straighten(step: Step, action: Straighten, pattern: Pattern) -> Wording
     return Wording(
         named(pattern.design, action.fabric),
         (),
-        f"Press the fabric, and cut its end square to the fold; up to {loss} is allowed for this.",
+        f"Press the fabric, and cut its end square to the fold; up to {loss} is allowed for this."
+        f"{_print(pattern, action.fabric)}",
     )
+
+
+def _print(pattern: Pattern, letter: str) -> str:
+    """Tell how a print with a direction lies in the plan, and that its top is to be marked where it must stand up."""
+    fabric = pattern.design.fabric(letter)
+    if fabric.direction is Direction.NONE:
+        return ""
+    runs = {
+        Direction.TWO_WAY: "Its print runs along the selvages, up and down in the plan.",
+        Direction.ONE_WAY: "Its print runs along the selvages: lay the cloth so that it stands upright in the plan.",
+    }[fabric.direction]
+    return f" {runs} Mark the top of each piece as you cut it." if fabric.upright else f" {runs}"
 
 
 def tell_cut_strips(step: Step, action: CutStrips, pattern: Pattern) -> Wording:
@@ -151,9 +166,15 @@ def tell_cut_panels(step: Step, action: CutPanels, pattern: Pattern) -> Wording:
     (made,) = step.makes
     line = (
         f"Cut ({made.count}) {plural(made.count, 'length')} of {length(pattern.design, action.length)} × WOF "
-        f"for the backing; trim the selvages off"
+        f"for the backing – {_backing(pattern, action.fabric)}; trim the selvages off"
     )
     return Wording(named(pattern.design, action.fabric), (), line)
+
+
+def _backing(pattern: Pattern, fabric: str) -> str:
+    """Return the label of the backing, as the cutting plan has it."""
+    pieces = (each for each in pattern.bill.pieces if each.purpose is Purpose.BACKING)
+    return next(piece.label for piece in pieces if piece.fabric == fabric)
 
 
 def tell_set_aside(step: Step, action: SetAside, pattern: Pattern) -> Wording:

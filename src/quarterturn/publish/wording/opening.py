@@ -202,9 +202,8 @@ def curve_facts(pattern: Pattern, master: Master) -> tuple[str, ...]:
     if isinstance(size := recipe.size, DrawnOutline):
         return _outline_facts(pattern, master, size)
     design, facts = pattern.design, master.facts
-    across = (
-        f"In a sewn unit the curve meets each seam {length(design, facts.crossing)} from the finished corner"
-    )
+    of = f" of {master.recipe}" if len(pattern.design.recipes) > 1 else ""
+    across = f"In a sewn unit{of} the curve meets each seam {length(design, facts.crossing)} from the finished corner"
     diagonal = f"and reaches {length(design, facts.diagonal)} along the diagonal."
     shape = f"The {shape_word(master.recipe)}"
     if recipe.curve is Curve.SEWN_TRUE:
@@ -249,7 +248,5 @@ def _rejoined(design: Design, facts: CurveFacts, parts: str = "quarters") -> tup
     if facts.step > 1 / 64:
         said.append(f"miss one another by up to {show_length(facts.step, design.units, sixteenths=True)}")
     if facts.peak >= 1:
-        said.append(
-            f"meet at an angle, up to {facts.peak:.0f}° out of line, where the traced outline has no corner"
-        )
+        said.append(f"turn there by up to {facts.peak:.0f}° more than the traced outline does")
     return (f"Where its {parts} are rejoined the edges {' and '.join(said)}.",) if said else ()

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from quarterturn.design import Design, Direction, Fabric
-from quarterturn.materials import ClothPlan, JoinMethod, PanelGroup, StitchSum, gap_percent
+from quarterturn.materials import ClothPlan, JoinMethod, PanelGroup, StitchSum, StripGroup, gap_percent
 from quarterturn.materials.backing import WIDE, backing_ways, in_one_width, panels_length
 from quarterturn.materials.shrinkage import to_buy
 from quarterturn.materials.thread import bobbins_to_wind
@@ -245,5 +245,13 @@ def _tight(pattern: Pattern, plan: ClothPlan) -> str:
     strips = [(g, width - g.used) for g, width in plan.groups if g.pieces and width - g.used < TIGHT]
     if not strips:
         return ""
-    names = listed([f"{g.label} ({length(pattern.design, left)} left)" for g, left in strips])
-    return f" Cut exactly: strips {names} are filled almost to their end."
+    names = listed(
+        [f"{_strip_named(pattern, g)} ({length(pattern.design, left)} left)" for g, left in strips]
+    )
+    return f" Cut exactly, for they are filled almost to their end: {names}."
+
+
+def _strip_named(pattern: Pattern, group: StripGroup) -> str:
+    """Return what strips are known by, which bear no label: their height, and what is cut from them."""
+    pieces = listed([f"({cut.count}) {cut.piece}" for cut in group.pieces])
+    return f"strips {length(pattern.design, group.height)} × WOF with {pieces}"

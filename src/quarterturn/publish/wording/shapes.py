@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from quarterturn.design import Design, RecipeKind
+from quarterturn.design import Design, DrawnOutline, RecipeKind
 from quarterturn.measure import show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, named, plural, rectangle, shape_word
+from quarterturn.publish.wording.names import length, named, plural, shape_word
 from quarterturn.steps import CutOut, FuseRings, Step, TraceRings
 
 
@@ -19,7 +19,8 @@ def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
         else "Trace it mirrored, as the template is printed: the web goes on the wrong side."
     )
     sentences = (
-        f"Trace the template on the paper side of the web, ring lines and cross marks too. {way}",
+        "Trace the template on the paper side of the web, its ring lines and the short marks across its outline too. "
+        f"{way}",
         _spaced(design, action),
         f"Cut round each tracing on the outer ring line, {length(design, design.making.ring_out)} outside "
         "the outline.",
@@ -80,7 +81,7 @@ def tell_fuse_rings(step: Step, action: FuseRings, pattern: Pattern) -> Wording:
 
 def _rings(pattern: Pattern, action: FuseRings, count: int) -> str:
     if pattern.design.recipe(action.recipe).kind is not RecipeKind.SHAPES:
-        return f"{action.shape} rings"
+        return f"{action.shape} {plural(count, 'ring')}"
     return f"{plural(count, 'ring')} of web for {plural(count, shape_word(action.shape))}"
 
 
@@ -96,10 +97,25 @@ def tell_cut_out(step: Step, action: CutOut, pattern: Pattern) -> Wording:
     sentences = (
         "Cut out each shape exactly on the outline, through paper, web and cloth together.",
         *(("Cut out the hole of each ring on its line too; begin in its middle.",) if action.hole else ()),
+        *_folded(pattern, action),
         "Peel the paper off; where it holds, score it with a pin first.",
         "Stack the shapes with cloth between them, never web to web.",
     )
     across, high = (length(pattern.design, side) for side in (made.width, made.height))
-    size = across if across == high else rectangle(pattern.design, made.width, made.height)
-    line = f"{named(pattern.design, letter)}: make ({made.count}) {shape_word(action.shape)}s, about {size} across."
+    size, way = (across, "across") if across == high else (f"{across} × {high}", "over all")
+    what = plural(made.count, shape_word(action.shape))
+    line = f"{named(pattern.design, letter)}: make ({made.count}) {what}, about {size} {way}."
     return Wording("Cut out the shapes and peel off the paper", sentences, line)
+
+
+def _folded(pattern: Pattern, action: CutOut) -> tuple[str, ...]:
+    """Tell how a shape keeps the cross of its template, which is hollowed out; a circle is folded in quarters."""
+    recipe = pattern.design.recipe(action.recipe)
+    circle = recipe.kind is not RecipeKind.SHAPES and not isinstance(recipe.size, DrawnOutline)
+    if circle and not any(motif.recipe == action.recipe for motif in pattern.bill.motifs):
+        return ()
+    return (
+        "While the paper is on, fold each shape through the marks at its edge, one way and the other, and finger-press "
+        "the folds: the creases cross where the cross of the template lies. Where the template names a top, put a pin "
+        "there.",
+    )

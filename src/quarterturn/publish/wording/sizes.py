@@ -184,7 +184,8 @@ def _border(ring: int, pattern: Pattern) -> str:
     side, end = border_depths(design, pattern.setting)[ring]
     width = length(design, side)
     if side != end:
-        width = f"sides {width}, ends {length(design, end)}"
+        pairs = (("sides", side), ("ends", end))
+        width = ", ".join(f"{name} {length(design, depth)}" for name, depth in pairs if depth)
     return f"{width} {_border_words(design.borders[ring])}"
 
 
@@ -304,7 +305,7 @@ def _piece(pattern: Pattern, piece: Piece) -> str:
         return rectangle(pattern.design, piece.length, piece.width)
     if piece.length == piece.width:
         return f"({piece.count}) {length(pattern.design, piece.length)}"
-    return f"({piece.count}) {rectangle(pattern.design, piece.width, piece.length)}"
+    return f"({piece.count}) {rectangle(pattern.design, *sorted((piece.width, piece.length)))}"
 
 
 def _plan(letter: str, pattern: Pattern) -> ClothPlan | None:

@@ -174,3 +174,12 @@ def test_a_new_design_works_whatever_its_title(title: str, units: Units) -> None
 
 def test_a_new_design_has_a_comment_on_what_to_change(golden: Golden) -> None:
     golden.check("first-light.toml", starter("First Light", Units.INCH))
+
+
+def test_strips_that_are_decided_on_read_back() -> None:
+    pinned = "strip_heights = ['4 1/2\"', '2 1/2\"']\n\n[[fabrics.A.strips]]\nheight = '4 1/2\"'\ncount = 3\n"
+    more = '\n[[fabrics.A.strips]]\nheight = \'2 1/2"\'\npieces = ["A1"]\n\n[fabrics.B]'
+    design = read(GOOD.replace("[fabrics.B]", f"{pinned}{more}", 1))
+    assert design.fabric("A").strip_heights == (inches(2, 1, 2), inches(4, 1, 2))
+    assert [(s.count, s.pieces) for s in design.fabric("A").strips] == [(3, ()), (None, ("A1",))]
+    assert read(format_design(design)) == design

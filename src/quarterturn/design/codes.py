@@ -68,6 +68,7 @@ _STOPS = {
     "self-rejoined": "halves that would be rejoined as they were",
     "unknown-colourway": "the code of a colourway, to be rejoined, that the file does not have",
     "motif-unclear": "a motif of a recipe that has not just one shape without a hole",
+    "strips-unclear": "strips that are decided on without a count and without pieces",
     "upright-unclear": "a print that must stand upright and has no direction",
     "shape-vanishes": "a shape that disappears in the seams",
     "unknown-size": "the name of a size that the file does not have",

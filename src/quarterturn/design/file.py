@@ -52,6 +52,15 @@ BoughtAs = Annotated[
 """A word for how a fabric is bought, or pieces of a size of one's own."""
 
 
+class PinnedTable(BaseModel):
+    """Strips that the designer has decided on."""
+
+    model_config = table(("height",))
+    height: Measure | None = Field(None, description="The height of the strips.")
+    count: int | None = Field(None, description="So many of them, if not as many as the pieces need.")
+    pieces: list[str] | None = Field(None, description="Labels of the pieces that they are cut into.")
+
+
 class FabricTable(BaseModel):
     """A fabric. The key is the letter that the booklet prints, one or two capitals."""
 
@@ -82,6 +91,12 @@ class FabricTable(BaseModel):
     )
     bought_as: BoughtAs | None = Field(
         None, description="bolt (by the length), a precut of the trade, or pieces of a size of your own."
+    )
+    strips: list[PinnedTable] | None = Field(
+        None, description="Strips that you have decided on: the others are planned around them."
+    )
+    strip_heights: list[Measure] | None = Field(
+        None, description="The heights that its strips may have, if not any."
     )
 
 
@@ -275,6 +290,10 @@ class MakingTable(BaseModel):
     borders: Literal["cheapest", "lengthwise", "crosswise"] | None = Field(
         None, description="How borders longer than the cloth is wide are cut."
     )
+    joins: Literal["cheapest", "straight", "diagonal"] | None = Field(
+        None, description="How strips are joined for borders longer than the cloth is wide."
+    )
+    layers: int | None = Field(None, description="Layers of cloth cut at once with a rotary cutter, at most.")
     stitch: StitchTable | None = Field(None, description="The edge stitch.")
 
 

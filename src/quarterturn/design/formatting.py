@@ -97,7 +97,21 @@ def _fabric(fabric: Fabric, making: Making, units: Units) -> str:
         if share := getattr(fabric, key):
             pairs.append((key, write_number(share * 100)))
     pairs += parcel_pairs(fabric, making, units)
-    return _table(f"[{dotted('fabrics', fabric.letter)}]", *pairs)
+    if fabric.strip_heights:
+        heights = ", ".join(_long(height, units) for height in fabric.strip_heights)
+        pairs.append(("strip_heights", f"[{heights}]"))
+    key = dotted("fabrics", fabric.letter)
+    return "\n\n".join([_table(f"[{key}]", *pairs), *_pinned(fabric, f"[[{key}.strips]]", units)])
+
+
+def _pinned(fabric: Fabric, header: str, units: Units) -> Iterator[str]:
+    for strips in fabric.strips:
+        pairs = [("height", _long(strips.height, units))]
+        if strips.count is not None:
+            pairs.append(("count", str(strips.count)))
+        if strips.pieces:
+            pairs.append(("pieces", f"[{', '.join(map(quote_text, strips.pieces))}]"))
+        yield _table(header, *pairs)
 
 
 _PATH_WIDTH = 100
@@ -150,6 +164,8 @@ def _making(making: Making, units: Units) -> str:
         ("spare_masters", str(making.spare_masters)),
         ("pressing", quote_text(making.pressing.value)),
         ("borders", quote_text(making.borders.value)),
+        ("joins", quote_text(making.joins.value)),
+        ("layers", str(making.layers)),
     )
 
 

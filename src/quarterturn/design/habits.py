@@ -6,7 +6,16 @@ from typing import TYPE_CHECKING
 
 from quarterturn.design import limits
 from quarterturn.design.defaults import default_making
-from quarterturn.design.model import EdgeStitch, EdgeStitchKind, House, LongCut, Making, Paper, Pressing
+from quarterturn.design.model import (
+    EdgeStitch,
+    EdgeStitchKind,
+    House,
+    Joins,
+    LongCut,
+    Making,
+    Paper,
+    Pressing,
+)
 from quarterturn.design.needle import read_needle
 from quarterturn.design.notes import Notes
 from quarterturn.design.words import read_text
@@ -48,6 +57,8 @@ def read_making(table: MakingTable | None, notes: Notes) -> Making:
         borders=LongCut(table.borders) if table.borders else default.borders,
         web_sheet=_web_sheet(table.web_sheet, notes),
         piece_squaring=length("piece_squaring"),
+        joins=Joins(table.joins) if table.joins else default.joins,
+        layers=read_count(table.layers, "making.layers", default.layers, limits.MOST_CUT_LAYERS, notes),
     )
     _check_web(making, notes)
     return making

@@ -82,6 +82,7 @@ ON_PANEL = Range(_NOTHING, inches(120), "a place on a panel")
 FLOAT = Range(inches(0, 1, 16), inches(6), "how far triangles stand out")
 TRIANGLE_SQUARE = Range(inches(1), inches(200), "the side of a square for setting triangles")
 COPED = Range(inches(1), inches(400), "the finished size of a section with its coping")
+STRIP_HEIGHT = Range(inches(0, 1, 2), inches(60), "the height of a strip")
 BINDING = Range(inches(0, 3, 4), inches(6), "the width of a binding strip")
 
 MAKING: dict[str, Range] = {
@@ -122,6 +123,9 @@ HIGHEST_SHARE = 1000
 MOST_SHRINKAGE = 30
 """Percent: cloth that loses more is felted, not washed."""
 MOST_LAYERS = 12
+MOST_CUT_LAYERS = 8
+"""A cutter with a blade of 60 mm goes through eight layers at most (from memory)."""
+MOST_PINS, MOST_STRIPS = 20, 1000
 MOST_MINUTES = 1000
 MOST_HOURS = 200
 SLOWEST_PACE = 10

@@ -34,6 +34,20 @@ class ClothKind(enum.Enum):
 
 
 @dataclass(frozen=True, slots=True)
+class PinnedStrips:
+    """Strips of a fabric that the designer has decided on, by their height.
+
+    With a `count`, so many are cut, for the named pieces as far as they hold them, then for whatever else fits.
+    Without one, all of the named pieces are cut from strips of this height, as many as that takes.
+    """
+
+    height: Length
+    count: int | None
+    pieces: tuple[str, ...]
+    """Labels of pieces, as the booklet prints them."""
+
+
+@dataclass(frozen=True, slots=True)
 class Fabric:
     """A fabric of the design, known by its letter. `width` is the usable width, selvages off."""
 
@@ -55,6 +69,9 @@ class Fabric:
     """Pieces of it that lie on the shelf, which are used first."""
     bought_as: Parcel | None = None
     """The pieces in which it is bought; None where it comes off the bolt."""
+    strips: tuple[PinnedStrips, ...] = ()
+    strip_heights: tuple[Length, ...] = ()
+    """Heights that its strips may have, low to high, but for strips to be joined and bands; any where there is none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,6 +168,17 @@ class Pressing(enum.Enum):
     OPEN = "open"
 
 
+class Joins(enum.Enum):
+    """How the ends of strips are joined for borders and strips longer than the cloth is wide."""
+
+    CHEAPEST = "cheapest"
+    """Whichever of the two takes less to buy; straight, where that is equal."""
+    STRAIGHT = "straight"
+    """Square across: two seam allowances go in each join."""
+    DIAGONAL = "diagonal"
+    """At 45°: the width of the strip goes in each join."""
+
+
 class LongCut(enum.Enum):
     """How borders and strips that are longer than the cloth is wide are cut."""
 
@@ -197,6 +225,9 @@ class Making:
     """Width and height of a sheet of web; None where it is sold by the length, `web_width` wide."""
     piece_squaring: Length = INCH
     """Taken off the width and off the height of a piece of cloth to square it up, where it states no other."""
+    joins: Joins = Joins.CHEAPEST
+    layers: int = 4
+    """Layers of cloth cut at once with a rotary cutter, at most (four is common practice, no source)."""
 
 
 class Paper(enum.Enum):

@@ -15,7 +15,9 @@ from quarterturn.materials.model import (
     ParcelLayout,
     ParcelPlan,
     ParcelStock,
+    RunEnd,
     ShoppingLine,
+    Split,
     StitchSum,
     StripGroup,
     WebPlan,
@@ -26,13 +28,17 @@ from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.plan import plan_curves, plan_materials
 from quarterturn.materials.shopping import show_bought, show_money
 from quarterturn.materials.staggered import Stagger
+from quarterturn.materials.strips import EFFORT, QUICK, Effort
 from quarterturn.materials.text import gap_percent, materials_text
 from quarterturn.materials.web_nesting import drawn_motion, ruler_step
 from quarterturn.materials.web_text import web_gap_percent
 
 __all__ = [
+    "EFFORT",
+    "QUICK",
     "ClothPlan",
     "Crosscut",
+    "Effort",
     "JoinMethod",
     "JoinedRun",
     "Materials",
@@ -41,7 +47,9 @@ __all__ = [
     "ParcelLayout",
     "ParcelPlan",
     "ParcelStock",
+    "RunEnd",
     "ShoppingLine",
+    "Split",
     "Stagger",
     "StitchSum",
     "StripGroup",

@@ -150,7 +150,9 @@ def kits_cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
             # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
             # What lies on a designer's shelf goes into no kit.
             making = replace(design.making, borders=LongCut.CROSSWISE)
-            plan = partial(plan_cloth, replace(fabric, on_hand=()), making=making, units=design.units)
+            plan = partial(
+                plan_cloth, replace(fabric, on_hand=()), making=making, units=design.units, plain=True
+            )
             yield kit_cloth(
                 pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
             )

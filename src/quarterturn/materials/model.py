@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import enum
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from quarterturn.materials.nested import NestedWeb, WebCentre
@@ -23,12 +23,28 @@ class Crosscut:
 
 
 @dataclass(frozen=True, slots=True)
+class Split:
+    """Segments of a strip, each cut once more across the strip's height: pieces that lie one below the other.
+
+    A segment takes `along` of the strip and `across` of its height; there are `count` of them in one strip. The counts
+    of its `crosscuts` are those of one segment; each takes `across` of the segment's height.
+    """
+
+    label: str
+    """That of its strips, and a number where they have several kinds of segment: As2 segment 1."""
+    along: Length
+    across: Length
+    count: int
+    crosscuts: tuple[Crosscut, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class StripGroup:
     """Equal strips cut across the usable width: `strips` of them, each `height` high, cut into `crosscuts`.
 
-    `used` is the length taken by the crosscuts of one strip; what is left of the usable width is offcut.
-    A strip without crosscuts goes whole into a joined run. From what is left beside the crosscuts `rest` is cut, if
-    anything: strips as long as that is wide. Such a strip is single.
+    `used` is the length taken by the crosscuts and `splits` of one strip; what is left of the usable width is offcut.
+    A strip without any goes whole into a joined run. From what is left beside them `rest` is cut, if anything: strips
+    as long as that is wide, one below the other, counted for all strips of the group together.
     """
 
     label: str
@@ -38,6 +54,13 @@ class StripGroup:
     crosscuts: tuple[Crosscut, ...]
     used: Length
     rest: tuple[StripGroup, ...] = ()
+    splits: tuple[Split, ...] = ()
+
+    @property
+    def pieces(self) -> tuple[Crosscut, ...]:
+        """Return all pieces of one strip, those of its segments included."""
+        split = (replace(cut, count=cut.count * each.count) for each in self.splits for cut in each.crosscuts)
+        return (*self.crosscuts, *split)
 
 
 class JoinMethod(enum.Enum):
@@ -48,8 +71,18 @@ class JoinMethod(enum.Enum):
 
 
 @dataclass(frozen=True, slots=True)
+class RunEnd:
+    """Equal strips that are shorter than the cloth is wide, cut from what other strips have left."""
+
+    label: str
+    """Of their strip group."""
+    strips: int
+    length: Length
+
+
+@dataclass(frozen=True, slots=True)
 class JoinedRun:
-    """Whole strips sewn end to end into one long strip, from which long pieces are cut.
+    """Strips sewn end to end into one long strip, from which long pieces are cut: whole ones, then `ends` if any.
 
     Each join takes `loss` of length: two seam allowances when straight, a strip width when diagonal.
     """
@@ -68,6 +101,12 @@ class JoinedRun:
     """Length of the run when joined."""
     crosscuts: tuple[Crosscut, ...]
     """Pieces cut from the run, with their count in the whole run."""
+    ends: tuple[RunEnd, ...] = ()
+
+    @property
+    def joins(self) -> int:
+        """Return how many joins it has."""
+        return self.strips + sum(end.strips for end in self.ends) - 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,7 +222,11 @@ class ClothPlan:
     squaring: Length
     bought: Length
     lower_bound: Length
-    """No plan with the same strips joined and the same bands can be shorter (proved: see `strips`)."""
+    """No plan with the same strips joined, the same bands and the same strips that are decided on can be shorter.
+
+    Proved: see `strips`. Where no strip is split, for plans in which pieces lie side by side, one to the height of a
+    strip; else for those that may also split segments (see `strips.splitting`).
+    """
     hand_rule: Length
     """Cut length by the plain rule: each kind of piece in strips of its own."""
     unplaced: tuple[str, ...]
@@ -192,6 +235,10 @@ class ClothPlan:
     """What would be bought if the long pieces were cut the other way; None where there is no other way."""
     parcels: ParcelPlan | None = None
     """What is cut from precuts and from what lies on the shelf; None where all is cut off the bolt."""
+    other_join: Length | None = None
+    """What would be bought if long pieces were joined the other way; None where none is joined for them."""
+    unpinned: Length | None = None
+    """What would be bought if no strips were decided on; None where none are."""
 
     @property
     def is_off_the_bolt(self) -> bool:

@@ -6,17 +6,20 @@ and the binding are joined from strips as long as one of the pieces of cloth is 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from itertools import count, repeat
+from typing import TypeAlias
 
-from quarterturn.design import Direction, Fabric, Making, Parcel
+from quarterturn.design import Direction, Fabric, Joins, Making, Parcel
 from quarterturn.materials.cloth import LONG_PURPOSES, plan_bolt
 from quarterturn.materials.kinds import Kind, Position, kind_of
 from quarterturn.materials.model import (
     ClothPlan,
     Crosscut,
     JoinedRun,
+    JoinMethod,
     ParcelLayout,
     ParcelPlan,
     ParcelStock,
@@ -24,21 +27,37 @@ from quarterturn.materials.model import (
 )
 from quarterturn.materials.runs import Run, binding_run, border_runs, joined_run
 from quarterturn.materials.stocking import Stocked, stocked
+from quarterturn.materials.strips import EFFORT, Effort
 from quarterturn.measure import Length, Units, cut_step, inches
 from quarterturn.pieces import Grain, Piece, Purpose
+
+OffBolt: TypeAlias = Callable[[Sequence[Piece]], ClothPlan]
+"""Plans pieces of a fabric off the bolt."""
 
 ENDLESS = inches(100_000)
 """Longer than any piece: cloth of this width would hold all positions."""
 
 
-def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: Units) -> ClothPlan:
-    """Plan all that is cut from a fabric: from pieces of cloth as far as it has any, and else off the bolt."""
+def plan_cloth(
+    fabric: Fabric,
+    pieces: Sequence[Piece],
+    making: Making,
+    units: Units,
+    effort: Effort = EFFORT,
+    *,
+    plain: bool = False,
+) -> ClothPlan:
+    """Plan all that is cut from a fabric: from pieces of cloth as far as it has any, and else off the bolt.
+
+    A plain plan has no strips that are decided on, none that are split, and whole strips alone are joined.
+    """
+    off_bolt = partial(plan_bolt, fabric, making=making, units=units, effort=effort, plain=plain)
     stocks = parcel_stocks(fabric, units)
     if not stocks:
-        return plan_bolt(fabric, pieces, making, units)
+        return off_bolt(pieces)
     if fabric.bought_as:
-        return _all_in_parcels(fabric, stocks, pieces, making, units)
-    return _shelf_first(fabric, stocks, pieces, making, units)
+        return _all_in_parcels(fabric, stocks, pieces, making, off_bolt)
+    return _shelf_first(fabric, stocks, pieces, making, off_bolt)
 
 
 def parcel_stocks(fabric: Fabric, units: Units) -> tuple[ParcelStock, ...]:
@@ -115,13 +134,13 @@ def _holds(stock: ParcelStock, lying: Position) -> bool:
     return lying.along <= stock.usable_width and lying.across <= stock.usable_height
 
 
-def _ways(fabric: Fabric, stocks: Sequence[ParcelStock], wanted: _Wanted, seam: Length) -> Iterator[_Way]:
+def _ways(fabric: Fabric, stocks: Sequence[ParcelStock], wanted: _Wanted, making: Making) -> Iterator[_Way]:
     """Plan with strips to be joined of every length that a piece of cloth gives; without any where none is joined."""
     turnable = fabric.direction is Direction.NONE
     apart = (*wanted.long, *wanted.binding)
     if apart:
         for each in _strip_lengths(stocks, turnable):
-            if runs := _runs(fabric.letter, wanted, each, seam):
+            if runs := _runs(fabric.letter, wanted, each, making):
                 kinds = [
                     *wanted.kinds,
                     *(Kind(run.strip, run.strips, _positions(run, turnable)) for run in runs),
@@ -146,25 +165,36 @@ def _positions(run: JoinedRun, turnable: bool) -> tuple[Position, ...]:
     return (listed, Position(run.height, run.each)) if turnable and run.each != run.height else (listed,)
 
 
-def _runs(letter: str, wanted: _Wanted, each: Length, seam: Length) -> tuple[JoinedRun, ...]:
-    """Return the runs of strips of a length; none where joins would take half of such strips, or more."""
-    loss = max([2 * seam, *(piece.width for piece in wanted.binding)])
+def _runs(letter: str, wanted: _Wanted, each: Length, making: Making) -> tuple[JoinedRun, ...]:
+    """Return the runs of strips of a length; none where joins would take half of such strips, or more.
+
+    Strips for borders are joined straight, which takes less of such short ones, unless the design wants it otherwise.
+    """
+    method, seam = JoinMethod.STRAIGHT, making.seam
+    if making.joins is Joins.DIAGONAL:
+        method = JoinMethod.DIAGONAL
+    diagonal = [*wanted.binding, *(wanted.long if method is JoinMethod.DIAGONAL else ())]
+    loss = max([2 * seam, *(piece.width for piece in diagonal)])
     widest = max(piece.width for piece in (*wanted.long, *wanted.binding))
     if 2 * loss >= each or widest > each:
         return ()
     found: list[Run] = [
-        *border_runs(wanted.long, each, seam),
+        *border_runs(wanted.long, each, seam, method),
         *(binding_run(piece, each, seam) for piece in wanted.binding),
     ]
     return tuple(joined_run(f"{letter}r{n}", f"{letter}s{n}", run, each) for n, run in enumerate(found, 1))
 
 
 def _all_in_parcels(
-    fabric: Fabric, stocks: tuple[ParcelStock, ...], pieces: Sequence[Piece], making: Making, units: Units
+    fabric: Fabric,
+    stocks: tuple[ParcelStock, ...],
+    pieces: Sequence[Piece],
+    making: Making,
+    off_bolt: OffBolt,
 ) -> ClothPlan:
     wanted = _wanted(pieces, fabric.direction, stocks)
-    best = min(_ways(fabric, stocks, wanted, making.seam), key=lambda way: way.cost)
-    nothing = plan_bolt(fabric, (), making, units)
+    best = min(_ways(fabric, stocks, wanted, making), key=lambda way: way.cost)
+    nothing = off_bolt(())
     return _with(nothing, best, stocks, wanted.kinds)
 
 
@@ -219,7 +249,11 @@ def _strip(
 
 
 def _shelf_first(
-    fabric: Fabric, stocks: tuple[ParcelStock, ...], pieces: Sequence[Piece], making: Making, units: Units
+    fabric: Fabric,
+    stocks: tuple[ParcelStock, ...],
+    pieces: Sequence[Piece],
+    making: Making,
+    off_bolt: OffBolt,
 ) -> ClothPlan:
     """Plan what lies on the shelf, and the rest off the bolt; nothing from the shelf where that saves no cloth.
 
@@ -228,13 +262,13 @@ def _shelf_first(
     backing = [piece for piece in pieces if piece.purpose is Purpose.BACKING]
     others = [piece for piece in pieces if piece not in backing]
     wanted = _wanted(others, fabric.direction, stocks)
-    best = min(_ways(fabric, stocks, wanted, making.seam), key=lambda way: way.cost)
+    best = min(_ways(fabric, stocks, wanted, making), key=lambda way: way.cost)
     if not best.cost[0]:
-        return _with(plan_bolt(fabric, backing, making, units), best, stocks, wanted.kinds)
+        return _with(off_bolt(backing), best, stocks, wanted.kinds)
     found = stocked(wanted.kinds, stocks, fabric.direction is Direction.NONE)
     left = dict(zip((kind.label for kind in wanted.kinds), found.plan.unplaced, strict=True))
     rest = [replace(p, count=left.get(p.label, p.count)) for p in pieces if left.get(p.label, p.count)]
-    bolt, all_of_it = (plan_bolt(fabric, some, making, units) for some in (rest, pieces))
+    bolt, all_of_it = (off_bolt(some) for some in (rest, pieces))
     if bolt.cut_length >= all_of_it.cut_length:
         found = stocked((), stocks, True)
         bolt = all_of_it

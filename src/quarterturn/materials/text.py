@@ -11,12 +11,14 @@ from quarterturn.materials.model import (
     ClothPlan,
     Crosscut,
     JoinedRun,
+    JoinMethod,
     Materials,
     PanelGroup,
     ParcelLayout,
     ParcelPlan,
     ParcelStock,
     ShoppingLine,
+    Split,
     StripGroup,
 )
 from quarterturn.materials.shopping import show_bought, show_money
@@ -78,6 +80,8 @@ def _plan(plan: ClothPlan, units: Units) -> Iterator[str]:
         yield from aligned([_STRIP_HEAD, *rows], right=(0, 2, 3))
     if plan.parcels:
         yield from _parcels(plan.parcels, units)
+    for what, bought in _otherwise(plan):
+        yield f"  {what}: {show_cloth(bought, units)} would be bought"
     if plan.unplaced:
         yield f"  does not fit: {', '.join(plan.unplaced)}"
 
@@ -112,6 +116,15 @@ def _layout(layout: ParcelLayout, units: Units) -> Iterator[tuple[str, ...]]:
         first = ("", "", "")
 
 
+def _otherwise(plan: ClothPlan) -> Iterator[tuple[str, Length]]:
+    """Return the choices that were made, each with what would be bought otherwise."""
+    if plan.other_join is not None:
+        straight = any(run.crosscuts and run.method is JoinMethod.STRAIGHT for run in plan.runs)
+        yield f"joined {'on the diagonal' if straight else 'straight'}", plan.other_join
+    if plan.unpinned is not None:
+        yield "with no strips decided on", plan.unpinned
+
+
 def _panels(group: PanelGroup, plan: ClothPlan, units: Units) -> tuple[str, ...]:
     way = "down" if group.runs_down else "across"
     made = f"sewn side by side, {way} the quilt, {show_plain(group.seam, units)} seam"
@@ -126,15 +139,23 @@ def _panels(group: PanelGroup, plan: ClothPlan, units: Units) -> tuple[str, ...]
 
 def _strips(group: StripGroup, units: Units, width: Length, plan: ClothPlan) -> tuple[str, ...]:
     height, used = show_plain(group.height, units), show_plain(group.used, units)
-    cuts = _crosscuts(group.crosscuts, units) or "left whole"
+    segments = (_segments(split, units) for split in group.splits)
+    cuts = ", ".join(filter(None, (_crosscuts(group.crosscuts, units), *segments))) or "left whole"
     if width < plan.usable_width:
         cuts = f"from the rest {show_plain(width, units)} wide: {cuts}"
     return str(group.strips), group.label, height, used, cuts
 
 
+def _segments(split: Split, units: Units) -> str:
+    size = f"{show_plain(split.along, units)} × {show_plain(split.across, units)}"
+    pieces = _crosscuts(split.crosscuts, units)
+    return f"{show_count(split.count, 'segment')} of {size}, split into {pieces}"
+
+
 def _run(run: JoinedRun, units: Units) -> tuple[str, ...]:
     plain = partial(show_plain, units=units)
-    made = f"{run.strips} × {run.strip} joined, {run.method.value}, {plain(run.loss)} a join"
+    ends = "".join(f" and {end.strips} × {end.label} of {plain(end.length)}" for end in run.ends)
+    made = f"{run.strips} × {run.strip}{ends} joined, {run.method.value}, {plain(run.loss)} a join"
     cuts = _crosscuts(run.crosscuts, units)
     return "1", run.label, plain(run.height), plain(run.length), f"{made}: {cuts}" if cuts else made
 

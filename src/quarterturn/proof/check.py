@@ -12,6 +12,7 @@ from quarterturn.proof.checks.colours import COLOURS
 from quarterturn.proof.checks.counts import COUNTS
 from quarterturn.proof.checks.curve_pieces import CURVE_PIECES
 from quarterturn.proof.checks.cutting import CUTTING
+from quarterturn.proof.checks.decided import DECIDED
 from quarterturn.proof.checks.flow import FLOW
 from quarterturn.proof.checks.imprint import IMPRINT
 from quarterturn.proof.checks.joins import JOINS
@@ -39,6 +40,7 @@ CHECKS: tuple[Check, ...] = (
     *FLOW,
     *COUNTS,
     *CUTTING,
+    *DECIDED,
     *NARROW,
     *PARCELS,
     *CLOTH,

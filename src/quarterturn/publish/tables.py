@@ -114,11 +114,11 @@ def _layout_rows(plan: ClothPlan, layout: ParcelLayout, bill: Bill) -> Iterator[
 
 def _strip_rows(width: Length, strip: StripGroup, bill: Bill) -> Iterator[Row]:
     yield (strip.label, "strip", "", "", str(strip.strips), *_sizes(width, strip.height))
-    yield from (_piece_row(strip.label, cut, strip.strips, bill) for cut in strip.crosscuts)
+    yield from (_piece_row(strip.label, cut, strip.strips, bill) for cut in strip.pieces)
 
 
 def _run_rows(run: JoinedRun, bill: Bill) -> Iterator[Row]:
-    yield (run.label, "joined strips", "", "", str(run.strips), *_sizes(run.length, run.height))
+    yield (run.label, "joined strips", "", "", str(run.joins + 1), *_sizes(run.length, run.height))
     yield from (_piece_row(run.label, cut, 1, bill) for cut in run.crosscuts)
 
 

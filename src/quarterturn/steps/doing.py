@@ -8,6 +8,7 @@ from collections.abc import Sequence
 
 from quarterturn.design import Fold
 from quarterturn.geometry import EPSILON, Motion, Point, StraightLine
+from quarterturn.materials import Crosscut
 from quarterturn.steps.doing_sections import section_doing, slanting_doing
 from quarterturn.steps.lines import Plain, line_of_parts, pressed
 from quarterturn.steps.making import (
@@ -33,6 +34,7 @@ from quarterturn.steps.model import (
     CutPanels,
     CutParcels,
     CutRest,
+    CutSegments,
     CutStrips,
     JoinEnds,
     JoinPanels,
@@ -54,7 +56,16 @@ from quarterturn.steps.things import Placed
 def doing(action: Action, plain: Plain) -> str:
     """Say what is done."""
     match action:
-        case Straighten() | CutStrips() | Subcut() | CutRest() | JoinEnds() | CutPanels() | SetAside():
+        case (
+            Straighten()
+            | CutStrips()
+            | Subcut()
+            | CutSegments()
+            | CutRest()
+            | JoinEnds()
+            | CutPanels()
+            | SetAside()
+        ):
             return _cutting(action, plain)
         case SquareParcels(_, stock, (across, along)):
             return (
@@ -77,24 +88,35 @@ def doing(action: Action, plain: Plain) -> str:
 
 
 def _cutting(
-    action: Straighten | CutStrips | Subcut | CutRest | JoinEnds | CutPanels | SetAside, plain: Plain
+    action: Straighten | CutStrips | Subcut | CutSegments | CutRest | JoinEnds | CutPanels | SetAside,
+    plain: Plain,
 ) -> str:
     match action:
         case Straighten(fabric, loss):
             return f"straighten {fabric}, {plain(loss)} at most"
         case CutStrips(fabric, height):
             return f"cut strips of {fabric}, {plain(height)} high"
-        case Subcut(crosscuts):
-            each = (f"{c.count} {c.piece} of {plain(c.along)} × {plain(c.across)}" for c in crosscuts)
-            return f"subcut each into {', '.join(each)}"
+        case Subcut(crosscuts, layers):
+            return f"subcut each into {_crosscuts(crosscuts, plain)}{_at_once(layers)}"
+        case CutSegments(along, across, crosscuts, layers):
+            size = f"{plain(along)} × {plain(across)}"
+            return f"split each of {size} into {_crosscuts(crosscuts, plain)}{_at_once(layers)}"
         case CutRest(fabric):
-            return f"cut strips from the rest of a band of {fabric}"
+            return f"cut strips of {fabric} from what is left"
         case JoinEnds(method, loss):
             return f"join ends with {method.value} seams, {plain(loss)} lost in each"
         case CutPanels(fabric, length):
             return f"cut panels of {fabric}, {plain(length)} long"
         case SetAside(reason):
             return f"set aside ({reason})"
+
+
+def _crosscuts(crosscuts: Sequence[Crosscut], plain: Plain) -> str:
+    return ", ".join(f"{c.count} {c.piece} of {plain(c.along)} × {plain(c.across)}" for c in crosscuts)
+
+
+def _at_once(layers: int) -> str:
+    return f", up to {layers} layers at once" if layers > 1 else ""
 
 
 def _fusing(

@@ -75,9 +75,26 @@ class CutStrips:
 
 @dataclass(frozen=True, slots=True)
 class Subcut:
-    """Cut each strip (or joined run) across into pieces, and each piece down to its width where it is less."""
+    """Cut each strip (or joined run) across into pieces, and each piece down to its width where it is less.
+
+    Strips are stacked, up to so many `layers`, and a stack is cut at once.
+    """
 
     crosscuts: tuple[Crosscut, ...]
+    layers: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class CutSegments:
+    """Cut each segment of a strip into pieces one below the other, and each piece shorter where it is less long.
+
+    A segment lay `along` the strip and `across` it, and so do its pieces; it is cut in stacks as strips are.
+    """
+
+    along: Length
+    across: Length
+    crosscuts: tuple[Crosscut, ...]
+    layers: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +119,7 @@ class CutParcels:
 
 @dataclass(frozen=True, slots=True)
 class CutRest:
-    """Cut what is left of a band into strips across the cloth, one below the other."""
+    """Cut what is left of a strip or a band into strips across the cloth, one below the other."""
 
     fabric: str
 
@@ -221,8 +238,8 @@ class Bind:
 
 
 Action: TypeAlias = (
-    Straighten | CutStrips | Subcut | SquareParcels | CutParcels | CutRest | JoinEnds | CutPanels | TraceRings
-    | TraceNested | FuseRings | CutOut | Crease
+    Straighten | CutStrips | Subcut | CutSegments | SquareParcels | CutParcels | CutRest | JoinEnds | CutPanels
+    | TraceRings | TraceNested | FuseRings | CutOut | Crease
     | FuseToGround | StitchEdge | CutApart | CutAway | Trim | Rejoin | SetAside | LabelStacks | FuseToPanel
     | StitchMotifs | CutAwayBehind | CutTriangles | LayOut | SewLine | TrimToFit | AddTriangles | JoinRows
     | SetIn | AddCorners | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | CutBias

@@ -41,8 +41,8 @@ def cut_of(plan: StockPlan) -> Counter[int]:
     found: Counter[int] = Counter()
     for cloth in plan.cut:
         for pattern, strips in cloth.strips:
-            for cut, each in pattern.cuts:
-                found[cut.kind] += each * strips * cloth.count
+            for cut, n in pattern.cuts:  # a kind may lie both ways in one strip
+                found[cut.kind] += n * strips * cloth.count
     return found
 
 

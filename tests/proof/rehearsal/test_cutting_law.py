@@ -58,7 +58,7 @@ def carried_out(job: Job, plan: ClothPlan) -> Table:
     length = plan.bought * (1 - job.fabric.shrink_along)
     bolt = Bolt(plan.usable_width, length, Direction.NONE)
     table = Table(Supplies({"A": bolt}, bolt, bolt))
-    for number, draft in enumerate(cutting_steps(bill, replace(sample(), cloth=(plan,))), 1):
+    for number, draft in enumerate(cutting_steps(bill, replace(sample(), cloth=(plan,)), 4), 1):
         step = draft.numbered(number)
         DOINGS[type(step.action)](table, step, step.action)
     return table
@@ -100,12 +100,20 @@ def strip(group: StripGroup, x: Length, y: Length, wide: Length) -> Iterator[Lai
         for _ in range(cut.count):
             yield Laid(cut.piece, left, y, cut.along, cut.across)
             left += cut.along
+    for split in group.splits:
+        for _ in range(split.count):
+            down = y
+            for cut in split.crosscuts:
+                for _ in range(cut.count):
+                    yield Laid(cut.piece, left, down, cut.along, cut.across)
+                    down += cut.across
+            left += split.along
     below = y
     for rest in group.rest:
-        for _ in range(rest.strips):
+        for _ in range(rest.strips // group.strips):
             yield from strip(rest, left, below, wide - (left - x))
             below += rest.height
-    if not group.crosscuts:
+    if not group.pieces:
         yield Laid("whole", x, y, wide, group.height)
 
 
@@ -185,15 +193,15 @@ def test_areas_of_pieces_runs_and_offcuts_add_up_to_the_cloth_cut(seeds: range) 
 
 def _offcut(group: StripGroup, wide: Length) -> Length:
     """Return what of equal strips is in no piece."""
-    if not group.crosscuts:
+    if not group.pieces:
         return Length(0)
-    beside = group.used * group.height - sum(
-        (c.along * c.across * c.count for c in group.crosscuts), Length(0)
-    )
+    beside = group.used * group.height - sum((c.along * c.across * c.count for c in group.pieces), Length(0))
     room = (wide - group.used) * group.height
     given = sum((rest.height * rest.strips * (wide - group.used) for rest in group.rest), Length(0))
-    return group.strips * (beside + room - given) + sum(
-        (_offcut(rest, wide - group.used) for rest in group.rest), Length(0)
+    return (
+        group.strips * (beside + room)
+        - given
+        + sum((_offcut(rest, wide - group.used) for rest in group.rest), Length(0))
     )
 
 

@@ -117,7 +117,7 @@ def test_a_curve_traced_as_drawn_has_a_peak_and_one_sewn_true_has_none() -> None
 
 def test_every_measure_of_the_making_is_on_the_last_page() -> None:
     pattern = pattern_of(ROUNDS)
-    assert len(defaults(pattern)) == 19 + len(pattern.design.recipes)
+    assert len(defaults(pattern)) == 21 + len(pattern.design.recipes)
     assert ("Version", "1.0") in imprint(pattern)
     assert ("Corrections and questions", "corrections@marram.example") in imprint(pattern)
 

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from quarterturn.design import BindingKind, Direction, Fold, Severity, dotted
-from quarterturn.materials import ClothPlan, JoinedRun, PanelGroup
+from quarterturn.materials import ClothPlan, PanelGroup
 from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_length
 from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.drafting import draft_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
+from quarterturn.proof.checks.joining import sewn_end_to_end
 from quarterturn.proof.checks.sizing import finished_size, to_cut
 from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
@@ -108,20 +109,6 @@ def widths_agree(pattern: Pattern) -> Iterator[Fault]:
                 yield Fault(dotted("fabrics", fabric.letter, "width"), sentence, REBUILD)
 
 
-def strip_length(plan: ClothPlan, run: JoinedRun) -> Length:
-    """Return how long the strips of a run are, the shortest of them; off the bolt they are as long as it is wide."""
-    if plan.parcels is None or any(group.label == run.strip for group in plan.strips):
-        return plan.usable_width
-    whole = (
-        layout.length
-        for layout in plan.parcels.layouts
-        if any(group.label == run.strip and not group.crosscuts for group in layout.strips)
-    )
-    cuts = (cut for cut, _ in plan.parcels.crosscuts if cut.piece == run.strip)
-    apart = (cut.along if cut.across == run.height else cut.across for cut in cuts)
-    return min((*whole, *apart), default=Length(0))
-
-
 def _is_unplaced(pattern: Pattern, purpose: Purpose) -> bool:
     """Tell whether no cloth holds a piece of a purpose, of which another check tells."""
     unplaced = {label for plan in pattern.materials.cloth for label in plan.unplaced}
@@ -134,7 +121,7 @@ def binding_run(pattern: Pattern) -> Iterator[Fault]:
     width, height = finished_size(design)
     want = 2 * (width + height) + design.making.binding_extra
     runs = [
-        run.strips * strip_length(plan, run) - (run.strips - 1) * run.loss
+        sewn_end_to_end(plan, run)[1]
         for plan in pattern.materials.cloth
         for run in plan.runs
         if plan.fabric == design.binding_fabric and run.height == design.binding_width

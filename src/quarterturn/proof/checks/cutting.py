@@ -11,8 +11,8 @@ from quarterturn.design import Direction, Severity, dotted
 from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, StripGroup
 from quarterturn.measure import Length, Units, inches, is_on_ruler, mm, show_count
 from quarterturn.pieces import Piece, Purpose
-from quarterturn.proof.checks.cloth import strip_length
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.joining import sewn_end_to_end
 from quarterturn.proof.checks.laying import BORDER, COPING
 from quarterturn.proof.checks.walking import cloths_of
 from quarterturn.proof.model import Pattern
@@ -31,16 +31,23 @@ def strip_width(pattern: Pattern) -> Iterator[Fault]:
     """Recalculate what each strip must hold, and hold it against the usable width."""
     units = pattern.design.units
     for plan, group, width in _groups(pattern):
-        used = _along(group.crosscuts)
+        used = _used(group)
         if used > width:
             sentence = (
-                f"Strip {group.label} must hold {_told(group.crosscuts)}, {tell(used, units)} in all; the cloth is "
+                f"Strip {group.label} must hold {_told(group.pieces)}, {tell(used, units)} in all; the cloth is "
                 f"{tell(width, units)} wide."
             )
             yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, REBUILD, group.label)
-        elif group.crosscuts and used != group.used:
+        elif group.pieces and used != group.used:
             sentence = (
                 f"Strip {group.label} uses {tell(used, units)} of its length, not {tell(group.used, units)}."
+            )
+            yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, group.label)
+        rest = sum((each.height * each.strips for each in group.rest), Length(0))
+        if rest > group.height * group.strips:
+            sentence = (
+                f"From the rest of {group.label} strips {tell(rest, units)} high are cut; it has "
+                f"{tell(group.height * group.strips, units)}."
             )
             yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, group.label)
 
@@ -58,6 +65,11 @@ def _along(crosscuts: tuple[Crosscut, ...]) -> Length:
     return sum((cut.along * cut.count for cut in crosscuts), Length(0))
 
 
+def _used(group: StripGroup) -> Length:
+    """Return the length that pieces and segments take of a strip."""
+    return _along(group.crosscuts) + sum((each.along * each.count for each in group.splits), Length(0))
+
+
 def _told(crosscuts: tuple[Crosscut, ...], names: Mapping[str, str] = MappingProxyType({})) -> str:
     """Tell what a strip is cut into, by labels, with the names of those that have one."""
     labels = {cut.piece: f" ({names[cut.piece]})" if cut.piece in names else "" for cut in crosscuts}
@@ -70,14 +82,14 @@ def tight_fits(pattern: Pattern) -> Iterator[Fault]:
     tight = [
         (rest, width, plan, group)
         for plan, group, width in _groups(pattern)
-        if group.crosscuts and 0 <= (rest := width - _along(group.crosscuts)) < TIGHT[units]
+        if group.pieces and 0 <= (rest := width - _used(group)) < TIGHT[units]
     ]
     if not tight:
         return
     rest, width, plan, group = min(tight, key=lambda each: each[0])
     letters = list(dict.fromkeys(each.fabric for _, _, each, _ in tight))
     strips = show_count(sum(each.strips for _, _, _, each in tight), "strip")
-    held = _told(group.crosscuts, {piece.label: piece.name for piece in pattern.bill.pieces})
+    held = _told(group.pieces, {piece.label: piece.name for piece in pattern.bill.pieces})
     sentence = (
         f"{strips} of {'fabrics' if len(letters) > 1 else 'fabric'} {', '.join(letters)} leave less than "
         f"{tell(TIGHT[units], units)}. The tightest, strip {group.label} with {held}, leaves "
@@ -95,11 +107,25 @@ def subcut_sizes(pattern: Pattern) -> Iterator[Fault]:
         parcels = (group for each in (plan.parcels.layouts if plan.parcels else ()) for group in each.strips)
         holders: list[StripGroup | JoinedRun] = [*(group for group, _ in plan.groups), *parcels, *plan.runs]
         for holder in holders:
-            for cut in holder.crosscuts:
+            for cut in holder.pieces if isinstance(holder, StripGroup) else holder.crosscuts:
                 if cut.piece in joined:
                     continue
                 if fault := _miscut(cut, listed.get(cut.piece), holder, pattern.design.units):
                     yield Fault(dotted("fabrics", plan.fabric), fault, REBUILD, holder.label)
+        yield from _overfull_segments(plan, pattern.design.units)
+
+
+def _overfull_segments(plan: ClothPlan, units: Units) -> Iterator[Fault]:
+    """Ask that the pieces of a segment lie one below the other in its strip, none longer than the segment."""
+    for group, _ in plan.groups:
+        for split in group.splits:
+            high = sum((cut.across * cut.count for cut in split.crosscuts), Length(0))
+            if high > group.height or any(cut.along > split.along for cut in split.crosscuts):
+                sentence = (
+                    f"{split.label}, {tell(split.along, units)} × {tell(group.height, units)}, cannot be cut into "
+                    f"{_told(split.crosscuts)}."
+                )
+                yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, split.label)
 
 
 def _miscut(cut: Crosscut, piece: Piece | None, holder: StripGroup | JoinedRun, units: Units) -> str:
@@ -163,7 +189,7 @@ def long_pieces_joined(pattern: Pattern) -> Iterator[Fault]:
     units = pattern.design.units
     for plan in pattern.materials.cloth:
         for group, width in plan.groups:
-            for cut in group.crosscuts:
+            for cut in group.pieces:
                 if cut.along > width:
                     sentence = (
                         f"{cut.piece} is {tell(cut.along, units)} long and is cut from a strip of "
@@ -177,11 +203,11 @@ def joined_runs(pattern: Pattern) -> Iterator[Fault]:
     units = pattern.design.units
     for plan in pattern.materials.cloth:
         for run in plan.runs:
-            length = run.strips * strip_length(plan, run) - (run.strips - 1) * run.loss
+            strips, length = sewn_end_to_end(plan, run)
             key = dotted("fabrics", plan.fabric)
-            if run.length > length:
+            if run.length > length or strips != run.joins + 1:
                 sentence = (
-                    f"{show_count(run.strips, 'strip')} make a run {tell(length, units)} long when joined; "
+                    f"{show_count(strips, 'strip')} make a run {tell(length, units)} long when joined; "
                     f"{run.label} is said to be {tell(run.length, units)}."
                 )
                 yield Fault(key, sentence, REBUILD, run.label)
@@ -265,7 +291,7 @@ def large_first(pattern: Pattern) -> Iterator[Fault]:
     """Ask that of each fabric joined strips come first, then those with long pieces before those with short ones."""
     units = pattern.design.units
     for plan in pattern.materials.cloth:
-        cut = [group for group in plan.strips if group.crosscuts]
+        cut = [group for group in plan.strips if group.pieces]
         for first, second in pairwise(cut):
             before, after = _longest(first), _longest(second)
             if after > before:
@@ -278,7 +304,7 @@ def large_first(pattern: Pattern) -> Iterator[Fault]:
 
 
 def _longest(group: StripGroup) -> Length:
-    return max(max(cut.along, cut.across) for cut in group.crosscuts)
+    return max(max(cut.along, cut.across) for cut in group.pieces)
 
 
 def near_equal_strips(pattern: Pattern) -> Iterator[Fault]:

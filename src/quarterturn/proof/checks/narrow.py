@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from quarterturn.design import Severity, dotted
-from quarterturn.materials import ClothPlan, Crosscut
+from quarterturn.materials import ClothPlan, Crosscut, StripGroup
 from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.web import plan_web
 from quarterturn.measure import Length, Units, inches, mm, show_cloth
@@ -101,10 +101,10 @@ def _lost_pieces(plan: ClothPlan, narrow: Length) -> Counter[str]:
     rooms: list[_Room] = []
     homeless: list[Crosscut] = []
     for group, width in plan.groups:
-        if not group.crosscuts:
+        if not group.pieces:
             continue
         there = narrow - (plan.usable_width - width)
-        used, over = _kept(group.crosscuts, there)
+        used, over = _kept(group, there)
         if not group.rest:
             rooms += [_Room(there - used, group.height) for _ in range(group.strips)]
         homeless += over * group.strips
@@ -115,15 +115,18 @@ def _lost_pieces(plan: ClothPlan, narrow: Length) -> Counter[str]:
     return lost
 
 
-def _kept(crosscuts: tuple[Crosscut, ...], narrow: Length) -> tuple[Length, list[Crosscut]]:
-    """Cut a strip in order; return the length used, and what does not fit."""
+def _kept(group: StripGroup, narrow: Length) -> tuple[Length, list[Crosscut]]:
+    """Cut a strip in order; return the length used, and the pieces that do not fit."""
     used, over = Length(0), list[Crosscut]()
-    for cut in crosscuts:
-        for _ in range(cut.count):
-            if used + cut.along <= narrow:
-                used += cut.along
-            else:
-                over.append(cut)
+    segments = [(cut.along, [replace(cut, count=1)]) for cut in group.crosscuts for _ in range(cut.count)]
+    for split in group.splits:
+        pieces = [replace(cut, count=1) for cut in split.crosscuts for _ in range(cut.count)]
+        segments += [(split.along, pieces)] * split.count
+    for along, pieces in segments:
+        if used + along <= narrow:
+            used += along
+        else:
+            over += pieces
     return used, over
 
 
@@ -141,7 +144,9 @@ def _short_runs(pattern: Pattern, plan: ClothPlan, narrow: Length) -> list[str]:
     for run in plan.runs:
         if all(group.label != run.strip for group in plan.strips):
             continue
-        length = run.strips * narrow - (run.strips - 1) * run.loss
+        narrower = plan.usable_width - narrow
+        ends = sum((end.strips * (end.length - narrower) for end in run.ends), Length(0))
+        length = run.strips * narrow + ends - run.joins * run.loss
         cut = sum((cut.along * cut.count for cut in run.crosscuts), Length(0))
         need = cut or pattern.materials.binding_run
         if length < need:

@@ -38,6 +38,7 @@ DOINGS: Mapping[type, Doing] = {
     s.Subcut: cutting.subcut,
     s.SquareParcels: cutting.square_parcels,
     s.CutParcels: cutting.cut_parcels,
+    s.CutSegments: cutting.cut_segments,
     s.CutRest: cutting.cut_rest,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,

@@ -13,6 +13,7 @@ from quarterturn.steps import (
     CutApart,
     CutAway,
     CutOut,
+    CutSegments,
     FuseRings,
     FuseToGround,
     Rejoin,
@@ -110,7 +111,7 @@ def cut_lines(steps: Iterable[Step], pattern: Pattern, first: int) -> tuple[CutL
 def _with_their_subcuts(steps: Iterable[Step]) -> Iterator[list[Step]]:
     group: list[Step] = []
     for step in steps:
-        if group and not isinstance(step.action, Subcut):
+        if group and not isinstance(step.action, Subcut | CutSegments):
             yield group
             group = []
         group.append(step)

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from quarterturn.design import Direction
 from quarterturn.design.colour import text_colour_on
-from quarterturn.materials import ClothPlan, PanelGroup, StripGroup
+from quarterturn.materials import ClothPlan, PanelGroup, Split, StripGroup
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.frames import Drawing
 from quarterturn.publish.figures.inks import (
@@ -131,7 +131,7 @@ def strip_marks(
     """Return a strip and its pieces; in what a band has left lie the strips that are cut from that."""
     height, left = float(group.height) * factor, start
     ink = text_colour_on(colour)
-    if not group.crosscuts:
+    if not group.pieces:
         yield box(left, top, whole, height, cloth(colour, OUTLINE))
         text = f"{group.label}, whole"
         if (size := _fit(height, whole, text)) >= SMALLEST:
@@ -146,12 +146,30 @@ def strip_marks(
             if size >= SMALLEST:
                 yield caption(complex(left + along / 2, top + across / 2), cut.piece, size, colour=ink)
             left += along
+    for split in group.splits:
+        for _ in range(split.count):
+            yield from _segment(split, colour, complex(left, top), factor)
+            left += float(split.along) * factor
     below = top
     for each in group.rest:
-        for _ in range(each.strips):
+        for _ in range(each.strips // group.strips):
             yield from strip_marks(each, colour, below, factor, start + whole - left, left)
             below += float(each.height) * factor
     yield box(start, top, whole, height, OUTLINE)
+
+
+def _segment(split: Split, colour: str, corner: complex, factor: float) -> Iterator[Mark]:
+    """Return the pieces of a segment, one below the other."""
+    top, ink = corner.imag, text_colour_on(colour)
+    for cut in split.crosscuts:
+        along, across = float(cut.along) * factor, float(cut.across) * factor
+        size = _fit(across, along, cut.piece)
+        for _ in range(cut.count):
+            yield box(corner.real, top, along, across, cloth(colour, OUTLINE))
+            if size >= SMALLEST:
+                middle = complex(corner.real + along / 2, top + across / 2)
+                yield caption(middle, cut.piece, size, colour=ink)
+            top += across
 
 
 def _fit(height: float, width: float, text: str) -> float:
@@ -162,7 +180,7 @@ def _fit(height: float, width: float, text: str) -> float:
 def _described(pattern: Pattern, plan: ClothPlan) -> str:
     parts = [f"({p.panels}) lengths for the backing" for p in plan.panels]
     for group, _ in plan.groups:
-        pieces = ", ".join(f"{c.count} of {c.piece}" for c in group.crosscuts) or "left whole"
+        pieces = ", ".join(f"{c.count} of {c.piece}" for c in group.pieces) or "left whole"
         height = length(pattern.design, group.height)
         parts.append(f"({group.strips}) strips {height} high, each: {pieces}")
     way = pattern.design.fabric(plan.fabric).direction

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
-from quarterturn.design import BindingKind, Design, LongCut, Pressing, Recipe
+from quarterturn.design import BindingKind, Design, Joins, LongCut, Pressing, Recipe
 from quarterturn.materials.stitches import LAYER, WASTE
 from quarterturn.measure import MM, show_count
 from quarterturn.proof import Pattern
@@ -43,6 +43,8 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Spare masters of each colourway", str(making.spare_masters)),
         ("Pressing of joining seams", pressing),
         ("Borders longer than the cloth is wide", _LONG[making.borders]),
+        ("Their strips, where they are joined", _JOINS[making.joins]),
+        ("Layers of cloth cut at once, at most", str(making.layers)),
         ("Edge stitch, as a start", stitch_values(making.stitch)),
         ("Thread", making.stitch.thread),
         ("Needle", making.stitch.needle),
@@ -91,6 +93,13 @@ _LONG = {
     LongCut.CHEAPEST: "cut along the cloth or joined, whichever takes less",
     LongCut.LENGTHWISE: "cut along the cloth",
     LongCut.CROSSWISE: "joined from strips",
+}
+
+
+_JOINS = {
+    Joins.CHEAPEST: "straight or on the diagonal, whichever takes less",
+    Joins.STRAIGHT: "straight",
+    Joins.DIAGONAL: "on the diagonal",
 }
 
 

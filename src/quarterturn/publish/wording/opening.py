@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import chain
 
 from quarterturn.blocks import CurveFacts, Master
@@ -162,10 +162,21 @@ def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
     return (
         "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
         "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
+        *_stacking(pattern),
         *((borders,) if pattern.design.borders else ()),
         plans_explained(),
         *((PARCELS_EXPLAINED,) if has_parcels else ()),
     )
+
+
+def _stacking(pattern: Pattern) -> Iterator[str]:
+    """Return how many layers are cut at once, where strips are stacked at all."""
+    layers = pattern.design.making.layers
+    if layers > 1:
+        yield (
+            f"Strips that are cut up alike are stacked, up to {layers} layers, edge on edge. Cut no more layers at "
+            "once than the maker of your rotary cutter says: a stack that slips spoils all of its pieces."
+        )
 
 
 def notions(pattern: Pattern) -> tuple[str, ...]:

@@ -6,7 +6,15 @@ import math
 from dataclasses import dataclass
 
 from quarterturn.design import Design, Direction, Fabric
-from quarterturn.materials import ClothPlan, PanelGroup, StitchSum, StripGroup, gap_percent, show_bought
+from quarterturn.materials import (
+    ClothPlan,
+    JoinMethod,
+    PanelGroup,
+    StitchSum,
+    StripGroup,
+    gap_percent,
+    show_bought,
+)
 from quarterturn.materials.backing import WIDE, backing_ways, in_one_width, panels_length
 from quarterturn.materials.shrinkage import to_buy
 from quarterturn.materials.thread import bobbins_to_wind
@@ -147,8 +155,16 @@ def _bolt_line(pattern: Pattern, plan: ClothPlan) -> str:
     bought = show_cloth(plan.bought, design.units)
     return (
         f"Bought {bought}: cuts {cuts}, slack {slack}. {_nearness(pattern, plan)}; {rule}."
-        f"{_backing(pattern, plan)}{_other_way(pattern, plan)}{_tight(pattern, plan)}"
+        f"{_split(plan)}{_backing(pattern, plan)}{_other_way(pattern, plan)}{_other_join(pattern, plan)}"
+        f"{_unpinned(pattern, plan)}{_tight(pattern, plan)}"
     )
+
+
+def _split(plan: ClothPlan) -> str:
+    """State where what is said of a plan holds for more plans than those of one row to a strip."""
+    if not any(group.splits for group, _ in plan.groups):
+        return ""
+    return " Here pieces may lie below one another in a strip too, in every plan compared."
 
 
 def _nearness(pattern: Pattern, plan: ClothPlan) -> str:
@@ -218,6 +234,27 @@ def _wide(pattern: Pattern, plan: ClothPlan) -> str:
     )
 
 
+def _other_join(pattern: Pattern, plan: ClothPlan) -> str:
+    """State how long pieces are joined, and what the other way would take."""
+    if plan.other_join is None:
+        return ""
+    other = length(pattern.design, plan.other_join)
+    straight = any(run.crosscuts and run.method is JoinMethod.STRAIGHT for run in plan.runs)
+    way, else_ = ("straight", "on the diagonal") if straight else ("on the diagonal", "straight")
+    return f" Their joins are {way}; {else_}, they would need {other} bought."
+
+
+def _unpinned(pattern: Pattern, plan: ClothPlan) -> str:
+    """State what the strips that the designer has decided on cost."""
+    if plan.unpinned is None:
+        return ""
+    other = length(pattern.design, plan.unpinned)
+    return (
+        f" Some strips are cut as the designer has decided, in every plan compared; without that, {other} would be "
+        "bought."
+    )
+
+
 def _other_way(pattern: Pattern, plan: ClothPlan) -> str:
     """State how long pieces are cut, and what the other way would take."""
     if plan.other_way is None:
@@ -230,7 +267,7 @@ def _other_way(pattern: Pattern, plan: ClothPlan) -> str:
 
 def _tight(pattern: Pattern, plan: ClothPlan) -> str:
     """Warn of strips that are filled to their end."""
-    strips = [(g, width - g.used) for g, width in plan.groups if g.crosscuts and width - g.used < TIGHT]
+    strips = [(g, width - g.used) for g, width in plan.groups if g.pieces and width - g.used < TIGHT]
     if not strips:
         return ""
     names = listed(
@@ -241,5 +278,5 @@ def _tight(pattern: Pattern, plan: ClothPlan) -> str:
 
 def _strip_named(pattern: Pattern, group: StripGroup) -> str:
     """Return what strips are known by, which bear no label: their height, and what is cut from them."""
-    pieces = listed([f"({cut.count}) {cut.piece}" for cut in group.crosscuts])
+    pieces = listed([f"({cut.count}) {cut.piece}" for cut in group.pieces])
     return f"strips {length(pattern.design, group.height)} × WOF with {pieces}"

@@ -45,6 +45,7 @@ TELLERS: Mapping[type, Teller] = {
     steps.JoinEnds: cutting.tell_join_ends,
     steps.SquareParcels: parcels.tell_square_parcels,
     steps.CutParcels: parcels.tell_cut_parcels,
+    steps.CutSegments: cutting.tell_cut_segments,
     steps.CutRest: cutting.tell_cut_rest,
     steps.CutPanels: cutting.tell_cut_panels,
     steps.SetAside: tell_set_aside,

@@ -11,7 +11,6 @@ from quarterturn.measure import Length, show_cloth, show_count, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import length, rectangle
 
-
 PROVED = Fraction(1, 1000)
 """What a plan may take above the bound, in inches, and still be the shortest: bounds are rounded down."""
 

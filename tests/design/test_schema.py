@@ -77,6 +77,8 @@ def documented() -> dict[str, set[str]]:
 HEADERS = {
     "": "DesignFile",
     "[fabrics.A]": "FabricTable",
+    "[[fabrics.A.on_hand]]": "OnHandTable",
+    "[fabrics.A.bought_as]": "BoughtTable",
     "[outlines.fox]": "OutlineTable",
     "[recipes.lantern]": "RecipeTable",
     "[recipes.lantern.shape]": "ShapeTable",

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 
 from quarterturn.design import Direction
 from quarterturn.materials import ClothPlan, JoinMethod
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.measure import YARD, Length, Units, buy_up, inches
 from quarterturn.pieces import Grain, Piece, Purpose
 from tests.materials.cutting_cases import MAKING, fabric, piece, plan, size

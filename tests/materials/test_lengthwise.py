@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from quarterturn.design import Direction, LongCut
 from quarterturn.materials import ClothPlan
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.measure import Length, Units, inches
 from quarterturn.pieces import Piece, Purpose
 from tests.materials.cutting_cases import MAKING, fabric, piece

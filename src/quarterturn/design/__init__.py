@@ -60,6 +60,16 @@ from quarterturn.design.nesting import (
     section_key,
 )
 from quarterturn.design.outlined import wanted_outline
+from quarterturn.design.parcels import (
+    PINKED,
+    Parcel,
+    Precut,
+    bought_parcel,
+    counted,
+    several,
+    sides_of,
+    stated_sides,
+)
 from quarterturn.design.placing import RING, cut_lines, meant_paths, traced_path
 from quarterturn.design.reading import Reading, read_design
 from quarterturn.design.recipes import (
@@ -134,6 +144,7 @@ __all__ = [
     "HALF_MARK",
     "HALVES",
     "ORIGINAL",
+    "PINKED",
     "PLACEHOLDERS",
     "QUARTERS",
     "RING",
@@ -186,9 +197,11 @@ __all__ = [
     "PanelMotif",
     "PanelSet",
     "Paper",
+    "Parcel",
     "PathsFlow",
     "PiecedBorder",
     "Place",
+    "Precut",
     "Pressing",
     "Reading",
     "Recipe",
@@ -210,9 +223,11 @@ __all__ = [
     "WriteError",
     "allowed_turns",
     "border_key",
+    "bought_parcel",
     "cells_of",
     "code_of_unit",
     "codes_in",
+    "counted",
     "cut_lines",
     "default_house",
     "default_kits",
@@ -239,7 +254,10 @@ __all__ = [
     "read_design",
     "schema",
     "section_key",
+    "several",
+    "sides_of",
     "starter",
+    "stated_sides",
     "strip_width",
     "told_of_size",
     "traced_path",

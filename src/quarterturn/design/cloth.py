@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING, TypeVar
 
 from quarterturn.design import limits
 from quarterturn.design.keys import dotted
-from quarterturn.design.model import ClothKind, Direction, Fabric
+from quarterturn.design.model import ClothKind, Direction, Fabric, Making
 from quarterturn.design.notes import Notes
+from quarterturn.design.parcel_tables import read_bought_as, read_on_hand
 from quarterturn.design.percent import read_percent
 from quarterturn.design.words import check_letter, read_colour, read_name, read_text
-from quarterturn.measure import Length
 
 if TYPE_CHECKING:
     from quarterturn.design.file import FabricTable
@@ -21,11 +21,11 @@ T = TypeVar("T")
 
 
 def read_fabrics(
-    tables: Mapping[str, FabricTable] | None, usable_width: Length, notes: Notes
+    tables: Mapping[str, FabricTable] | None, making: Making, notes: Notes
 ) -> tuple[Fabric, ...]:
     """Read the fabrics, in the order of the file."""
     kept = check_count(tables, "fabrics", limits.MOST_FABRICS, notes)
-    fabrics = tuple(_fabric(letter, table, usable_width, notes) for letter, table in kept)
+    fabrics = tuple(_fabric(letter, table, making, notes) for letter, table in kept)
     _check_names(fabrics, notes)
     return fabrics
 
@@ -38,8 +38,9 @@ def check_count(tables: Mapping[str, T] | None, key: str, most: int, notes: Note
     return items[:most]
 
 
-def _fabric(letter: str, table: FabricTable, usable_width: Length, notes: Notes) -> Fabric:
+def _fabric(letter: str, table: FabricTable, making: Making, notes: Notes) -> Fabric:
     key = dotted("fabrics", letter)
+    width = notes.length(table.width, f"{key}.width", limits.CLOTH_WIDTH) or making.usable_width
     check_letter(letter, key, notes)
     return Fabric(
         letter=letter,
@@ -48,13 +49,15 @@ def _fabric(letter: str, table: FabricTable, usable_width: Length, notes: Notes)
         ),
         role=read_text(table.role, f"{key}.role", notes),
         colour=read_colour(table.colour, f"{key}.colour", notes),
-        width=notes.length(table.width, f"{key}.width", limits.CLOTH_WIDTH) or usable_width,
+        width=width,
         direction=Direction(table.direction or "none"),
         kind=ClothKind(table.kind or "cotton"),
         price=_price(table.price, f"{key}.price", notes),
         shrink_along=read_percent(table.shrink_along, f"{key}.shrink_along", limits.MOST_SHRINKAGE, notes),
         shrink_across=read_percent(table.shrink_across, f"{key}.shrink_across", limits.MOST_SHRINKAGE, notes),
         upright=_upright(table, key, notes),
+        on_hand=read_on_hand(table.on_hand, f"{key}.on_hand", making, notes),
+        bought_as=read_bought_as(table.bought_as, f"{key}.bought_as", width, making, notes),
     )
 
 

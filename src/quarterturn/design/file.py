@@ -15,6 +15,43 @@ from quarterturn.design.file_recipes import ColourwayTable, Measure, OutlineTabl
 from quarterturn.design.selling_tables import ClassTable, KitsTable, MoneyTable, NotionTable
 
 
+class OnHandTable(BaseModel):
+    """Equal pieces of a fabric that lie on the shelf."""
+
+    model_config = table(("width", "height"))
+    width: Measure | None = Field(None, description="Its true width across the cloth, selvage off.")
+    height: Measure | None = Field(None, description="Its true height along the cloth.")
+    count: int | None = Field(None, description="How many there are, 1 if left out.")
+    squaring: Measure | None = Field(
+        None, description="Taken off its width and its height to square it up, if not that of [making]."
+    )
+
+
+class BoughtTable(BaseModel):
+    """Pieces in which a fabric is bought, in a size of one's own."""
+
+    model_config = table()
+    name: str | None = Field(None, description="What one is called, such as fat quarter.")
+    width: Measure | None = Field(None, description="Its width across the cloth, selvage off.")
+    height: Measure | None = Field(None, description="Its height along the cloth.")
+    squaring: Measure | None = Field(
+        None, description="Taken off its width and its height to square it up, if not that of [making]."
+    )
+
+
+BoughtWord = Literal["bolt", "fat quarter", "fat eighth", "10 inch square", "2 1/2 inch strip"]
+
+
+def _bought_kind(given: Any) -> str:
+    return "size" if isinstance(given, dict | BoughtTable) else "word"
+
+
+BoughtAs = Annotated[
+    Annotated[BoughtWord, Tag("word")] | Annotated[BoughtTable, Tag("size")], Discriminator(_bought_kind)
+]
+"""A word for how a fabric is bought, or pieces of a size of one's own."""
+
+
 class FabricTable(BaseModel):
     """A fabric. The key is the letter that the booklet prints, one or two capitals."""
 
@@ -31,13 +68,20 @@ class FabricTable(BaseModel):
         None, description="true: its print, which has a direction, must stand upright in the quilt."
     )
     price: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
-        None, description="Price of a yard (inch patterns) or of a metre, in the currency of [house]."
+        None,
+        description="Price of a yard (inch patterns), of a metre, or of a piece if it is bought in pieces.",
     )
     shrink_along: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
         None, description="Percent of its length that it loses when it is washed before it is cut."
     )
     shrink_across: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
         None, description="Percent of its width that it loses when it is washed before it is cut."
+    )
+    on_hand: list[OnHandTable] | None = Field(
+        None, description="Pieces of it that lie on the shelf; they are used first."
+    )
+    bought_as: BoughtAs | None = Field(
+        None, description="bolt (by the length), a precut of the trade, or pieces of a size of your own."
     )
 
 
@@ -219,6 +263,10 @@ class MakingTable(BaseModel):
     overage: Measure | None = Field(None, description="Backing and batting beyond the top, on each side.")
     backing_seam: Measure | None = Field(None, description="Allowance of each edge in a seam of the backing.")
     squaring: Measure | None = Field(None, description="Lost when the cut end of a fabric is straightened.")
+    piece_squaring: Measure | None = Field(
+        None,
+        description="Taken off width and height of a piece of cloth, such as a fat quarter, to square it up.",
+    )
     slack: Measure | None = Field(
         None, description="Cloth bought beyond the cuts, squaring included, at least."
     )

@@ -11,6 +11,7 @@ from quarterturn.design.keys import dotted
 from quarterturn.design.migrations import newest
 from quarterturn.design.model import BindingKind, Design, EdgeStitch, Fabric, Fold, House, Making, Package
 from quarterturn.design.needle import write_needle
+from quarterturn.design.parcel_tables import parcel_pairs
 from quarterturn.design.recipe_writing import colourway_tables, recipe_tables
 from quarterturn.design.recipes import OwnOutline
 from quarterturn.design.section_tables import Pair, border_table, lines, section_tables, setting_table
@@ -24,7 +25,7 @@ def format_design(design: Design) -> str:
     units = design.units
     tables = [
         _head(design),
-        *(_fabric(fabric, units) for fabric in design.fabrics),
+        *(_fabric(fabric, design.making, units) for fabric in design.fabrics),
         *(_outline(outline, units) for outline in design.outlines),
         *(_table(header, *pairs) for header, pairs in recipe_tables(design)),
         *(_table(header, *pairs) for header, pairs in colourway_tables(design)),
@@ -79,7 +80,7 @@ def _head(design: Design) -> str:
     return "\n".join(lines(pairs))
 
 
-def _fabric(fabric: Fabric, units: Units) -> str:
+def _fabric(fabric: Fabric, making: Making, units: Units) -> str:
     pairs = [("name", quote_text(fabric.name))]
     if fabric.role:
         pairs.append(("role", quote_text(fabric.role)))
@@ -95,6 +96,7 @@ def _fabric(fabric: Fabric, units: Units) -> str:
     for key in ("shrink_along", "shrink_across"):
         if share := getattr(fabric, key):
             pairs.append((key, write_number(share * 100)))
+    pairs += parcel_pairs(fabric, making, units)
     return _table(f"[{dotted('fabrics', fabric.letter)}]", *pairs)
 
 
@@ -136,7 +138,7 @@ def _batting(packages: tuple[Package, ...], units: Units) -> list[str]:
 
 _LENGTHS = (
     "seam", "usable_width", "ring_out", "ring_in", "tracing_gap", "cut_away", "web_width",
-    "binding_extra", "overage", "backing_seam", "squaring", "slack",
+    "binding_extra", "overage", "backing_seam", "squaring", "piece_squaring", "slack",
 )  # fmt: skip
 
 

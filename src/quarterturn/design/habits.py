@@ -47,6 +47,7 @@ def read_making(table: MakingTable | None, notes: Notes) -> Making:
         stitch=_stitch(table.stitch, default.stitch, notes),
         borders=LongCut(table.borders) if table.borders else default.borders,
         web_sheet=_web_sheet(table.web_sheet, notes),
+        piece_squaring=length("piece_squaring"),
     )
     _check_web(making, notes)
     return making

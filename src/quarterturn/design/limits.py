@@ -14,6 +14,10 @@ MOST_VALUES = 10_000
 """Keys, values, and items of lists."""
 MOST_FINDINGS = 100
 MOST_FABRICS = 60
+MOST_ON_HAND = 20
+"""Kinds of pieces of one fabric on the shelf."""
+MOST_PARCELS = 100
+"""Of one kind on the shelf."""
 MOST_OUTLINES = 60
 MOST_SEGMENTS = 500
 """Lines, arcs and cubics of one outline."""
@@ -58,6 +62,7 @@ class Range:
 _NOTHING = inches(0)
 _HAIR = inches(0, 1, 100)
 
+PARCEL = Range(inches(2), inches(150), "a side of a piece of cloth")
 CLOTH_WIDTH = Range(inches(4), inches(150), "the usable width of a fabric")
 FINISHED = Range(inches(0, 1, 4), inches(60), "the finished side of a unit")
 START = Range(inches(1), inches(124), "the side of a master")
@@ -90,6 +95,7 @@ MAKING: dict[str, Range] = {
     "binding_extra": Range(_NOTHING, inches(60), "the binding beyond the perimeter"),
     "overage": Range(_NOTHING, inches(24), "the overage on each side"),
     "backing_seam": Range(_NOTHING, inches(4), "a seam allowance of the backing"),
+    "piece_squaring": Range(_NOTHING, inches(6), "the loss in squaring up a piece of cloth"),
     "squaring": Range(_NOTHING, inches(12), "the loss in squaring up"),
     "slack": Range(_NOTHING, inches(72), "the slack"),
 }

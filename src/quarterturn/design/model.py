@@ -6,10 +6,11 @@ import enum
 from dataclasses import dataclass
 from fractions import Fraction
 
+from quarterturn.design.parcels import Parcel
 from quarterturn.design.recipes import GROUND, OwnOutline, Recipe, Rejoined
 from quarterturn.design.sections import AnyBorder, Section, SectionSet
 from quarterturn.design.selling import NOTHING_SOLD, Selling
-from quarterturn.measure import YARD, Length, Units
+from quarterturn.measure import INCH, YARD, Length, Units
 
 FIRST, SECOND = "first", "second"
 HALF_MARK = "/"
@@ -44,12 +45,16 @@ class Fabric:
     direction: Direction
     kind: ClothKind
     price: Fraction | None
-    """Price of a yard (inch patterns) or a metre, in the house's currency."""
+    """Price of a yard (inch patterns), of a metre, or of a piece where it is bought so, in the house's currency."""
     shrink_along: Fraction = Fraction(0)
     """The share of its length that the wash takes before it is cut; 0 where it is not washed."""
     shrink_across: Fraction = Fraction(0)
     upright: bool = False
     """Whether its print, which has a direction, must stand upright in the quilt."""
+    on_hand: tuple[Parcel, ...] = ()
+    """Pieces of it that lie on the shelf, which are used first."""
+    bought_as: Parcel | None = None
+    """The pieces in which it is bought; None where it comes off the bolt."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -190,6 +195,8 @@ class Making:
     borders: LongCut = LongCut.CHEAPEST
     web_sheet: tuple[Length, Length] | None = None
     """Width and height of a sheet of web; None where it is sold by the length, `web_width` wide."""
+    piece_squaring: Length = INCH
+    """Taken off the width and off the height of a piece of cloth to square it up, where it states no other."""
 
 
 class Paper(enum.Enum):

@@ -12,6 +12,9 @@ from quarterturn.materials.model import (
     JoinMethod,
     Materials,
     PanelGroup,
+    ParcelLayout,
+    ParcelPlan,
+    ParcelStock,
     ShoppingLine,
     StitchSum,
     StripGroup,
@@ -19,8 +22,9 @@ from quarterturn.materials.model import (
     WebRows,
 )
 from quarterturn.materials.nested import NestedWeb, TracedPlace, WebCentre
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.plan import plan_curves, plan_materials
-from quarterturn.materials.shopping import show_money
+from quarterturn.materials.shopping import show_bought, show_money
 from quarterturn.materials.staggered import Stagger
 from quarterturn.materials.text import gap_percent, materials_text
 from quarterturn.materials.web_nesting import drawn_motion, ruler_step
@@ -34,6 +38,9 @@ __all__ = [
     "Materials",
     "NestedWeb",
     "PanelGroup",
+    "ParcelLayout",
+    "ParcelPlan",
+    "ParcelStock",
     "ShoppingLine",
     "Stagger",
     "StitchSum",
@@ -45,9 +52,11 @@ __all__ = [
     "drawn_motion",
     "gap_percent",
     "materials_text",
+    "plan_cloth",
     "plan_curves",
     "plan_materials",
     "ruler_step",
+    "show_bought",
     "show_money",
     "web_gap_percent",
 ]

@@ -16,6 +16,7 @@ from quarterturn.materials.runs import (
     Run,
     binding_run,
     border_runs,
+    joined_run,
     least_of_borders,
     length_of_runs,
     separate_runs,
@@ -41,12 +42,13 @@ class _Demand:
     unplaced: tuple[str, ...]
 
 
-def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: Units) -> ClothPlan:
-    """Plan all that is cut from a fabric; what is bought covers the cuts and the slack or the squaring, if more.
+def plan_bolt(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: Units) -> ClothPlan:
+    """Plan all that is cut from a fabric off the bolt; nothing is bought where nothing is cut.
 
-    Where the cloth is washed first, so much more is bought that this is left of it.
-    On cloth without a direction a piece may lie either way; see `kinds.kind_of`. There, long pieces are joined from
-    strips across the cloth or cut along it in one piece, as `making.borders` says.
+    What is bought covers the cuts and the slack or the squaring, if more. Where the cloth is washed first, so much
+    more is bought that this is left of it. On cloth without a direction a piece may lie either way; see
+    `kinds.kind_of`. There, long pieces are joined from strips across the cloth or cut along it in one piece, as
+    `making.borders` says.
     """
     demand = _demand(fabric, pieces)
     joined = _planned(fabric, demand, (), making, units)
@@ -88,7 +90,7 @@ def _planned(
         panels=panels,
         cut_length=cut,
         squaring=making.squaring,
-        bought=buy_up(before_wash(cut + max(making.slack, making.squaring), fabric.shrink_along), units),
+        bought=_to_buy(cut, fabric, making, units),
         lower_bound=given
         + sum((band.height for band in bands), Length(0))
         + plan.bound
@@ -98,6 +100,11 @@ def _planned(
         + length_of_runs(separate_runs(demand.long, usable, making.seam)),
         unplaced=(*demand.unplaced, *unsewable),
     )
+
+
+def _to_buy(cut: Length, fabric: Fabric, making: Making, units: Units) -> Length:
+    whole = cut + max(making.slack, making.squaring) if cut else cut
+    return buy_up(before_wash(whole, fabric.shrink_along), units)
 
 
 def _demand(fabric: Fabric, pieces: Sequence[Piece]) -> _Demand:
@@ -134,7 +141,7 @@ def _labelled(
     along = [_band(band, usable, numbers) for band in bands]
     whole = [StripGroup(next(numbers), run.height, run.strips, (), Length(0)) for run in runs]
     pairs = enumerate(zip(runs, whole, strict=True), 1)
-    joined = tuple(_joined(f"{letter}r{n}", strip.label, run) for n, (run, strip) in pairs)
+    joined = tuple(joined_run(f"{letter}r{n}", strip.label, run, usable) for n, (run, strip) in pairs)
     return (*along, *whole, *_cut_strips(shelves, usable, numbers)), joined
 
 
@@ -142,10 +149,6 @@ def _band(band: Band, usable: Length, numbers: Iterator[str]) -> StripGroup:
     label = next(numbers)
     rest = tuple(_cut_strips(band.rest, usable - band.used, numbers))
     return StripGroup(label, band.height, 1, band.crosscuts, band.used, rest)
-
-
-def _joined(label: str, strip: str, run: Run) -> JoinedRun:
-    return JoinedRun(label, strip, run.strips, run.height, run.method, run.loss, run.length, run.crosscuts)
 
 
 def _cut_strips(shelves: Sequence[Shelf], width: Length, numbers: Iterator[str]) -> Iterator[StripGroup]:

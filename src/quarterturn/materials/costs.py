@@ -94,7 +94,8 @@ def _line(design: Design, line: ShoppingLine) -> CostLine:
             return CostLine(
                 line.key, Fraction(spools(float(bought), money.spool)), money.thread, line.matches
             )
-    return CostLine(line.key, bought / unit, design.fabric(line.key).price)
+    amount = bought / unit if line.count is None else Fraction(line.count)
+    return CostLine(line.key, amount, design.fabric(line.key).price)
 
 
 def price_floor(costs: Costs, hours: float, money: Money) -> Floor | None:

@@ -14,8 +14,8 @@ from fractions import Fraction
 from functools import partial
 
 from quarterturn.design import Design, KitContent, Kits, LongCut
-from quarterturn.materials.cloth import plan_cloth
-from quarterturn.materials.model import ClothPlan, Crosscut
+from quarterturn.materials.model import ClothPlan, Crosscut, ParcelStock
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.shrinkage import to_buy
 from quarterturn.measure import Length, Units
 from quarterturn.pieces import Bill, Piece, Purpose
@@ -58,6 +58,12 @@ class KitCloth:
     """All that is cut, whole strips included."""
     pooled: Length
     """What is bought for that."""
+    parcels: int = 0
+    """Pieces of cloth, as they are bought, that go uncut into each kit; then nothing of the fabric is by the length."""
+    parcel: str = ""
+    """What one of them is called."""
+    parcel_size: tuple[Length, Length] = (Length(0), Length(0))
+    """Its height along the cloth and its width across it."""
 
     @property
     def apart(self) -> Length:
@@ -93,6 +99,8 @@ def kit_cloth(
     """
     spared = tuple(with_spares(piece, spare) for piece in pieces)
     alone = plan(spared)
+    if alone.parcels and (stock := alone.parcels.to_buy):
+        return _in_parcels(alone, stock, kits)
     whole = tuple(_whole(alone))
     cut = _cut_to_size(spared, alone)
     pool = plan([times(piece, kits) for piece in cut]) if cut else None
@@ -111,6 +119,25 @@ def kit_cloth(
     )
 
 
+def _in_parcels(alone: ClothPlan, stock: ParcelStock, kits: int) -> KitCloth:
+    """Return a fabric that goes into kits in the pieces in which it is bought."""
+    nothing = Length(0)
+    return KitCloth(
+        fabric=alone.fabric,
+        kits=kits,
+        pieces=(),
+        whole=(),
+        each=nothing,
+        usable_width=alone.usable_width,
+        plan=None,
+        pooled_cut=nothing,
+        pooled=nothing,
+        parcels=stock.used,
+        parcel=stock.name,
+        parcel_size=(stock.height, stock.width),
+    )
+
+
 def kits_cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
     """Return every fabric of which kits hold anything."""
     for fabric in design.fabrics:
@@ -121,8 +148,9 @@ def kits_cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
         ]
         if pieces:
             # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
+            # What lies on a designer's shelf goes into no kit.
             making = replace(design.making, borders=LongCut.CROSSWISE)
-            plan = partial(plan_cloth, fabric, making=making, units=design.units)
+            plan = partial(plan_cloth, replace(fabric, on_hand=()), making=making, units=design.units)
             yield kit_cloth(
                 pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
             )
@@ -206,6 +234,8 @@ def pooled_lines(cloth: KitCloth) -> tuple[TicketLine, ...]:
 
 def length_lines(cloth: KitCloth) -> tuple[TicketLine, ...]:
     """Return the cuts where each kit gets its cloth by the length."""
+    if cloth.parcels:
+        return ()
     return (TicketLine(f"{cloth.fabric} for a kit", cloth.each, cloth.kits, ()),)
 
 
@@ -277,6 +307,9 @@ class PickLine:
 def pick_list(cloth: KitCloth, ready_cut: bool) -> tuple[PickLine, ...]:
     """Return what goes into each kit of one fabric: pieces and whole strips, or one length of cloth."""
     wide = cloth.usable_width
+    if cloth.parcels:
+        name, count = cloth.parcel, cloth.parcels
+        return (PickLine(cloth.fabric, cloth.fabric, name, count, cloth.kits, *cloth.parcel_size),)
     if not ready_cut:
         return (PickLine(cloth.fabric, cloth.fabric, "length of cloth", 1, cloth.kits, cloth.each, wide),)
     pieces = (

@@ -59,6 +59,8 @@ class JoinedRun:
     strip: str
     """Label of the strip group that it is made of."""
     strips: int
+    each: Length
+    """Length of one strip."""
     height: Length
     method: JoinMethod
     loss: Length
@@ -84,8 +86,92 @@ class PanelGroup:
 
 
 @dataclass(frozen=True, slots=True)
+class ParcelStock:
+    """Equal pieces of cloth of a fabric: their size as they are cut, first as they are and then squared up.
+
+    `used` of them are cut into. `there` are on hand; None where they are bought.
+    """
+
+    label: str
+    """Fabric letter and how they come: `B bought`, `B on hand 1`."""
+    name: str
+    width: Length
+    height: Length
+    usable_width: Length
+    usable_height: Length
+    used: int
+    there: int | None
+
+    @property
+    def on_hand(self) -> bool:
+        """Tell whether they need not be bought."""
+        return self.there is not None
+
+
+@dataclass(frozen=True, slots=True)
+class ParcelLayout:
+    """Pieces of cloth cut alike: `count` of them, each squared up and cut into strips, one below the other.
+
+    Strips run across the cloth, `length` long, or along it where the piece is cut `upright`; all of them together are
+    no higher than `room`. `strips` tells how many of each are in one piece of cloth.
+    """
+
+    label: str
+    """Fabric letter, p and a number: Bp1."""
+    stock: str
+    count: int
+    upright: bool
+    length: Length
+    room: Length
+    strips: tuple[StripGroup, ...]
+
+    @property
+    def cut(self) -> Length:
+        """Return the height of all strips of one piece of cloth."""
+        return sum((group.height * group.strips for group in self.strips), Length(0))
+
+
+@dataclass(frozen=True, slots=True)
+class ParcelPlan:
+    """All that is cut from pieces of cloth of one fabric."""
+
+    stocks: tuple[ParcelStock, ...]
+    layouts: tuple[ParcelLayout, ...]
+    bound: int
+    """No plan with the same strips joined and pieces in strips buys fewer pieces (proved: see `strips.stock`)."""
+
+    @property
+    def bought(self) -> int:
+        """Return how many pieces of cloth are bought."""
+        return sum(stock.used for stock in self.stocks if not stock.on_hand)
+
+    @property
+    def to_buy(self) -> ParcelStock | None:
+        """Return the pieces that are bought; None where the rest comes off the bolt."""
+        return next((stock for stock in self.stocks if not stock.on_hand), None)
+
+    def stock(self, label: str) -> ParcelStock:
+        """Return the pieces of cloth with a label."""
+        return next(stock for stock in self.stocks if stock.label == label)
+
+    @property
+    def crosscuts(self) -> tuple[tuple[Crosscut, int], ...]:
+        """Return everything that is cut, each with the number of strips that it is cut from."""
+        return tuple(
+            (cut, group.strips * layout.count)
+            for layout in self.layouts
+            for group in layout.strips
+            for cut in group.crosscuts
+        )
+
+
+@dataclass(frozen=True, slots=True)
 class ClothPlan:
-    """All that is cut from one fabric, in cutting order, and what must be bought for it."""
+    """All that is cut from one fabric, in cutting order, and what must be bought for it.
+
+    What comes from pieces of cloth stands in `parcels`; all lengths and strips are those of cloth off the bolt, and 0
+    where none is bought.
+    """
 
     fabric: str
     usable_width: Length
@@ -104,6 +190,13 @@ class ClothPlan:
     """Labels of pieces that fit no strip of this cloth in any allowed position."""
     other_way: Length | None = None
     """What would be bought if the long pieces were cut the other way; None where there is no other way."""
+    parcels: ParcelPlan | None = None
+    """What is cut from precuts and from what lies on the shelf; None where all is cut off the bolt."""
+
+    @property
+    def is_off_the_bolt(self) -> bool:
+        """Tell whether anything is cut off the bolt."""
+        return bool(self.strips or self.panels)
 
     @property
     def groups(self) -> tuple[tuple[StripGroup, Length], ...]:
@@ -212,18 +305,23 @@ class StitchSum:
 
 @dataclass(frozen=True, slots=True)
 class ShoppingLine:
-    """Something to buy: cloth of a fabric, or a thing by its name. `length` is None for things counted."""
+    """Something to buy: cloth of a fabric, or a thing by its name. `length` is None for things counted.
+
+    Cloth in pieces is counted: `count` of them, each called `piece`. Neither is there where all is on hand.
+    """
 
     key: str
     """Fabric letter, or a word: web, batting, thread."""
     length: Length | None
     width: Length | None
     price: Fraction | None
-    """What the whole length costs, exactly, in the house's currency; None where the design states no price."""
+    """What the whole costs, exactly, in the house's currency; None where the design states no price."""
     matches: str = ""
     """Letter of the fabric that a thread matches; empty for all else."""
     sheets: int = 0
     """How many sheets of web; then `length` is that of all of them, one after another, and `width` that of one."""
+    count: int | None = None
+    piece: str = ""
 
 
 @dataclass(frozen=True, slots=True)

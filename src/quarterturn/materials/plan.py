@@ -5,8 +5,8 @@ from __future__ import annotations
 from quarterturn.blocks import Blocks
 from quarterturn.design import Design, package_sides
 from quarterturn.materials.backing import PACKAGES, package_for
-from quarterturn.materials.cloth import plan_cloth
 from quarterturn.materials.model import ClothPlan, Materials
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.shopping import shopping_list
 from quarterturn.materials.thread import stitching_sums
 from quarterturn.materials.web import plan_web

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
-from quarterturn.materials.model import Crosscut, JoinMethod
+from quarterturn.materials.model import Crosscut, JoinedRun, JoinMethod
 from quarterturn.measure import Length
 from quarterturn.pieces import Piece
 
@@ -22,6 +22,13 @@ class Run:
     loss: Length
     length: Length
     crosscuts: tuple[Crosscut, ...]
+
+
+def joined_run(label: str, strip: str, run: Run, each: Length) -> JoinedRun:
+    """Return a run under its label, with the label of its strips and how long each is."""
+    return JoinedRun(
+        label, strip, run.strips, each, run.height, run.method, run.loss, run.length, run.crosscuts
+    )
 
 
 def strips_to_join(length: Length, usable: Length, loss: Length) -> int:

@@ -6,21 +6,27 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from functools import partial
 
+from quarterturn.design import counted
 from quarterturn.materials.model import (
     ClothPlan,
     Crosscut,
     JoinedRun,
     Materials,
     PanelGroup,
+    ParcelLayout,
+    ParcelPlan,
+    ParcelStock,
     ShoppingLine,
     StripGroup,
 )
-from quarterturn.materials.shopping import show_money
+from quarterturn.materials.shopping import show_bought, show_money
 from quarterturn.materials.web_text import web_text
 from quarterturn.measure import Length, Units, aligned, show_cloth, show_count, show_plain
 
 _CLOTH_HEAD = ("fabric", "bought", "cut", "slack", "lower bound", "gap", "hand rule", "width")
 _STRIP_HEAD = ("strips", "label", "height", "used", "cut into")
+_STOCK_HEAD = ("pieces of cloth", "what", "size", "squared up", "used", "there")
+_LAYOUT_HEAD = ("pieces", "label", "strips", "each", "label", "height", "used", "cut into")
 _SHOPPING_HEAD = ("buy", "length", "width", "price")
 
 
@@ -51,7 +57,7 @@ def gap_percent(plan: ClothPlan) -> float:
 def _cloth(plan: ClothPlan, units: Units) -> tuple[str, ...]:
     return (
         plan.fabric,
-        show_cloth(plan.bought, units),
+        show_bought(plan, units),
         show_plain(plan.cut_length, units),
         show_plain(plan.slack, units),
         show_plain(plan.lower_bound, units),
@@ -70,8 +76,40 @@ def _plan(plan: ClothPlan, units: Units) -> Iterator[str]:
     ]
     if rows:
         yield from aligned([_STRIP_HEAD, *rows], right=(0, 2, 3))
+    if plan.parcels:
+        yield from _parcels(plan.parcels, units)
     if plan.unplaced:
         yield f"  does not fit: {', '.join(plan.unplaced)}"
+
+
+def _parcels(parcels: ParcelPlan, units: Units) -> Iterator[str]:
+    """Return the pieces of cloth, how good their plan is, and each layout with its strips."""
+    stocks = (_stock(stock, units) for stock in parcels.stocks)
+    yield from aligned([_STOCK_HEAD, *stocks], right=(2, 3, 4, 5))
+    if parcels.to_buy:
+        yield f"  no plan buys fewer than {parcels.bound}"
+    rows = [row for layout in parcels.layouts for row in _layout(layout, units)]
+    if rows:
+        yield from aligned([_LAYOUT_HEAD, *rows], right=(0, 3, 5, 6))
+
+
+def _stock(stock: ParcelStock, units: Units) -> tuple[str, ...]:
+    true, usable = (
+        f"{show_plain(width, units)} × {show_plain(height, units)}"
+        for width, height in ((stock.width, stock.height), (stock.usable_width, stock.usable_height))
+    )
+    there = "" if stock.there is None else str(stock.there)
+    return stock.label, stock.name, true, usable, str(stock.used), there
+
+
+def _layout(layout: ParcelLayout, units: Units) -> Iterator[tuple[str, ...]]:
+    way = "along" if layout.upright else "across"
+    first = (str(layout.count), layout.label, f"{way}, {show_plain(layout.length, units)} long")
+    for group in layout.strips:
+        cuts = _crosscuts(group.crosscuts, units) or "left whole"
+        height, used = show_plain(group.height, units), show_plain(group.used, units)
+        yield (*first, str(group.strips), group.label, height, used, cuts)
+        first = ("", "", "")
 
 
 def _panels(group: PanelGroup, plan: ClothPlan, units: Units) -> tuple[str, ...]:
@@ -119,9 +157,11 @@ def _shopping(line: ShoppingLine, units: Units) -> tuple[str, ...]:
 
 
 def _bought(line: ShoppingLine, units: Units) -> str:
-    """Print a length in yards or metres, but for batting, which is bought by its size, and sheets by their number."""
+    """Print a length in yards or metres, but for batting, which is bought by its size, and what is counted."""
     if line.sheets:
         return show_count(line.sheets, "sheet")
+    if line.count is not None:
+        return counted(line.count, line.piece)
     if line.length is None or line.key == "batting":
         return _shown(line.length, units)
     return show_cloth(line.length, units)

@@ -7,7 +7,8 @@ from itertools import permutations
 from types import MappingProxyType
 
 from quarterturn.design import Finding, Place, Severity, dotted
-from quarterturn.measure import Length, show_cloth, show_length
+from quarterturn.materials import show_bought
+from quarterturn.measure import Length, show_length
 from quarterturn.proof.model import Pattern
 
 ACROSS_CODES: Mapping[str, str] = MappingProxyType(
@@ -44,7 +45,9 @@ def _lies_within(small: Pattern, large: Pattern) -> bool:
 
 
 def _need(pattern: Pattern, letter: str) -> Length:
-    return pattern.materials.plan(letter).bought
+    """Return what is bought of a fabric: its length, or where it is bought in pieces how many."""
+    plan = pattern.materials.plan(letter)
+    return Length(plan.parcels.bought) if plan.parcels and plan.parcels.to_buy else plan.bought
 
 
 def _finding(letter: str, small: Pattern, large: Pattern) -> Finding:
@@ -53,7 +56,7 @@ def _finding(letter: str, small: Pattern, large: Pattern) -> Finding:
         f"{each.design.size} ({show_length(each.setting.width, units)} × {show_length(each.setting.height, units)})"
         for each in (small, large)
     ]
-    needs = [show_cloth(each.materials.plan(letter).bought, units) for each in (small, large)]
+    needs = [show_bought(each.materials.plan(letter), units) for each in (small, large)]
     sentence = (
         f"The size {sizes[0]} takes {needs[0]} of fabric {letter}, and the larger size {sizes[1]} {needs[1]}."
     )

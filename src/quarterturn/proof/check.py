@@ -19,6 +19,7 @@ from quarterturn.proof.checks.metric import METRIC
 from quarterturn.proof.checks.motifs import MOTIFS
 from quarterturn.proof.checks.narrow import NARROW
 from quarterturn.proof.checks.overlaps import OVERLAPS
+from quarterturn.proof.checks.parcels import PARCELS
 from quarterturn.proof.checks.plain import PLAIN_CLOTH
 from quarterturn.proof.checks.rings import RINGS
 from quarterturn.proof.checks.selling import SELLING
@@ -39,6 +40,7 @@ CHECKS: tuple[Check, ...] = (
     *COUNTS,
     *CUTTING,
     *NARROW,
+    *PARCELS,
     *CLOTH,
     *WEB,
     *SHOPPING,

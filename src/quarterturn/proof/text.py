@@ -9,7 +9,8 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from quarterturn.design import Finding, Severity
-from quarterturn.measure import aligned, show_area, show_length, show_plain
+from quarterturn.materials import ClothPlan
+from quarterturn.measure import aligned, show_area, show_count, show_length, show_plain
 from quarterturn.proof.cut_off import leavings
 from quarterturn.proof.model import Pattern
 from quarterturn.proof.proving import Proof
@@ -87,8 +88,27 @@ def leftover_lines(pattern: Pattern, proof: Proof) -> list[str]:
     cloth = [
         (f"fabric {letter}", design.fabric(letter).name, show_plain(length, design.units))
         for letter, length in rehearsal.cloth_left.items()
+        if letter not in {plan.fabric for plan in pattern.materials.cloth if not _bolt_bought(plan)}
     ]
-    return aligned([*cloth, ("web", "", show_plain(rehearsal.web_left, design.units))])
+    pieces = [
+        (
+            f"fabric {label.partition(' ')[0]}",
+            design.fabric(label.partition(" ")[0]).name,
+            _pieces(label, count),
+        )
+        for label, count in rehearsal.parcels_left.items()
+        if count
+    ]
+    return aligned([*cloth, *pieces, ("web", "", show_plain(rehearsal.web_left, design.units))])
+
+
+def _bolt_bought(plan: ClothPlan) -> bool:
+    return bool(plan.bought or not plan.parcels)
+
+
+def _pieces(label: str, count: int) -> str:
+    """Print how many whole pieces of cloth are left: `2 pieces (B on hand 1)`."""
+    return f"{show_count(count, 'piece')} ({label})"
 
 
 def cut_away_sentences(pattern: Pattern, proof: Proof) -> tuple[str, ...]:

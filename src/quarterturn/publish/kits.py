@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
 
-from quarterturn.design import Design, KitContent, Kits
+from quarterturn.design import Design, KitContent, Kits, counted, several
 from quarterturn.materials.kits import (
     KitCloth,
     PickLine,
@@ -18,6 +18,7 @@ from quarterturn.materials.kits import (
     kits_cloth,
     pick_list,
 )
+from quarterturn.materials.shopping import show_bought
 from quarterturn.measure import MM, Length, aligned, buy_up, show_cloth, show_count
 from quarterturn.proof import Pattern
 from quarterturn.publish.tables import csv_text, decimal
@@ -130,6 +131,10 @@ def _sum(packing: Packing, cloth: KitCloth) -> Iterator[str]:
     design = packing.pattern.design
     show = partial(show_cloth, units=design.units)
     yield named(design, cloth.fabric)
+    if cloth.parcels:
+        each, all_of_them = (counted(n, cloth.parcel) for n in (cloth.parcels, cloth.parcels * cloth.kits))
+        yield f"  {each} for each kit, {all_of_them} in all, as they are bought"
+        return
     yield (
         f"  {show(cloth.each)} for each kit, {show(cloth.apart)} in all; cut together {show(cloth.pooled)}, "
         f"{show(cloth.saved)} less"
@@ -206,6 +211,10 @@ def _held(packing: Packing) -> Sequence[str]:
 
 def _held_row(packing: Packing, line: PickLine) -> tuple[str, ...]:
     design = packing.pattern.design
+    if any(each.fabric == line.fabric and each.parcels for each in packing.cloth):
+        name = line.name if line.count == 1 else several(line.name)
+        size = rectangle(design, line.length, line.width)
+        return f"({line.count})", line.label, f"{name}, {named(design, line.fabric)}", size
     if not packing.ready_cut:
         return (
             f"({line.count})",
@@ -223,7 +232,7 @@ def supply_list(packing: Packing) -> tuple[str, ...]:
     design = pattern.design
     held = {cloth.fabric for cloth in packing.cloth}
     missing = [
-        f"{show_cloth(plan.bought, design.units)} of {named(design, plan.fabric)}"
+        f"{show_bought(plan, design.units)} of {named(design, plan.fabric)}"
         for plan in pattern.materials.cloth
         if plan.fabric not in held
     ]

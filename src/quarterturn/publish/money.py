@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
-from quarterturn.design import Design
+from quarterturn.design import Design, several
 from quarterturn.materials.costs import CostLine, Costs, Floor, costs_of, price_floor
 from quarterturn.materials.hours import Work, assumptions, hours_of, stage_times
 from quarterturn.measure import Units, aligned
@@ -108,6 +108,9 @@ def item(design: Design, line: CostLine) -> str:
 
 
 def _unit(design: Design, line: CostLine) -> str:
+    parcels = {each.letter: each.bought_as.name for each in design.fabrics if each.bought_as}
+    if line.key in parcels:
+        return parcels[line.key] if line.amount == 1 else several(parcels[line.key])
     if line.key == "web" or any(fabric.letter == line.key for fabric in design.fabrics):
         return "m" if design.units is Units.METRIC else "yd"
     return ""

@@ -6,17 +6,27 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import replace
 
-from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, Materials, PanelGroup, StripGroup
+from quarterturn.materials import (
+    ClothPlan,
+    Crosscut,
+    JoinedRun,
+    Materials,
+    PanelGroup,
+    ParcelLayout,
+    StripGroup,
+)
 from quarterturn.pieces import Bill
 from quarterturn.steps import labels
 from quarterturn.steps.draft import Draft, draft
 from quarterturn.steps.model import (
     Chapter,
     CutPanels,
+    CutParcels,
     CutRest,
     CutStrips,
     JoinEnds,
     SetAside,
+    SquareParcels,
     Straighten,
     Subcut,
 )
@@ -24,15 +34,36 @@ from quarterturn.steps.things import Pile, Product
 
 
 def cutting_steps(bill: Bill, materials: Materials) -> Iterator[Draft]:
-    """Return the cutting of every fabric, then what the plans give beyond the bill."""
+    """Return the cutting of every fabric, what is there in pieces first, then what the plans give beyond the bill."""
     for plan in materials.cloth:
         yield from _fabric_steps(plan)
     yield from _spare_pieces(bill, materials)
 
 
 def _fabric_steps(plan: ClothPlan) -> Iterator[Draft]:
-    if not (plan.strips or plan.panels):
-        return
+    for layout in plan.parcels.layouts if plan.parcels else ():
+        yield from _parcel_steps(plan, layout)
+    if plan.is_off_the_bolt:
+        yield from _bolt_steps(plan)
+    for run in plan.runs:
+        yield from _run_steps(run)
+
+
+def _parcel_steps(plan: ClothPlan, layout: ParcelLayout) -> Iterator[Draft]:
+    """Square up pieces of cloth that are cut alike, cut them into strips, and the strips across into pieces."""
+    assert plan.parcels, "a layout is of pieces of cloth"
+    stock = plan.parcels.stock(layout.stock)
+    squared = Product(layout.label, layout.count, stock.usable_width, stock.usable_height)
+    loss = (stock.width - stock.usable_width, stock.height - stock.usable_height)
+    yield draft(Chapter.CUTTING, SquareParcels(plan.fabric, stock.label, loss), makes=(squared,))
+    groups = [replace(group, strips=group.strips * layout.count) for group in layout.strips]
+    made = tuple(Product(group.label, group.strips, layout.length, group.height) for group in groups)
+    used = (Pile(layout.label, layout.count),)
+    yield draft(Chapter.CUTTING, CutParcels(plan.fabric, layout.upright), used, made)
+    yield from (_subcut(group) for group in groups if group.crosscuts)
+
+
+def _bolt_steps(plan: ClothPlan) -> Iterator[Draft]:
     yield draft(Chapter.CUTTING, Straighten(plan.fabric, plan.squaring))
     for panels in plan.panels:
         yield _panels(plan, panels)
@@ -43,8 +74,6 @@ def _fabric_steps(plan: ClothPlan) -> Iterator[Draft]:
             yield from _band(plan, group)
         elif group.crosscuts:
             yield _subcut(group)
-    for run in plan.runs:
-        yield from _run_steps(run)
 
 
 def _panels(plan: ClothPlan, panels: PanelGroup) -> Draft:
@@ -86,6 +115,8 @@ def _spare_pieces(bill: Bill, materials: Materials) -> Iterator[Draft]:
         for group, _ in plan.groups:
             for crosscut in group.crosscuts:
                 made[crosscut.piece] += crosscut.count * group.strips
+        for crosscut, strips in plan.parcels.crosscuts if plan.parcels else ():
+            made[crosscut.piece] += crosscut.count * strips
         for run in plan.runs:
             made.update({c.piece: c.count for c in run.crosscuts})
     for piece in bill.pieces:

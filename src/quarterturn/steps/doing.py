@@ -31,6 +31,7 @@ from quarterturn.steps.model import (
     Bind,
     CutBias,
     CutPanels,
+    CutParcels,
     CutRest,
     CutStrips,
     JoinEnds,
@@ -41,6 +42,7 @@ from quarterturn.steps.model import (
     QuiltLayers,
     SetAside,
     SewLine,
+    SquareParcels,
     Straighten,
     Subcut,
 )
@@ -54,6 +56,12 @@ def doing(action: Action, plain: Plain) -> str:
     match action:
         case Straighten() | CutStrips() | Subcut() | CutRest() | JoinEnds() | CutPanels() | SetAside():
             return _cutting(action, plain)
+        case SquareParcels(_, stock, (across, along)):
+            return (
+                f"take pieces of {stock} and square them up, {plain(across)} off across, {plain(along)} along"
+            )
+        case CutParcels(fabric, upright):
+            return f"cut pieces of {fabric} into strips {'along' if upright else 'across'} the cloth"
         case TraceRings() | TraceNested() | FuseRings() | CutOut() | Crease() | FuseToGround() | StitchEdge():
             return _fusing(action, plain)
         case CutApart() | CutAway() | Trim() | Rejoin() | LabelStacks():

@@ -81,6 +81,26 @@ class Subcut:
 
 
 @dataclass(frozen=True, slots=True)
+class SquareParcels:
+    """Take pieces of cloth, from those of a label on hand or bought, and square each up: cut them to a size.
+
+    Their width lies across the cloth as it came off the bolt. What is squared up loses `loss` each way.
+    """
+
+    fabric: str
+    stock: str
+    loss: tuple[Length, Length]
+
+
+@dataclass(frozen=True, slots=True)
+class CutParcels:
+    """Cut each piece of cloth into strips, one below the other; `upright`: along the cloth, the piece lying turned."""
+
+    fabric: str
+    upright: bool
+
+
+@dataclass(frozen=True, slots=True)
 class CutRest:
     """Cut what is left of a band into strips across the cloth, one below the other."""
 
@@ -201,8 +221,8 @@ class Bind:
 
 
 Action: TypeAlias = (
-    Straighten | CutStrips | Subcut | CutRest | JoinEnds | CutPanels | TraceRings | TraceNested | FuseRings
-    | CutOut | Crease
+    Straighten | CutStrips | Subcut | SquareParcels | CutParcels | CutRest | JoinEnds | CutPanels | TraceRings
+    | TraceNested | FuseRings | CutOut | Crease
     | FuseToGround | StitchEdge | CutApart | CutAway | Trim | Rejoin | SetAside | LabelStacks | FuseToPanel
     | StitchMotifs | CutAwayBehind | CutTriangles | LayOut | SewLine | TrimToFit | AddTriangles | JoinRows
     | SetIn | AddCorners | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | CutBias

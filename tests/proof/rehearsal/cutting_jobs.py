@@ -9,7 +9,7 @@ from fractions import Fraction
 from quarterturn.design import ClothKind, Direction, Fabric, LongCut, Making
 from quarterturn.design.defaults import default_making
 from quarterturn.materials import ClothPlan
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.measure import Length, Units, inches
 from quarterturn.pieces import Grain, Piece, Purpose
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from quarterturn.design import BindingKind, Direction, Fold, Severity, dotted
-from quarterturn.materials import ClothPlan, PanelGroup
+from quarterturn.materials import ClothPlan, JoinedRun, PanelGroup
 from quarterturn.measure import MM, Length, Units, buy_up, inches, show_cloth, show_length
 from quarterturn.pieces import Purpose
 from quarterturn.proof.checks.drafting import draft_of
@@ -29,6 +29,8 @@ def yardage(pattern: Pattern) -> Iterator[Fault]:
     units = pattern.design.units
     for plan in pattern.materials.cloth:
         cut = _cut_length(plan)
+        if plan.parcels and not cut:
+            continue
         if cut != plan.cut_length:
             sentence = (
                 f"The cuts of fabric {plan.fabric} add up to {tell(cut, units)}, and the plan says "
@@ -46,7 +48,8 @@ def yardage(pattern: Pattern) -> Iterator[Fault]:
 def _all_left(pattern: Pattern) -> Iterator[tuple[str, Length]]:
     """Return what is left of each fabric, and of web by the length where there is any."""
     for plan in pattern.materials.cloth:
-        yield f"fabric {plan.fabric}", _left(pattern, plan)
+        if plan.is_off_the_bolt or not plan.parcels:
+            yield f"fabric {plan.fabric}", _left(pattern, plan)
     if pattern.materials.web.bought and not pattern.materials.web.sheet:
         yield "the web", pattern.materials.web.bought - pattern.materials.web.used_length
 
@@ -67,7 +70,8 @@ def rounding(pattern: Pattern) -> Iterator[Fault]:
     units, making = pattern.design.units, pattern.design.making
     for plan in pattern.materials.cloth:
         washed = 1 - pattern.design.fabric(plan.fabric).shrink_along
-        want = buy_up((_cut_length(plan) + max(making.slack, making.squaring)) / washed, units)
+        cut = _cut_length(plan)
+        want = buy_up((cut + max(making.slack, making.squaring)) / washed, units) if cut else cut
         if plan.bought != want:
             sentence = (
                 f"By the rule for all fabrics {show_cloth(want, units)} of fabric {plan.fabric} is bought, and the "
@@ -104,17 +108,39 @@ def widths_agree(pattern: Pattern) -> Iterator[Fault]:
                 yield Fault(dotted("fabrics", fabric.letter, "width"), sentence, REBUILD)
 
 
+def strip_length(plan: ClothPlan, run: JoinedRun) -> Length:
+    """Return how long the strips of a run are, the shortest of them; off the bolt they are as long as it is wide."""
+    if plan.parcels is None or any(group.label == run.strip for group in plan.strips):
+        return plan.usable_width
+    whole = (
+        layout.length
+        for layout in plan.parcels.layouts
+        if any(group.label == run.strip and not group.crosscuts for group in layout.strips)
+    )
+    cuts = (cut for cut, _ in plan.parcels.crosscuts if cut.piece == run.strip)
+    apart = (cut.along if cut.across == run.height else cut.across for cut in cuts)
+    return min((*whole, *apart), default=Length(0))
+
+
+def _is_unplaced(pattern: Pattern, purpose: Purpose) -> bool:
+    """Tell whether no cloth holds a piece of a purpose, of which another check tells."""
+    unplaced = {label for plan in pattern.materials.cloth for label in plan.unplaced}
+    return any(p.purpose is purpose and p.label in unplaced for p in pattern.bill.pieces)
+
+
 def binding_run(pattern: Pattern) -> Iterator[Fault]:
     """Recalculate the binding: the perimeter and its extra, from strips that each join shortens."""
     design, units = pattern.design, pattern.design.units
     width, height = finished_size(design)
     want = 2 * (width + height) + design.making.binding_extra
     runs = [
-        run.strips * plan.usable_width - (run.strips - 1) * run.loss
+        run.strips * strip_length(plan, run) - (run.strips - 1) * run.loss
         for plan in pattern.materials.cloth
         for run in plan.runs
         if plan.fabric == design.binding_fabric and run.height == design.binding_width
     ]
+    if not runs and _is_unplaced(pattern, Purpose.BINDING):
+        return
     found = max(runs, default=Length(0)) if design.binding_kind is BindingKind.STRAIGHT else _bias(pattern)
     if found < want or pattern.materials.binding_run < want:
         sentence = (
@@ -176,7 +202,7 @@ def backing(pattern: Pattern) -> Iterator[Fault]:
     over = 2 * design.making.overage
     width, height = (side + over for side in finished_size(design))
     panels = [(plan, group) for plan in pattern.materials.cloth for group in plan.panels]
-    if not panels:
+    if not panels and not _is_unplaced(pattern, Purpose.BACKING):
         yield Fault("backing.fabric", "No backing is cut.", REBUILD)
     for plan, group in panels:
         across = group.panels * plan.usable_width - 2 * group.seam * (group.panels - 1)

@@ -7,10 +7,11 @@ from collections.abc import Iterator, Mapping
 from itertools import pairwise
 from types import MappingProxyType
 
-from quarterturn.design import Severity, dotted
+from quarterturn.design import Direction, Severity, dotted
 from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, StripGroup
 from quarterturn.measure import Length, Units, inches, is_on_ruler, mm, show_count
 from quarterturn.pieces import Piece, Purpose
+from quarterturn.proof.checks.cloth import strip_length
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.checks.laying import BORDER, COPING
 from quarterturn.proof.checks.walking import cloths_of
@@ -49,6 +50,8 @@ def _groups(pattern: Pattern) -> Iterator[tuple[ClothPlan, StripGroup, Length]]:
     for plan in pattern.materials.cloth:
         for group, width in plan.groups:
             yield plan, group, width
+        for layout in plan.parcels.layouts if plan.parcels else ():
+            yield from ((plan, group, layout.length) for group in layout.strips)
 
 
 def _along(crosscuts: tuple[Crosscut, ...]) -> Length:
@@ -65,20 +68,20 @@ def tight_fits(pattern: Pattern) -> Iterator[Fault]:
     """Flag strips that are filled to their end; the tightest is told, the others are counted."""
     units = pattern.design.units
     tight = [
-        (rest, plan, group)
+        (rest, width, plan, group)
         for plan, group, width in _groups(pattern)
         if group.crosscuts and 0 <= (rest := width - _along(group.crosscuts)) < TIGHT[units]
     ]
     if not tight:
         return
-    rest, plan, group = min(tight, key=lambda each: each[0])
-    letters = list(dict.fromkeys(each.fabric for _, each, _ in tight))
-    strips = show_count(sum(each.strips for _, _, each in tight), "strip")
+    rest, width, plan, group = min(tight, key=lambda each: each[0])
+    letters = list(dict.fromkeys(each.fabric for _, _, each, _ in tight))
+    strips = show_count(sum(each.strips for _, _, _, each in tight), "strip")
     held = _told(group.crosscuts, {piece.label: piece.name for piece in pattern.bill.pieces})
     sentence = (
         f"{strips} of {'fabrics' if len(letters) > 1 else 'fabric'} {', '.join(letters)} leave less than "
         f"{tell(TIGHT[units], units)}. The tightest, strip {group.label} with {held}, leaves "
-        f"{tell(rest, units)} of {tell(plan.usable_width, units)}: on cloth a little narrower its last piece is lost."
+        f"{tell(rest, units)} of {tell(width, units)}: on cloth a little narrower its last piece is lost."
     )
     remedy = "Measure the cloth, and set its width if it is narrower; or say in the pattern that it is tight."
     yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
@@ -88,9 +91,13 @@ def subcut_sizes(pattern: Pattern) -> Iterator[Fault]:
     """Ask that each piece is cut in the size in which it is listed, from a strip that is high enough."""
     listed = {piece.label: piece for piece in pattern.bill.pieces}
     for plan in pattern.materials.cloth:
-        holders: list[StripGroup | JoinedRun] = [*(group for group, _ in plan.groups), *plan.runs]
+        joined = {run.strip for run in plan.runs}
+        parcels = (group for each in (plan.parcels.layouts if plan.parcels else ()) for group in each.strips)
+        holders: list[StripGroup | JoinedRun] = [*(group for group, _ in plan.groups), *parcels, *plan.runs]
         for holder in holders:
             for cut in holder.crosscuts:
+                if cut.piece in joined:
+                    continue
                 if fault := _miscut(cut, listed.get(cut.piece), holder, pattern.design.units):
                     yield Fault(dotted("fabrics", plan.fabric), fault, REBUILD, holder.label)
 
@@ -121,10 +128,34 @@ def pieces_that_fit_nowhere(pattern: Pattern) -> Iterator[Fault]:
         if piece.label in plan.unplaced or (square and min(piece.length, piece.width) > plan.usable_width):
             sentence = (
                 f"{piece.label} ({piece.name}) is {tell(piece.width, units)} × {tell(piece.length, units)}; it cannot "
-                f"be cut or joined from fabric {piece.fabric}, {tell(plan.usable_width, units)} wide."
+                f"be cut or joined from fabric {piece.fabric}, {_cloth_of(plan, units)}."
             )
-            remedy = "Make it smaller, or use wider cloth and state its width."
+            remedy = _other_cloth(pattern, piece, plan)
             yield Fault(dotted("fabrics", piece.fabric, "width"), sentence, remedy, piece.label)
+
+
+def _cloth_of(plan: ClothPlan, units: Units) -> str:
+    """Tell how large the cloth is that a fabric is cut from."""
+    if plan.parcels is None:
+        return f"{tell(plan.usable_width, units)} wide"
+    sizes = (
+        f"{tell(each.usable_width, units)} × {tell(each.usable_height, units)}"
+        for each in plan.parcels.stocks
+    )
+    return f"in pieces of {' and '.join(dict.fromkeys(sizes))} at most"
+
+
+def _other_cloth(pattern: Pattern, piece: Piece, plan: ClothPlan) -> str:
+    """Advise what would hold a piece: of pieces of cloth often the bolt, or a turn that a print forbids."""
+    if plan.parcels is None:
+        return "Make it smaller, or use wider cloth and state its width."
+    if piece.purpose is Purpose.BACKING:
+        return "A backing is sewn from lengths of cloth: give it a fabric of its own that comes off the bolt."
+    sides = [(each.usable_height, each.usable_width) for each in plan.parcels.stocks]
+    turned = any(piece.length <= across and piece.width <= along for across, along in sides)
+    if turned and pattern.design.fabric(piece.fabric).direction is not Direction.NONE:
+        return "Turned it would fit: choose a print without direction, or buy the fabric off the bolt."
+    return f"Make it smaller, or leave out fabrics.{piece.fabric}.bought_as and buy the fabric off the bolt."
 
 
 def long_pieces_joined(pattern: Pattern) -> Iterator[Fault]:
@@ -146,7 +177,7 @@ def joined_runs(pattern: Pattern) -> Iterator[Fault]:
     units = pattern.design.units
     for plan in pattern.materials.cloth:
         for run in plan.runs:
-            length = run.strips * plan.usable_width - (run.strips - 1) * run.loss
+            length = run.strips * strip_length(plan, run) - (run.strips - 1) * run.loss
             key = dotted("fabrics", plan.fabric)
             if run.length > length:
                 sentence = (

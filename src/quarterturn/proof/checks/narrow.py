@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 
 from quarterturn.design import Severity, dotted
 from quarterturn.materials import ClothPlan, Crosscut
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.web import plan_web
 from quarterturn.measure import Length, Units, inches, mm, show_cloth
 from quarterturn.pieces import Purpose
@@ -35,7 +35,7 @@ def lost_when_narrow(pattern: Pattern) -> Iterator[Fault]:
     units = pattern.design.units
     narrow = NARROWEST[units]
     for plan in pattern.materials.cloth:
-        if plan.usable_width <= narrow:
+        if plan.usable_width <= narrow or not plan.is_off_the_bolt:
             continue
         lost = [
             f"{count} of {label} ({pattern.bill.piece(label).name})"
@@ -139,6 +139,8 @@ def _short_runs(pattern: Pattern, plan: ClothPlan, narrow: Length) -> list[str]:
     """Name the joined strips that are too short for what is cut from them, or for the binding."""
     units, short = pattern.design.units, list[str]()
     for run in plan.runs:
+        if all(group.label != run.strip for group in plan.strips):
+            continue
         length = run.strips * narrow - (run.strips - 1) * run.loss
         cut = sum((cut.along * cut.count for cut in run.crosscuts), Length(0))
         need = cut or pattern.materials.binding_run

@@ -8,6 +8,16 @@ Promise: neither the setting nor the materials are asked. Only the comparison af
 from quarterturn.proof.rehearsal.cloth import CutOff
 from quarterturn.proof.rehearsal.compare import area_of_difference
 from quarterturn.proof.rehearsal.rehearse import DOINGS, Failure, Rehearsal, rehearse
-from quarterturn.proof.rehearsal.table import Bolt, Supplies
+from quarterturn.proof.rehearsal.table import Bolt, Parcels, Supplies
 
-__all__ = ["DOINGS", "Bolt", "CutOff", "Failure", "Rehearsal", "Supplies", "area_of_difference", "rehearse"]
+__all__ = [
+    "DOINGS",
+    "Bolt",
+    "CutOff",
+    "Failure",
+    "Parcels",
+    "Rehearsal",
+    "Supplies",
+    "area_of_difference",
+    "rehearse",
+]

@@ -10,11 +10,13 @@ from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Scrap, SpoiledError,
 from quarterturn.proof.rehearsal.table import Table
 from quarterturn.steps import (
     CutPanels,
+    CutParcels,
     CutRest,
     CutStrips,
     JoinEnds,
     Product,
     SetAside,
+    SquareParcels,
     Step,
     Straighten,
     Subcut,
@@ -54,6 +56,42 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
                 f"{pile.count} × {crosscut.count} of '{product.label}' are not {product.count}."
             )
         table.put(*_lying(product, cloth, crosscut))
+
+
+def square_parcels(table: Table, step: Step, action: SquareParcels) -> None:
+    """Take pieces of cloth and cut each to a size that lies within it; what that takes off is lost."""
+    (product,) = step.makes
+    parcels, lying = table.take_parcels(action.stock, action.fabric, product.count)
+    lost = (parcels.width - product.width, parcels.height - product.height)
+    if min(lost) < 0:
+        raise SpoiledError(
+            f"'{action.stock}' is {float(parcels.width):.4f} by {float(parcels.height):.4f} inches: nothing of "
+            f"{float(product.width):.4f} by {float(product.height):.4f} can be cut from it."
+        )
+    if lost != action.loss:
+        raise SpoiledError("What is squared off is not what the step says.")
+    table.put(product, plain(action.fabric, product.width, product.height, lying))
+
+
+def cut_parcels(table: Table, step: Step, action: CutParcels) -> None:
+    """Cut pieces of cloth into strips as long as they are wide as they lie, the next where the last one ended."""
+    (pile,) = step.uses
+    piece = table.take_patch(pile)
+    if piece.scraps[0].fabric != action.fabric:
+        raise SpoiledError(f"'{pile.label}' is not of fabric {action.fabric}.")
+    if action.upright:
+        piece = piece.turned(1)
+        piece = piece.moved(shift(-complex(piece.box.left, piece.box.top)))
+    (cloth,), wide, left = piece.scraps, piece.box.width, piece.box.height
+    for product in step.makes:
+        if product.count % pile.count or abs(float(product.width) - wide) > EQUAL:
+            raise SpoiledError(
+                f"'{pile.label}' gives strips {wide:.4f} inches long, the same from each piece."
+            )
+        left -= float(product.height) * (product.count // pile.count)
+        table.put(product, plain(cloth.fabric, product.width, product.height, cloth.print))
+    if left < -EQUAL:
+        raise SpoiledError(f"The strips need {-left:.4f} inches more than '{pile.label}' has.")
 
 
 def cut_rest(table: Table, step: Step, action: CutRest) -> None:

@@ -6,7 +6,7 @@ It knows cloth, web and steps alone. It stops at the first step that cannot be d
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from quarterturn import steps as s
@@ -36,6 +36,8 @@ DOINGS: Mapping[type, Doing] = {
     s.CutStrips: cutting.cut_strips,
     s.CutPanels: cutting.cut_panels,
     s.Subcut: cutting.subcut,
+    s.SquareParcels: cutting.square_parcels,
+    s.CutParcels: cutting.cut_parcels,
     s.CutRest: cutting.cut_rest,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,
@@ -96,6 +98,8 @@ class Rehearsal:
     steps_done: int
     cut_off: tuple[CutOff, ...] = ()
     """What was cut away behind shapes."""
+    parcels_left: Mapping[str, int] = field(default_factory=dict)
+    """Pieces of cloth left of each label."""
 
 
 def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
@@ -125,6 +129,7 @@ def rehearse(supplies: Supplies, steps: s.Steps) -> Rehearsal:
         web_left=table.web_left(),
         steps_done=done,
         cut_off=tuple(table.fallen),
+        parcels_left=table.parcels_left(),
     )
 
 

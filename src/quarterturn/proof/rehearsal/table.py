@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from quarterturn.design import Direction
@@ -29,12 +29,25 @@ class Bolt:
 
 
 @dataclass(frozen=True, slots=True)
+class Parcels:
+    """Equal pieces of cloth that are there, on the shelf or bought: their true size as they came off the bolt."""
+
+    fabric: str
+    width: Length
+    height: Length
+    count: int
+    upright: Direction = Direction.NONE
+
+
+@dataclass(frozen=True, slots=True)
 class Supplies:
-    """Everything bought before the first step: cloth by letter of fabric, web, batting (width and height)."""
+    """Everything there before the first step: cloth by letter of fabric, web, batting (width and height), and cloth in
+    pieces by its label."""
 
     cloth: Mapping[str, Bolt]
     web: Bolt
     batting: Bolt
+    parcels: Mapping[str, Parcels] = field(default_factory=dict)
 
 
 class Table:
@@ -42,6 +55,7 @@ class Table:
 
     def __init__(self, supplies: Supplies) -> None:
         self._cloth = {fabric: bolt.length for fabric, bolt in supplies.cloth.items()}
+        self._parcels = {label: parcels.count for label, parcels in supplies.parcels.items()}
         self._web = supplies.web.length
         self._piles: dict[str, tuple[Good, int]] = {}
         self.supplies = supplies
@@ -68,8 +82,17 @@ class Table:
 
     def print_of(self, fabric: str) -> Print | None:
         """Return how a print lies on strips cut across its fabric, if it must stand upright."""
-        ways = {Direction.ONE_WAY: 1, Direction.TWO_WAY: 2}.get(self.supplies.cloth[fabric].upright)
-        return Print(-1j, ways) if ways else None
+        return _print(self.supplies.cloth[fabric].upright)
+
+    def take_parcels(self, label: str, fabric: str, count: int) -> tuple[Parcels, Print | None]:
+        """Take pieces of cloth off the shelf or out of the bag; return what one of them is, and how its print lies."""
+        parcels = self.supplies.parcels.get(label)
+        if parcels is None or parcels.fabric != fabric:
+            raise SpoiledError(f"There are no pieces '{label}' of fabric {fabric}.")
+        if not 0 < count <= self._parcels[label]:
+            raise SpoiledError(f"{count} of '{label}' are wanted, {self._parcels[label]} are left.")
+        self._parcels[label] -= count
+        return parcels, _print(parcels.upright)
 
     def unroll(self, length: Length, gap: Length) -> None:
         """Take a length off the web, and a gap before it where some has been used already."""
@@ -138,9 +161,18 @@ class Table:
         """Return the length left of each fabric."""
         return dict(self._cloth)
 
+    def parcels_left(self) -> dict[str, int]:
+        """Return how many pieces of cloth are left of each label."""
+        return dict(self._parcels)
+
     def web_left(self) -> Length:
         """Return the length of web left."""
         return self._web
+
+
+def _print(upright: Direction) -> Print | None:
+    ways = {Direction.ONE_WAY: 1, Direction.TWO_WAY: 2}.get(upright)
+    return Print(-1j, ways) if ways else None
 
 
 def _measure(product: Product, patch: Patch) -> None:

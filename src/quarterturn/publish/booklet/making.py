@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from quarterturn.design import code_of_unit
 from quarterturn.materials import ClothPlan
+from quarterturn.measure import Units
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
 from quarterturn.publish.booklet.finishing_units import finishing_entry, is_told_in_full
@@ -32,6 +33,7 @@ from quarterturn.publish.figures import (
     layer_figure,
     marking_figure,
     nested_figures,
+    parcel_figure,
     ring_figure,
     sewn_figure,
     staggered_figure,
@@ -47,6 +49,7 @@ from quarterturn.publish.wording import (
     curve_facts,
     cutting_advice,
     joined_cloths,
+    layout_line,
     named,
     plan_line,
     tell,
@@ -68,6 +71,9 @@ from quarterturn.steps import (
     TraceRings,
     Trim,
 )
+
+LAYOUTS = {Units.INCH: 3, Units.METRIC: 2}
+"""Of pieces of cloth, drawn side by side: metric measures take more room."""
 
 
 def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
@@ -103,10 +109,22 @@ def _triangles_line(step: Step) -> str:
 
 def _cut_list(pattern: Pattern, plan: ClothPlan, lines: tuple[CutLine, ...], width: float) -> CutList:
     fabric = pattern.design.fabric(plan.fabric)
-    figure = Figure(
-        f"Cutting plan of Fabric {plan.fabric}", (Cell(cloth_figure(pattern, plan, width * 0.5)),)
-    )
-    return CutList(named(pattern.design, plan.fabric), fabric.colour, lines, figure, plan_line(pattern, plan))
+    title, told = named(pattern.design, plan.fabric), plan_line(pattern, plan)
+    what = f"Cutting plan of Fabric {plan.fabric}"
+    bolt: tuple[Cell, ...] = (Cell(cloth_figure(pattern, plan, width * 0.5)),)
+    if not plan.parcels or not plan.parcels.layouts:
+        return CutList(title, fabric.colour, lines, Figure(what, bolt), told)
+    layouts = plan.parcels.layouts
+    if len(layouts) == 1 and not plan.is_off_the_bolt:
+        cells: tuple[Cell, ...] = (
+            Cell(parcel_figure(pattern, plan, layouts[0], width * 0.5), layout_line(plan, layouts[0])),
+        )
+        return CutList(title, fabric.colour, lines, Figure(what, cells), told)
+    columns = 2 if plan.is_off_the_bolt else min(LAYOUTS[pattern.design.units], len(layouts))
+    each = (width - 4 * (columns - 1)) / columns - 2
+    cells = tuple(Cell(parcel_figure(pattern, plan, one, each), layout_line(plan, one)) for one in layouts)
+    figure = Figure(what, (*(bolt if plan.is_off_the_bolt else ()), *cells), columns=columns)
+    return CutList(title, fabric.colour, lines, figure, told, below=True)
 
 
 def _by_fabric(pattern: Pattern) -> Iterator[tuple[ClothPlan, list[Step]]]:

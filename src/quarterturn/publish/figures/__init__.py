@@ -22,6 +22,7 @@ from quarterturn.publish.figures.maps import MapPart, map_figure, map_parts, nam
 from quarterturn.publish.figures.masters import apart_figure, fusing_figure, stitching_figure
 from quarterturn.publish.figures.nested import nested_figures
 from quarterturn.publish.figures.panels import motif_line, panel_figure
+from quarterturn.publish.figures.parcels import parcel_figure
 from quarterturn.publish.figures.plans import layer_figure, marking_figure
 from quarterturn.publish.figures.shapes import blank_figure, ring_figure, template_shape
 from quarterturn.publish.figures.slanting import slanting_figure
@@ -60,6 +61,7 @@ __all__ = [
     "overview_figure",
     "pair_figure",
     "panel_figure",
+    "parcel_figure",
     "rejoin_figure",
     "ring_figure",
     "row_figure",

@@ -113,7 +113,7 @@ def _band(pattern: Pattern, plan: ClothPlan, band: _Band, top: float, factor: fl
         )
         yield from _break(NOTE + whole * 0.86, top, band.height)
         return
-    yield from _strip(band.group, colour, top, factor, whole)
+    yield from strip_marks(band.group, colour, top, factor, whole)
 
 
 def _break(x: float, top: float, height: float) -> Iterator[Mark]:
@@ -125,7 +125,7 @@ def _break(x: float, top: float, height: float) -> Iterator[Mark]:
     yield line(foot + 0.6, head + 0.6, OUTLINE)
 
 
-def _strip(
+def strip_marks(
     group: StripGroup, colour: str, top: float, factor: float, whole: float, start: float = NOTE
 ) -> Iterator[Mark]:
     """Return a strip and its pieces; in what a band has left lie the strips that are cut from that."""
@@ -134,9 +134,8 @@ def _strip(
     if not group.crosscuts:
         yield box(left, top, whole, height, cloth(colour, OUTLINE))
         text = f"{group.label}, whole"
-        yield caption(
-            complex(left + whole / 2, top + height / 2), text, _fit(height, whole, text), colour=ink
-        )
+        if (size := _fit(height, whole, text)) >= SMALLEST:
+            yield caption(complex(left + whole / 2, top + height / 2), text, size, colour=ink)
         return
     yield from hatched(left, top, whole, height)
     for cut in group.crosscuts:
@@ -150,7 +149,7 @@ def _strip(
     below = top
     for each in group.rest:
         for _ in range(each.strips):
-            yield from _strip(each, colour, below, factor, start + whole - left, left)
+            yield from strip_marks(each, colour, below, factor, start + whole - left, left)
             below += float(each.height) * factor
     yield box(start, top, whole, height, OUTLINE)
 

@@ -40,6 +40,7 @@ from quarterturn.publish.wording.opening import (
     sizes_said,
 )
 from quarterturn.publish.wording.owners import owner_of
+from quarterturn.publish.wording.parcels import layout_line
 from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.publish.wording.requirements import (
     Need,
@@ -106,6 +107,7 @@ __all__ = [
     "held_by",
     "imprint",
     "joined_cloths",
+    "layout_line",
     "length",
     "listed",
     "named",

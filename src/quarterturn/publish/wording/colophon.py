@@ -9,7 +9,8 @@ from quarterturn.materials.stitches import LAYER, WASTE
 from quarterturn.measure import MM, show_count
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.masters import stitch_values
-from quarterturn.publish.wording.names import length, rectangle
+from quarterturn.publish.wording.names import length, listed, rectangle
+from quarterturn.publish.wording.parcels import parcels_of
 from quarterturn.publish.wording.requirements import thread_length
 
 
@@ -37,6 +38,7 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Backing and batting beyond the finished quilt, each side", size(making.overage)),
         ("Seam allowance of the backing", size(making.backing_seam)),
         ("Lost in straightening a cut end", size(making.squaring)),
+        *_squared_off(pattern),
         ("Cloth bought beyond the cuts, at least", size(making.slack)),
         ("Spare masters of each colourway", str(making.spare_masters)),
         ("Pressing of joining seams", pressing),
@@ -51,6 +53,13 @@ def _web(design: Design) -> tuple[str, str]:
     if design.making.web_sheet:
         return "Sheets of web", rectangle(design, *design.making.web_sheet)
     return "Width of the web", length(design, design.making.web_width)
+
+
+def _squared_off(pattern: Pattern) -> tuple[tuple[str, str], ...]:
+    """Return what squaring takes off pieces of cloth; nothing where it takes nothing."""
+    losses = sorted({each.squaring for each in parcels_of(pattern) if each.squaring})
+    off = listed([length(pattern.design, loss) for loss in losses]) if losses else ""
+    return (("Squared off the width and the height of pieces of cloth", off),) if off else ()
 
 
 def _strip(design: Design) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from quarterturn.design import Direction
-from quarterturn.materials import JoinMethod
+from quarterturn.materials import ClothPlan, JoinMethod
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
@@ -71,9 +71,21 @@ def tell_subcut(step: Step, action: Subcut, pattern: Pattern) -> Wording:
     """Tell into what the strips just cut, or a joined run, are cut across."""
     pieces = listed([_lettered(pattern, made) for made in step.makes])
     (used,) = step.uses
-    fabric = pattern.bill.piece(step.makes[0].label).fabric
+    fabric = _fabric_of(pattern, used.label)
     verb = _verb(pattern, fabric, used.label)
     return Wording(named(pattern.design, fabric), (), f"{verb} {pieces}")
+
+
+def _fabric_of(pattern: Pattern, label: str) -> str:
+    """Return the fabric of a strip or a run, by its label."""
+    plans = pattern.materials.cloth
+    return next(plan.fabric for plan in plans if label in _strip_labels(plan))
+
+
+def _strip_labels(plan: ClothPlan) -> set[str]:
+    layouts = plan.parcels.layouts if plan.parcels else ()
+    groups = [*(group for group, _ in plan.groups), *(group for each in layouts for group in each.strips)]
+    return {group.label for group in groups} | {run.label for run in plan.runs}
 
 
 def _verb(pattern: Pattern, fabric: str, label: str) -> str:
@@ -81,7 +93,12 @@ def _verb(pattern: Pattern, fabric: str, label: str) -> str:
     bands = [strip for strip in pattern.materials.plan(fabric).strips if strip.rest]
     if any(strip.label == label for strip in bands):
         return "cut along the cloth into"
-    named_so = _is_run(pattern, label) or any(each.label == label for strip in bands for each in strip.rest)
+    parcels = pattern.materials.plan(fabric).parcels
+    from_parcels = any(
+        group.label == label for each in (parcels.layouts if parcels else ()) for group in each.strips
+    )
+    from_rest = any(each.label == label for strip in bands for each in strip.rest)
+    named_so = _is_run(pattern, label) or from_parcels or from_rest
     return f"cut {label} into" if named_so else "subcut into"
 
 

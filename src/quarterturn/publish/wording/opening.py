@@ -23,6 +23,7 @@ from quarterturn.design import (
 from quarterturn.measure import Units, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
+from quarterturn.publish.wording.parcels import PARCELS_EXPLAINED, parcel_advice
 from quarterturn.publish.wording.requirements import plans_explained
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
 
@@ -39,6 +40,7 @@ def assumptions(pattern: Pattern) -> tuple[str, ...]:
         f"Cloth is reckoned with a usable width of {_widths(design)}, selvages off. Measure yours; if it is "
         "narrower, buy more.",
         f"The cloth is {_kinds(design)}. {_washing(design)}",
+        *parcel_advice(pattern),
         "Press, do not iron: lift the iron and set it down.",
         "Web means lightweight paper-backed fusible web. Follow its maker’s instructions for heat and time.",
         *(
@@ -156,11 +158,13 @@ def abbreviations(printed: Sequence[str], units: Units) -> tuple[tuple[str, str]
 def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
     """Return what goes before the cutting lists."""
     borders = "Border lengths are calculated; you may leave the borders uncut until your top is measured."
+    has_parcels = any(plan.parcels for plan in pattern.materials.cloth)
     return (
         "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
         "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
         *((borders,) if pattern.design.borders else ()),
         plans_explained(),
+        *((PARCELS_EXPLAINED,) if has_parcels else ()),
     )
 
 

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from quarterturn.design import Design, Direction, Fabric
-from quarterturn.materials import ClothPlan, PanelGroup, StitchSum, StripGroup, gap_percent
+from quarterturn.materials import ClothPlan, PanelGroup, StitchSum, StripGroup, gap_percent, show_bought
 from quarterturn.materials.backing import WIDE, backing_ways, in_one_width, panels_length
 from quarterturn.materials.shrinkage import to_buy
 from quarterturn.materials.thread import bobbins_to_wind
@@ -14,6 +14,7 @@ from quarterturn.measure import MM, Units, inches, show_cloth, show_count
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, named, plural, rectangle
+from quarterturn.publish.wording.parcels import parcel_note, parcels_line
 from quarterturn.publish.wording.web import web_amount, web_name
 
 TIGHT = inches(0, 1, 2)
@@ -56,10 +57,15 @@ def _cloth(pattern: Pattern, plan: ClothPlan) -> Need:
     design = pattern.design
     has = {piece.purpose for piece in pattern.bill.of_fabric(plan.fabric)}
     uses = ", ".join(word for purpose, word in PURPOSES.items() if purpose in has)
-    wide, slack = length(design, plan.usable_width), length(design, plan.slack)
-    beyond = f"{slack} beyond the cuts{_washing(design.fabric(plan.fabric))}"
-    note = f"usable width {wide}; includes {beyond}{_wide(pattern, plan)}"
-    return Need(fabric_name(design.fabric(plan.fabric)), uses, show_cloth(plan.bought, design.units), note)
+    fabric, notes = design.fabric(plan.fabric), []
+    if plan.is_off_the_bolt or not plan.parcels:
+        wide, slack = length(design, plan.usable_width), length(design, plan.slack)
+        notes.append(
+            f"usable width {wide}; includes {slack} beyond the cuts{_washing(fabric)}{_wide(pattern, plan)}"
+        )
+    if plan.parcels:
+        notes.append(parcel_note(pattern, fabric, plan))
+    return Need(fabric_name(fabric), uses, show_bought(plan, design.units), "; ".join(notes))
 
 
 def _washing(fabric: Fabric) -> str:
@@ -113,14 +119,24 @@ def thread_length(inches: float, units: Units) -> str:
 def width_line(pattern: Pattern) -> str:
     """Return the line that stands below the table: usable width and seam allowance."""
     design = pattern.design
-    widths = sorted({plan.usable_width for plan in pattern.materials.cloth})
+    bolts = (plan for plan in pattern.materials.cloth if plan.is_off_the_bolt or not plan.parcels)
+    widths = sorted({plan.usable_width for plan in bolts})
     usable = " and ".join(length(design, width) for width in widths)
     seam = length(design, design.making.seam)
+    if not widths:
+        return f"Seam allowance {seam}, included in all cut sizes; fused shapes have none."
     return f"Usable width of fabric {usable}; seam allowance {seam}, included in all cut sizes; fused shapes have none."
 
 
 def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
     """Return how good a cutting plan is. What a plan is, and the plain rule, is told once by `plans_explained`."""
+    if not plan.parcels:
+        return _bolt_line(pattern, plan)
+    said = [_bolt_line(pattern, plan)] if plan.is_off_the_bolt else []
+    return " ".join(filter(None, (parcels_line(pattern, plan), *said)))
+
+
+def _bolt_line(pattern: Pattern, plan: ClothPlan) -> str:
     design = pattern.design
     cuts, slack, plain = (length(design, value) for value in (plan.cut_length, plan.slack, plan.hand_rule))
     rule = (

@@ -25,11 +25,12 @@ from quarterturn.design import (
     SectionSet,
     StraightSet,
 )
-from quarterturn.materials import ClothPlan, show_money
-from quarterturn.measure import Length, show_cloth
+from quarterturn.materials import ClothPlan, show_bought, show_money
+from quarterturn.measure import Length
 from quarterturn.pieces import Piece, Purpose
 from quarterturn.proof import Pattern, Proof, border_depths, unit_sizes
 from quarterturn.publish.wording.names import fabric_name, length, listed, rectangle, sized
+from quarterturn.publish.wording.parcels import parcels_used
 from quarterturn.publish.wording.requirements import thread_length
 from quarterturn.publish.wording.sections import sections_of
 from quarterturn.publish.wording.web import web_amount, web_size
@@ -250,7 +251,7 @@ def _to_buy(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
 
 def _bought(letter: str, pattern: Pattern) -> str:
     plan = _plan(letter, pattern)
-    return show_cloth(plan.bought, pattern.design.units) if plan else ""
+    return show_bought(plan, pattern.design.units) if plan else ""
 
 
 def _thread(letter: str, pattern: Pattern) -> str:
@@ -264,6 +265,7 @@ def _cost(pattern: Pattern) -> str:
 
 
 def _cuts(patterns: Sequence[Pattern], letter: str) -> Iterator[tuple[str, Say]]:
+    yield "Pieces of cloth", lambda p: parcels_used(_plan(letter, p))
     yield "Strips × WOF", partial(_strips, letter)
     yield "Lengths × WOF, for the backing", partial(_panels, letter)
     for name in _union(

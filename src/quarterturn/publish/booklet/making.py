@@ -197,7 +197,7 @@ def _tracings(pattern: Pattern, entry: Entry) -> Figure:
 def _staggered(pattern: Pattern, entry: Entry) -> Figure:
     """Return the first rows of the tracings of each shape that an entry tells of."""
     steps = _steps(pattern, entry)
-    width, named = (78.0, True) if len(steps) > 1 else (120.0, False)
+    width, named = (78.0, True) if len(steps) > 1 else (96.0, False)
     cells = tuple(
         Cell(
             staggered_figure(pattern, step.action, step.action.stagger, step.makes[0].count, width),

@@ -39,7 +39,7 @@ def plan_materials(
         for fabric in design.fabrics
         if (pieces := bill.of_fabric(fabric.letter))
     )
-    web = plan_web(making, blocks, bill.masters, design.units, bill.motifs)
+    web = plan_web(making, blocks, bill.masters, design.units, bill.motifs, quick=not effort.rounds)
     stitching = stitching_sums(design, blocks, bill.masters, bill.motifs)
     batting = (to_cut(setting.width + over, design.units), to_cut(setting.height + over, design.units))
     return Materials(

@@ -34,12 +34,15 @@ def plan_web(
     masters: Iterable[MasterCount],
     units: Units,
     motifs: Iterable[MotifCount] = (),
+    *,
+    quick: bool = False,
 ) -> WebPlan:
     """Plan a tracing for each master, spares included, and each motif; the shapes in rows, tallest first, or nested.
 
     Each tracing has room for the shape and its ring. Drawn lines are `making.tracing_gap` apart, so that
     rooms are apart by what of it two rings do not fill, in a row and from row to row. Rows are plain unless less is
     bought with staggered ones, and rings lie in rows unless less still is bought with some in the centres of others.
+    A quick plan keeps to rows, seeks no bound, and leaves out what centres remain.
     """
     traced = _traced(blocks, masters, motifs)
     width, height = making.web_sheet or (making.web_width, None)
@@ -56,8 +59,8 @@ def plan_web(
     plan = WebPlan(width, rows, Length(0), Length(0), unplaced, sheet=height)
     if not rows:
         return plan
-    slack = making.slack
-    return _on_sheets(plan, kinds, gap, height, units) if height else _on_roll(plan, kinds, gap, slack, units)
+    roll = _Roll(gap, making.slack, units, quick)
+    return _on_sheets(plan, kinds, roll, height) if height else _on_roll(plan, kinds, roll)
 
 
 def _traced(
@@ -88,17 +91,18 @@ class _Roll:
     gap: Length
     slack: Length
     units: Units
+    quick: bool
 
     def taken(self, plan: WebPlan, length: Length) -> WebPlan:
         """Return the plan with what its tracings take, and what is bought for that."""
         return replace(plan, used_length=length, bought=buy_up(length + self.slack, self.units))
 
 
-def _on_roll(plan: WebPlan, kinds: Sequence[Shape], gap: Length, slack: Length, units: Units) -> WebPlan:
+def _on_roll(plan: WebPlan, kinds: Sequence[Shape], roll: _Roll) -> WebPlan:
     """Return the plan in plain rows, in staggered ones or nested: the plainest of those that buy least."""
-    roll, step = _Roll(gap, slack, units), ruler_step(units)
+    gap, step = roll.gap, ruler_step(roll.units)
     plain = roll.taken(plan, rolled_length(plan.rows))
-    least = least_web(tuple(kinds), gap, plan.web_width, None)
+    least = Length(0) if roll.quick else least_web(tuple(kinds), gap, plan.web_width, None)
     plain = replace(plain, plain_length=plain.used_length, bound=min(least, plain.used_length))
     found = [plain]
     rows = tuple(
@@ -106,17 +110,20 @@ def _on_roll(plan: WebPlan, kinds: Sequence[Shape], gap: Length, slack: Length, 
     )
     if rows != plan.rows:
         found.append(roll.taken(replace(plain, rows=rows), rolled_length(rows)))
-    if nested := nest_web(kinds, gap, plan.web_width, step):
+    nested = None if roll.quick else nest_web(kinds, gap, plan.web_width, step)
+    if nested:
         found.append(roll.taken(replace(plain, nested=nested.web), nested.web.length))
     best = min(found, key=lambda each: each.bought)
+    if roll.quick:
+        return best
     centres = nested.centres if nested and best.nested else centres_left(tuple(kinds), gap, step)
     return replace(best, centres=centres)
 
 
-def _on_sheets(plan: WebPlan, kinds: Sequence[Shape], gap: Length, height: Length, units: Units) -> WebPlan:
+def _on_sheets(plan: WebPlan, kinds: Sequence[Shape], roll: _Roll, height: Length) -> WebPlan:
     """Return the plan in rows, each shape on sheets of its own, or with single places where fewer sheets do."""
-    step = ruler_step(units)
-    least = least_web(tuple(kinds), gap, plan.web_width, height) * height
+    gap, step = roll.gap, ruler_step(roll.units)
+    least = height if roll.quick else least_web(tuple(kinds), gap, plan.web_width, height) * height
     plain = tuple(
         replace(group, rows_on_sheet=int((height + gap) // (group.height + gap))) for group in plan.rows
     )
@@ -126,6 +133,8 @@ def _on_sheets(plan: WebPlan, kinds: Sequence[Shape], gap: Length, height: Lengt
     )
     apart, in_rows = (sum(group.sheets for group in each) * height for each in (plain, rows))
     found = replace(plan, rows=rows, used_length=in_rows, bought=in_rows, plain_length=apart, bound=least)
+    if roll.quick:
+        return found
     nested = nest_on_sheets(kinds, gap, plan.web_width, height, step)
     if nested is None or nested.web.length >= in_rows:
         return replace(found, centres=centres_left(tuple(kinds), gap, step))

@@ -6,7 +6,7 @@ import pytest
 
 from quarterturn.proof import Pattern, prove
 from quarterturn.proof.checks.decided import DECIDED
-from tests.proof.checks.sound import SOUND
+from tests.proof.checks.sound import SOUND, Spoil
 from tests.samples import pattern_of
 
 
@@ -42,6 +42,9 @@ BROKEN = {
     ),
     "a piece of another fabric": ("11", 'pieces = ["B1"]', 'B1 cannot be cut from strips 11" high alone.'),
 }
+
+
+FIRES: dict[str, Spoil] = {"strips-not-kept": lambda: strips("4", 'pieces = ["A90"]')}
 
 
 @pytest.mark.parametrize("more", KEPT.values(), ids=KEPT)

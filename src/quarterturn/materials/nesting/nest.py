@@ -41,6 +41,8 @@ class _Job:
         size: tuple[float, float],
         scraps: Sequence[Scrap],
         further: Sequence[Shape],
+        *,
+        apart: bool = False,
     ) -> None:
         validate([*shapes, *further], scraps, gap, size)
         self.size, self.scraps = size, tuple(scraps)
@@ -52,20 +54,20 @@ class _Job:
         self.counts += [0] * len(further)
         self.unplaced = tuple((s.name, s.count) for s, fit in zip(shapes, fits, strict=True) if not fit)
         self.holes = Holes(self.catalogue, self.nofit, scraps)
-        self.held = hold(self.catalogue, self.holes, self.counts)
+        self.held = hold(self.catalogue, self.holes, self.counts, nothing=apart)
         self.outermost = [0] * len(self.counts)
         for piece in self.held.outermost:
             self.outermost[self.held.pieces[piece]] += 1
         self.wanted = Wanted(self.catalogue, self.counts, self.scraps)
         self._checker = Checker(shapes, gap, scraps)
 
-    def first_sound(self, layings: Iterable[Sequence[Sequence[Laid]]]) -> tuple[Place, ...]:
-        """Return the places of the first laying, sheet by sheet, with which the check finds no fault."""
+    def first_sound(self, layings: Iterable[Sequence[Sequence[Laid]]]) -> tuple[Place, ...] | None:
+        """Return the places of the first laying, sheet by sheet, with which the check finds no fault, if any."""
         for sheets in layings:
             places = told(self.held, self.scraps, self.catalogue, sheets)
             if not self._checker.faults(places, *self.size):
                 return places
-        raise AssertionError("rows are sound")
+        return None
 
     def nesting(self, places: tuple[Place, ...], length: Length, bound: Length, rows: Length) -> Nesting:
         """Return the nesting, with the centres that remain and what of the further shapes fits them."""
@@ -90,7 +92,16 @@ def nest_roll(
     Shapes that do not fit the roll are left unplaced. The same input gives the same nesting, unless `seconds` are
     given for a search by the clock besides. Raises ValueError for what is no shape, gap or width.
     """
-    job = _Job(shapes, gap, (width, math.inf), scraps, further)
+    for apart in (False, True):
+        job = _Job(shapes, gap, (width, math.inf), scraps, further, apart=apart)
+        if found := _nested_on_roll(job, width, effort, seconds):
+            return found
+    raise AssertionError("rows are sound")
+
+
+def _nested_on_roll(job: _Job, width: float, effort: Effort, seconds: int) -> Nesting | None:
+    """Return the shortest nesting that satisfies the check; none where what hollows hold does not."""
+    gap = job.catalogue.gap
     rows = stacked(plain_rows(job.catalogue, job.counts, width), gap)
     bound = _down(roll_bound(job.wanted, width))
     layings = _on_roll(job, width, effort)
@@ -98,6 +109,8 @@ def nest_roll(
         found = search(job.catalogue, job.outermost, width, seconds)
         layings = _shortest_first([*layings, *([found] if found else [])])
     places = job.first_sound([laid] for laid in layings)
+    if places is None:
+        return None
     length = _up(_reached(job, places))
     return job.nesting(places, length, bound, _up(reach(rows)))
 
@@ -180,12 +193,23 @@ def nest_sheets(
     Shapes that do not fit a sheet are left unplaced. The same input gives the same nesting. Raises ValueError for what
     is no shape, gap or size.
     """
-    job = _Job(shapes, gap, (width, height), scraps, further)
+    for apart in (False, True):
+        job = _Job(shapes, gap, (width, height), scraps, further, apart=apart)
+        if found := _nested_on_sheets(job, width, height, effort):
+            return found
+    raise AssertionError("rows are sound")
+
+
+def _nested_on_sheets(job: _Job, width: float, height: float, effort: Effort) -> Nesting | None:
+    """Return the nesting on the fewest sheets that satisfies the check; none where what hollows hold does not."""
+    gap = job.catalogue.gap
     all_rows = sheets_of_rows(plain_rows(job.catalogue, job.counts, width, height), gap, height)
     rows = sheets_of_rows(plain_rows(job.catalogue, job.outermost, width, height), gap, height)
     placed = best_on_sheets(Placer(job.catalogue, job.nofit, width), job.outermost, height, effort)
     layings = sorted([rows, *([placed] if placed else [])], key=len)
     places = job.first_sound(layings)
+    if places is None:
+        return None
     used = len({place.number for place in places if place.scrap is None})
     bound = sheet_bound(job.wanted, width, height)
     return job.nesting(places, Length(used), Length(bound), Length(len(all_rows)))

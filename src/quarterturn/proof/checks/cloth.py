@@ -30,15 +30,13 @@ def yardage(pattern: Pattern) -> Iterator[Fault]:
     units = pattern.design.units
     for plan in pattern.materials.cloth:
         cut = _cut_length(plan)
-        if plan.parcels and not cut:
-            continue
         if cut != plan.cut_length:
             sentence = (
                 f"The cuts of fabric {plan.fabric} add up to {tell(cut, units)}, and the plan says "
                 f"{tell(plan.cut_length, units)}."
             )
             yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD)
-        if _left(pattern, plan) < 0:
+        if cut and _left(pattern, plan) < 0:
             sentence = (
                 f"Fabric {plan.fabric} needs {tell(cut + plan.squaring, units)}, straightening included, and "
                 f"{show_cloth(plan.bought, units)} is bought."

@@ -6,8 +6,11 @@ import time
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
+from statistics import median
 
 from benchmarks.timing import Row, milliseconds, row_of, timed
+from quarterturn.materials import EFFORT, QUICK, Effort
+from quarterturn.materials.shortest import shortest_strips
 from quarterturn.measure import show_count
 from quarterturn.pipeline import Job, run
 from quarterturn.proof import Pattern, prove
@@ -33,6 +36,26 @@ def _edit_row(file: Path) -> Row:
     units, steps = len(pattern.setting.units), len(pattern.steps.steps)
     note = f"{show_count(units, 'unit')}, {show_count(steps, 'step')}"
     return timed(file.stem, partial(run, file.read_bytes(), file.name), note=note)
+
+
+def effort_rows(files: list[Path]) -> list[Row]:
+    """Time an edit that changes every plan, with the default effort and with the quick one."""
+    efforts = {"proved": EFFORT, "quick": QUICK}
+    return [_effort_row(file, name, effort) for file in files for name, effort in efforts.items()]
+
+
+def _effort_row(file: Path, name: str, effort: Effort) -> Row:
+    text, plans = file.read_bytes(), list[float]()
+
+    def edit() -> None:
+        laps = Laps()
+        shortest_strips.cache_clear()
+        run(text, file.name, laps, effort=effort)
+        laps("")
+        plans.append(laps.times["materials"])
+
+    row = timed(f"{file.stem}: {name}", edit)
+    return Row(row.name, row.middle, row.least, f"{median(plans[1:]):.1f} ms of it for the plans")
 
 
 def stage_rows(file: Path) -> list[Row]:

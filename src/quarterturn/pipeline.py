@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks, draft_blocks
 from quarterturn.design import Design, Finding, locate, read_design, told_of_size
-from quarterturn.materials import plan_materials
+from quarterturn.materials import EFFORT, Effort, plan_materials
 from quarterturn.pieces import bill_of_pieces
-from quarterturn.proof import Pattern, Proof, check_pattern
+from quarterturn.proof import Pattern, Proof, check_pattern, check_sizes
 from quarterturn.publish.release import Verdict
 from quarterturn.setting import arrange, laid_upright, map_findings
 from quarterturn.steps import build_steps
@@ -32,12 +32,17 @@ class Job:
 
 
 def run(
-    text: str | bytes, name: str = "design.toml", watch: Watch = lambda stage: None, size: str | None = None
+    text: str | bytes,
+    name: str = "design.toml",
+    watch: Watch = lambda stage: None,
+    size: str | None = None,
+    effort: Effort = EFFORT,
 ) -> Job:
     """Run all stages on the text of a design file called `name`; never raises for what the file says.
 
     Findings of the checks are given the lines of the keys that they name, as those of the reader are. Where a
     `size` is named, the job has the pattern and the findings of that size alone: UnknownSizeError if there is none.
+    `effort` says how hard to look for short cutting plans: QUICK for what must answer while somebody types.
     """
     watch("design")
     reading = read_design(text, name)
@@ -50,13 +55,14 @@ def run(
     unknown = [map_findings(*each) for each in zip(designs, blocks, strict=True)]
     if any(unknown):
         return Job((), (*reading.findings, *locate(plain, _told(reading.design, designs, unknown))))
-    patterns = [make_pattern(designs[0], watch, blocks[0])]
+    patterns = [make_pattern(designs[0], watch, blocks[0], effort)]
     for design, drafted in zip(designs[1:], blocks[1:], strict=True):
         watch(design.size)
-        patterns.append(make_pattern(design, blocks=drafted))
+        patterns.append(make_pattern(design, blocks=drafted, effort=effort))
     watch("proof")
     found = [check_pattern(pattern) for pattern in patterns]
-    return Job(tuple(patterns), (*reading.findings, *locate(plain, _told(reading.design, designs, found))))
+    told = (*_told(reading.design, designs, found), *check_sizes(patterns))
+    return Job(tuple(patterns), (*reading.findings, *locate(plain, told)))
 
 
 def _told(base: Design, designs: tuple[Design, ...], found: list[tuple[Finding, ...]]) -> Iterator[Finding]:
@@ -66,7 +72,12 @@ def _told(base: Design, designs: tuple[Design, ...], found: list[tuple[Finding, 
         yield from findings if design is base else told_of_size(design.size, findings, own)
 
 
-def make_pattern(design: Design, watch: Watch = lambda stage: None, blocks: Blocks | None = None) -> Pattern:
+def make_pattern(
+    design: Design,
+    watch: Watch = lambda stage: None,
+    blocks: Blocks | None = None,
+    effort: Effort = EFFORT,
+) -> Pattern:
     """Run the stages between a design and its proof; the map must name units that the blocks have."""
     blocks = blocks or draft_blocks(design)
     watch("setting")
@@ -75,7 +86,7 @@ def make_pattern(design: Design, watch: Watch = lambda stage: None, blocks: Bloc
     watch("pieces")
     bill = bill_of_pieces(design, blocks, setting)
     watch("materials")
-    materials = plan_materials(design, blocks, setting, bill)
+    materials = plan_materials(design, blocks, setting, bill, effort)
     watch("steps")
     steps = build_steps(design, blocks, setting, bill, materials)
     return Pattern(design, blocks, setting, bill, materials, steps)

@@ -39,6 +39,48 @@ BROKEN: tuple[Broken, ...] = (
     broken("a fabric twice", "[fabrics.B]", "[fabrics.A]", "key-twice "),
     broken("a line without end", '"1.0"', '"' + "1" * 5000 + '"', "line-too-long "),
     broken("tables within tables", '"1.0"', "[" * 20 + "]" * 20, "too-nested ", line=""),
+    # Strips that are decided on
+    broken(
+        "strips without a height",
+        "[fabrics.B]",
+        "[[fabrics.A.strips]]\ncount = 4\n\n[fabrics.B]",
+        "missing-key fabrics.A.strips.0.height",
+        line="[[fabrics.A.strips]]",
+    ),
+    broken(
+        "strips for nothing",
+        "[fabrics.B]",
+        "[[fabrics.A.strips]]\nheight = '4\"'\n\n[fabrics.B]",
+        "strips-unclear fabrics.A.strips.0",
+        line="[[fabrics.A.strips]]",
+    ),
+    broken(
+        "no strips at all",
+        "[fabrics.B]",
+        "[[fabrics.A.strips]]\nheight = '4\"'\ncount = 0\n\n[fabrics.B]",
+        "count-out-of-range fabrics.A.strips.0.count",
+        line="count = 0",
+    ),
+    broken(
+        "a strip of no height",
+        "width = '42\"'",
+        "strip_heights = ['4\"', '0\"']",
+        "size-out-of-range fabrics.A.strip_heights.1",
+    ),
+    broken(
+        "more layers than a blade cuts",
+        "ring_in =",
+        "layers = 9\nring_in =",
+        "count-out-of-range making.layers",
+        line="layers = 9",
+    ),
+    broken(
+        "joins of no kind",
+        "ring_in =",
+        'joins = "mitred"\nring_in =',
+        "unknown-word making.joins",
+        line="joins =",
+    ),
     # Keys
     broken("an unknown key", "version =", "edition =", "unknown-key edition"),
     broken(
@@ -308,6 +350,15 @@ BROKEN: tuple[Broken, ...] = (
     *(
         replace(broken(f"{what} (of ripples)", old, new, *found, line=line), good=RIPPLES)
         for what, old, new, line, *found in (*RECIPE_CASES, *CLOTH_CASES)
+    ),
+    broken(
+        "a sheet of one side", "ring_in = '1/4\"'", "web_sheet = ['9\"']", "sheet-unclear making.web_sheet"
+    ),
+    broken(
+        "a sheet as large as a hall",
+        "ring_in = '1/4\"'",
+        "web_sheet = ['9\"', '600\"']",
+        "size-out-of-range making.web_sheet.1",
     ),
     broken("a ring without web", "ring_in = '1/4\"'", "ring_in = 0\nring_out = 0", "no-web making.ring_in"),
 )

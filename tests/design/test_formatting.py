@@ -97,7 +97,12 @@ def test_choices_of_any_kind_read_back(
         recipes=(recipe,),
         setting=setting,
         borders=(*design.borders, Border("A", mm("33.3"), False)),
-        making=replace(design.making, pressing=Pressing.OPEN, spare_masters=turn),
+        making=replace(
+            design.making,
+            pressing=Pressing.OPEN,
+            spare_masters=turn,
+            web_sheet=(mm("230"), mm("300.5")) if turn else None,
+        ),
     )
     assert read(format_design(design)) == design
 
@@ -106,7 +111,7 @@ def _sizes_of(recipe: Recipe) -> tuple[str, Length, Length, Length]:
     return recipe.name, recipe.finished_width, recipe.width, recipe.trim_width
 
 
-@given(recipes(), st.sampled_from(Units), st.booleans())
+@given(recipes(own=False), st.sampled_from(Units), st.booleans())
 @settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck))
 def test_recipes_of_any_shapes_and_cuts_read_back(recipe: Recipe, units: Units, underlap: bool) -> None:
     ripples = read(RIPPLES)
@@ -179,3 +184,12 @@ def test_a_new_design_works_whatever_its_title(title: str, units: Units) -> None
 
 def test_a_new_design_has_a_comment_on_what_to_change(golden: Golden) -> None:
     golden.check("first-light.toml", starter("First Light", Units.INCH))
+
+
+def test_strips_that_are_decided_on_read_back() -> None:
+    pinned = "strip_heights = ['4 1/2\"', '2 1/2\"']\n\n[[fabrics.A.strips]]\nheight = '4 1/2\"'\ncount = 3\n"
+    more = '\n[[fabrics.A.strips]]\nheight = \'2 1/2"\'\npieces = ["A1"]\n\n[fabrics.B]'
+    design = read(GOOD.replace("[fabrics.B]", f"{pinned}{more}", 1))
+    assert design.fabric("A").strip_heights == (inches(2, 1, 2), inches(4, 1, 2))
+    assert [(s.count, s.pieces) for s in design.fabric("A").strips] == [(3, ()), (None, ("A1",))]
+    assert read(format_design(design)) == design

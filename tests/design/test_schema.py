@@ -18,6 +18,8 @@ from quarterturn.design import (
     Direction,
     EdgeStitchKind,
     Fold,
+    Joins,
+    LongCut,
     Making,
     Paper,
     Pressing,
@@ -52,6 +54,8 @@ CHOICES: list[tuple[type[Any], str, type[Enum]]] = [
     (BindingTable, "fold", Fold),
     (StitchTable, "kind", EdgeStitchKind),
     (MakingTable, "pressing", Pressing),
+    (MakingTable, "borders", LongCut),
+    (MakingTable, "joins", Joins),
     (HouseTable, "paper", Paper),
 ]
 
@@ -77,6 +81,9 @@ def documented() -> dict[str, set[str]]:
 HEADERS = {
     "": "DesignFile",
     "[fabrics.A]": "FabricTable",
+    "[[fabrics.A.on_hand]]": "OnHandTable",
+    "[fabrics.A.bought_as]": "BoughtTable",
+    "[[fabrics.A.strips]]": "PinnedTable",
     "[outlines.fox]": "OutlineTable",
     "[recipes.lantern]": "RecipeTable",
     "[recipes.lantern.shape]": "ShapeTable",

@@ -105,6 +105,18 @@ def test_a_size_can_have_other_kits() -> None:
     assert large.selling.kits.count == 3
 
 
+def test_kits_and_a_class_say_for_which_size_they_are() -> None:
+    chosen = SOLD.replace("count = 12", 'count = 12\nsize = "large"').replace(
+        "masters = 4", 'size = "original"'
+    )
+    design = design_of(f"{chosen}\n[sizes.large]\nchanges = {{ kits.count = 3, setting.across = 3 }}\n")
+    assert design.selling.kits is not None
+    assert design.selling.kits.size == "large"
+    assert design.selling.lesson is not None
+    assert design.selling.lesson.size == "original"
+    assert design_of(format_design(design)) == design
+
+
 POINTS = st.tuples(st.integers(-50, 50), st.integers(0, 50)).map(lambda p: f"{p[0] / 10:g} {p[1] / 10:g}")
 
 

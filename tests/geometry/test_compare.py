@@ -18,6 +18,7 @@ from quarterturn.geometry import (
     congruence,
     difference_area,
     is_same_mirrored,
+    is_same_turned,
     merged,
     polygon,
     quarter_turns,
@@ -141,3 +142,10 @@ def test_a_shape_that_leans_is_its_own_mirror_image_only_when_it_may_be_turned()
     assert not is_same_mirrored(leaning, upright=True)
     assert is_same_mirrored(shift(3 + 1j).path(quarter_turns(1).path(kite)), upright=True)
     assert not is_same_mirrored(L_SHAPE)
+
+
+def test_a_square_is_the_same_after_a_quarter_turn_and_an_oblong_is_not() -> None:
+    assert is_same_turned(rectangle(1, 2, 4, 5))
+    assert is_same_turned(circle(3, 2 + 1j))
+    assert not is_same_turned(rectangle(0, 0, 2, 1))
+    assert not is_same_turned(L_SHAPE)

@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 from quarterturn.design import ClothKind, Direction, Fabric
 from quarterturn.design.defaults import default_making
 from quarterturn.materials import ClothPlan
-from quarterturn.materials.cloth import plan_cloth
 from quarterturn.materials.kinds import Kind, Position
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.measure import Length, Units, inches
 from quarterturn.pieces import Grain, Piece, Purpose
 

@@ -12,13 +12,15 @@ from quarterturn.materials import PanelGroup
 from quarterturn.materials.backing import (
     PACKAGES,
     backing_panels,
+    in_one_width,
     package_for,
     panels_across,
 )
 from quarterturn.materials.runs import strips_to_join
-from quarterturn.measure import YARD, Length, inches, round_up
-from quarterturn.pieces import Purpose
-from tests.materials.cutting_cases import piece, size
+from quarterturn.measure import YARD, Length, Units, inches, round_up
+from quarterturn.pieces import Piece, Purpose
+from tests.materials.cutting_cases import MAKING, piece, size
+from tests.samples import ROUNDS, Changed, pattern_of
 
 HALF = inches(0, 1, 2)
 
@@ -34,6 +36,11 @@ def panels(
     group = backing_panels(piece(1, width, height, Purpose.BACKING), inches(usable), seam, turnable)
     assert group is not None
     return group
+
+
+def sheet(width: Length, height: Length) -> Piece:
+    """Return a backing of width × height."""
+    return piece(1, width, height, Purpose.BACKING)
 
 
 def cut(group: PanelGroup) -> Length:
@@ -87,6 +94,57 @@ PUBLISHED = [
 @pytest.mark.parametrize(("width", "height", "published", "step"), PUBLISHED)
 def test_published_backings(width: int, height: int, published: str, step: str) -> None:
     assert yards(cut(panels(width, height, 42)), step) == size(published)
+
+
+SOLD = [
+    pytest.param("42 1/2", "42 1/2", 51, 51, id="Spin"),
+    pytest.param("51 1/2", "51 1/2", 60, 60, id="Girly Swirls"),
+    pytest.param("37 1/2", "37 1/2", 46, 46, id="Magic Circles"),
+    pytest.param("22 1/2", "22 1/2", 31, 31, id="Spools Fun"),
+    pytest.param("38 1/2", "38 1/2", 47, 47, id="Garden Blooms"),
+    pytest.param("42 1/2", "42 1/2", 49, 49, id="Sweet Tweet"),
+    pytest.param("45", "48 1/4", 51, 54, id="Hearts & Flowers"),
+]
+"""The same patterns: the quilt with its outer seams, and the batting that they state."""
+
+
+@pytest.mark.parametrize(("width", "height", "wide", "high"), SOLD)
+def test_published_batting_stands_out_as_far_as_the_sources_say(
+    width: str, height: str, wide: int, high: int
+) -> None:
+    """6″ (honeybegood.com) to 8½″ in all; what is stated here by default, 4″ all round, lies within that."""
+    for side, batting in ((size(width), wide), (size(height), high)):
+        assert size("5 3/4") <= batting - side <= size("8 1/2")
+    assert inches(6) <= 2 * MAKING.overage <= size("8 1/2")
+
+
+@pytest.mark.parametrize(
+    ("each", "top", "sheet"),
+    [
+        pytest.param(3, 60, 66, id="twistedquilting.com"),
+        pytest.param(4, 60, 68, id="katieskitchenblog.com: 8 in all"),
+        pytest.param(6, 60, 72, id="vandcdesign.com: 12 in all, for a long-arm"),
+    ],
+)
+def test_published_overages_are_on_each_side(each: int, top: int, sheet: int) -> None:
+    pattern = pattern_of(_as_large_as(top, each))
+    (backing,) = (piece for piece in pattern.bill.pieces if piece.purpose is Purpose.BACKING)
+    assert backing.length == backing.width == pattern.materials.batting_width == sheet
+
+
+def _as_large_as(top: int, overage: int) -> str:
+    """Return a square quilt of a size, made so by its border, with an overage on each side."""
+    made = Changed(ROUNDS).with_('kind = "straight"', 'kind = "straight"\nacross = 3\ndown = 5').text
+    border = f"width = '{(top - 30) // 2}\"'"
+    words = Changed(made).with_("width = '1 1/2\"'", border).text
+    return Changed(words).with_("[binding]", f"[making]\noverage = '{overage}\"'\n\n[binding]").text
+
+
+def test_two_lengths_of_two_yards_join_to_83_inches() -> None:
+    """59″ × 72″ from 44″ cloth: two lengths of 2 yd, 4 yd, 83″ when joined (quiltingboard.com 4724601), 42″ usable."""
+    group = panels(83, 72, 42, turnable=False)
+    assert (group.panels, cut(group)) == (2, 4 * YARD)
+    assert group.panels * 42 - (group.panels - 1) * 2 * HALF == 83
 
 
 def test_two_lengths_of_74() -> None:
@@ -147,6 +205,20 @@ def test_panels_cover_the_sheet_and_one_less_would_not(width: Length, height: Le
 @given(SIDES, SIDES, st.integers(30, 60))
 def test_turning_the_sheet_turns_the_panels(width: Length, height: Length, usable: int) -> None:
     assert cut(panels(width, height, usable)) == cut(panels(height, width, usable))
+
+
+@given(SIDES, SIDES)
+def test_a_wide_backing_without_a_seam_is_as_long_as_the_side_that_is_not_across(
+    width: Length, height: Length
+) -> None:
+    short, long = sorted((width, height))
+    wanted = short if long <= 108 else long if short <= 108 else None
+    assert in_one_width(sheet(width, height), Units.INCH, True) == wanted
+
+
+def test_a_print_with_a_direction_is_laid_one_way_on_a_wide_backing_too() -> None:
+    assert in_one_width(sheet(inches(120), inches(90)), Units.INCH, True) == inches(120)
+    assert in_one_width(sheet(inches(120), inches(90)), Units.INCH, False) is None
 
 
 PACKAGED = [

@@ -94,6 +94,43 @@ def test_a_queen_takes_three_quarters_of_a_yard() -> None:
     assert size("3/4") - round_up(cut, YARD / 8) / YARD <= size("1/8")
 
 
+STITCHED = [
+    pytest.param("42 1/2", 5, id="Spin"),
+    pytest.param("51 1/2", 6, id="Girly Swirls"),
+    pytest.param("37 1/2", 4, id="Magic Circles"),
+    pytest.param("22 1/2", 3, id="Spools Fun"),
+    pytest.param("38 1/2", 4, id="Garden Blooms"),
+]
+"""Free square patterns of allpeoplequilt.com, their sides with the outer seams on, and strips of 2½″ × 42″."""
+
+
+@pytest.mark.parametrize(("side", "strips"), STITCHED)
+def test_published_strips_of_free_patterns(side: str, strips: int) -> None:
+    assert strips_to_join(4 * size(side) + 10, inches(42), NOTHING) == strips
+
+
+@pytest.mark.parametrize(("side", "yards"), [("51 1/2", "1/2"), ("22 1/2", "1/3")])
+def test_published_binding_yards_of_free_patterns_hold_their_strips(side: str, yards: str) -> None:
+    """Girly Swirls ½ yd, Spools Fun ⅓ yd (allpeoplequilt.com)."""
+    cut = strips_to_join(4 * size(side) + 10, inches(42), NOTHING) * size("2 1/2")
+    assert cut <= size(yards) * YARD <= cut + inches(5)
+
+
+def test_a_published_yield_is_the_area_and_whole_rows_give_less() -> None:
+    """20″ × 20″ at 2″ make 200″ (mydecozo.co.uk): the area. Seams and the last row take of it."""
+    side, strip = inches(20), inches(2)
+    assert side**2 / strip == 200
+    assert 160 < bias_length(side, side, strip, QUARTER, Units.INCH) < 200
+    assert 160 < bias_length(side, side, strip, NOTHING, Units.INCH) <= 200
+
+
+def test_a_published_yield_that_takes_one_seam_off_is_more_than_both_leave() -> None:
+    """22″ less one seam, at 3″: 21¾² / 3 = 157.7″ (a copy at victoryautony.com)."""
+    side, strip = inches(22), inches(3)
+    assert float((side - QUARTER) ** 2 / strip) == pytest.approx(157.7, abs=0.05)
+    assert bias_length(side, side, strip, QUARTER, Units.INCH) <= (side - 2 * QUARTER) ** 2 / strip < 158
+
+
 WIDTHS = [
     pytest.param("1/4", Fold.SINGLE, "1 1/8", "1 1/4", id="quarter inch, single: ctpub.com"),
     pytest.param("1/4", Fold.DOUBLE, "1 5/8", "1 3/4", id="quarter inch, double: ctpub.com"),

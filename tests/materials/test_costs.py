@@ -50,6 +50,13 @@ def test_cloth_and_web_cost_by_the_yard() -> None:
     assert line("web").cost == 6 * PATTERN.materials.web.bought / YARD
 
 
+def test_web_in_sheets_costs_by_the_sheet() -> None:
+    pattern = pattern_of(PRICED + "\n[making]\nweb_sheet = ['9\"', '12\"']\n")
+    (web,) = (each for each in costs_of(pattern.design, pattern.materials).lines if each.key == "web")
+    assert (web.amount, web.cost) == (pattern.materials.web.sheets, 6 * pattern.materials.web.sheets)
+    assert web.amount >= 1
+
+
 def test_thread_is_bought_by_the_spool_and_a_notion_by_the_piece() -> None:
     assert (line("thread").amount, line("thread").cost) == (1, Fraction("4.5"))
     assert line("square-up ruler").cost == 30

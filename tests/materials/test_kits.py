@@ -9,7 +9,6 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from quarterturn.materials.cloth import plan_cloth
 from quarterturn.materials.kits import (
     UNSPARED,
     KitCloth,
@@ -21,6 +20,7 @@ from quarterturn.materials.kits import (
     pooled_lines,
     with_spares,
 )
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.measure import YARD, Length, Units, inches
 from quarterturn.pieces import Piece, Purpose
 from tests.materials.cutting_cases import MAKING, fabric, piece, size

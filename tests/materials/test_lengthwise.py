@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from quarterturn.design import Direction, LongCut
 from quarterturn.materials import ClothPlan
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.measure import Length, Units, inches
 from quarterturn.pieces import Piece, Purpose
 from tests.materials.cutting_cases import MAKING, fabric, piece
@@ -51,10 +51,11 @@ def test_every_piece_is_cut_once_in_its_size_and_nothing_overlaps(pieces: list[P
     found = plan(pieces, LongCut.LENGTHWISE)
     cut = Counter[str]()
     for group, width in found.groups:
-        for c in group.crosscuts:
+        for c in group.pieces:
             cut[c.piece] += c.count * group.strips
-        assert sum(c.along * c.count for c in group.crosscuts) == group.used <= width
-        assert all(c.across <= group.height for c in group.crosscuts)
+        segments = sum(split.along * split.count for split in group.splits)
+        assert sum(c.along * c.count for c in group.crosscuts) + segments == group.used <= width
+        assert all(c.across <= group.height for c in group.pieces)
         assert sum(each.height * each.strips for each in group.rest) <= group.height
     assert cut == {p.label: p.count for p in pieces}
     assert found.runs == ()

@@ -130,3 +130,16 @@ def test_runs_lie_between_their_bound_and_the_hand_rule(wanted: list[tuple[int, 
     for run in runs:
         assert sum(c.along * c.count for c in run.crosscuts) <= run.length
         assert run.length == run.strips * 40 - (run.strips - 1) * run.loss
+
+
+def test_a_diagonal_join_takes_the_width_of_the_strip() -> None:
+    (straight,) = border_runs([border(2, 60, 5)], inches(40), SEAM)
+    (diagonal,) = border_runs([border(2, 60, 5)], inches(40), SEAM, JoinMethod.DIAGONAL)
+    assert (straight.strips, straight.loss, straight.length) == (4, inches(0, 1, 2), size("158 1/2"))
+    assert (diagonal.strips, diagonal.loss, diagonal.length) == (4, 5, 145)
+    assert least_of_borders([border(2, 60, 5)], inches(40), SEAM, JoinMethod.DIAGONAL) <= 4 * 5
+
+
+def test_cloth_no_wider_than_the_strip_has_no_diagonal_to_join_on() -> None:
+    (run,) = border_runs([border(1, 60, 8)], inches(8), SEAM, JoinMethod.DIAGONAL)
+    assert run.method is JoinMethod.STRAIGHT

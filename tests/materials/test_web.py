@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
+from time import process_time
 
 import pytest
 from hypothesis import given
@@ -124,3 +125,69 @@ def test_every_shape_of_a_recipe_is_traced_for_every_master() -> None:
     assert sorted(group.count for group in rows) == [4, 8]
     assert len({group.shape for group in rows}) == 2
     assert {group.recipe for group in rows} == {"posy"}
+
+
+SHEETS = "\n[making]\nweb_sheet = ['9\"', '12\"']\n"
+
+
+def test_sheets_are_counted_and_bought_whole() -> None:
+    """A ring of 5½″ by itself fills half of a sheet of 9″ × 12″: two rows of one."""
+    pattern = pattern_of(rounds("{ diameter = '5\"' }") + SHEETS)
+    web = pattern.materials.web
+    (rows,) = web.rows
+    assert (web.web_width, web.sheet, web.nested) == (9, 12, None)
+    assert (rows.per_row, rows.rows_on_sheet) == (1, 2)
+    assert web.sheets == rows.sheets == -(-rows.count // 2)
+    assert web.bought == web.used_length == 12 * web.sheets
+    line = next(line for line in pattern.materials.shopping if line.key == "web")
+    assert (line.sheets, line.length) == (web.sheets, web.bought)
+
+
+def test_small_rings_share_the_sheets_of_large_ones() -> None:
+    apart, nested = web_of(TWO_RECIPES + SHEETS), web_of(TWO_RECIPES)
+    assert apart.sheets < apart.plain_length / 12
+    assert apart.nested
+    assert {place.sheet for place in apart.nested.places} == set(range(apart.sheets))
+    assert nested.sheets == 0
+
+
+def test_a_ring_higher_than_a_sheet_has_no_place() -> None:
+    pattern = pattern_of(rounds("{ diameter = '7\"' }"))
+    making = replace(pattern.design.making, web_sheet=(inches(12), inches(7)))
+    web = plan_web(making, pattern.blocks, pattern.bill.masters, Units.INCH)
+    assert (web.unplaced, web.sheets, web.bought) == (("round",), 0, 0)
+
+
+@pytest.mark.parametrize("text", [TWO_RECIPES, TWO_RECIPES + SHEETS, rounds("{ diameter = '5\"' }")])
+def test_what_is_used_lies_between_the_bound_and_plain_rows(text: str) -> None:
+    web = web_of(text)
+    assert 0 < web.bound <= web.used_length <= web.plain_length
+    assert web.saved == web.plain_length - web.used_length
+
+
+def test_centres_are_counted_with_the_largest_disc_that_they_hold() -> None:
+    """A disc of 5″ whose ring has ¼″ of web inside leaves a centre of 4½″; a second ring of 5½″ fits none."""
+    web = web_of(rounds("{ diameter = '5\"' }"))
+    (centre,) = web.centres
+    assert (centre.shape, centre.count) == ("round", web.rows[0].count)
+    assert (centre.width, centre.height, centre.disc) == (inches(4, 1, 2), inches(4, 1, 2), inches(4, 1, 2))
+    assert (centre.holds, centre.fits) == ((), ())
+
+
+def test_a_centre_tells_which_shapes_of_the_quilt_fit_it() -> None:
+    """Nothing less would be bought for nesting here, so the small ring lies in a row; its room is told all the same."""
+    web = web_of(TWO_RECIPES.replace("'1 1/2\"'", "'1\"'"))
+    assert web.nested is None
+    assert [(centre.shape, centre.fits) for centre in web.centres] == [("round", (("small", 1),))]
+
+
+def test_thousands_of_rings_are_planned_within_a_second() -> None:
+    pattern = pattern_of(rounds("{ diameter = '5\"' }"))
+    making = replace(pattern.design.making, web_width=inches(10, 1, 4))
+    many = [replace(each, count=each.count * 800) for each in pattern.bill.masters]
+    start = process_time()
+    web = plan_web(making, pattern.blocks, many, Units.INCH)
+    assert process_time() - start < 1
+    (rows,) = web.rows
+    assert rows.stagger
+    assert rows.count > 1000

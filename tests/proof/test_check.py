@@ -10,7 +10,7 @@ import pytest
 
 from quarterturn.design import Severity
 from quarterturn.design.codes import CODES
-from quarterturn.proof import CHECKS, Check, check_pattern
+from quarterturn.proof import ACROSS_CODES, CHECKS, Check, check_pattern
 from quarterturn.setting import MAP_CODES
 from tests.proof.checks.sound import SOUND, Spoil, sound
 from tests.samples import pattern_of
@@ -71,9 +71,32 @@ def test_the_book_lists_every_finding_with_its_severity_and_meaning() -> None:
     book = rows_of_book()
     wanted = {check.code: check.severity.value for check in CHECKS}
     wanted |= {code: severity.value for code, (severity, _) in CODES.items()} | REHEARSAL
-    wanted |= dict.fromkeys(MAP_CODES, "stops")
+    wanted |= dict.fromkeys(MAP_CODES, "stops") | dict.fromkeys(ACROSS_CODES, "costs")
     assert {code: severity for code, (severity, _, _) in book.items()} == wanted
     meanings = {check.code: check.title for check in CHECKS}
-    meanings |= {code: meaning for code, (_, meaning) in CODES.items()} | dict(MAP_CODES)
+    meanings |= {code: meaning for code, (_, meaning) in CODES.items()} | dict(MAP_CODES) | dict(ACROSS_CODES)
     assert {code: book[code][1] for code in meanings} == meanings
     assert [code for code, (_, _, remedy) in book.items() if not remedy.strip("*").endswith(".")] == []
+
+
+POINTS = range(1, 106)
+
+
+def test_the_book_says_what_covers_each_point_of_a_technical_edit() -> None:
+    book = (ROOT / "docs" / "findings.md").read_text(encoding="utf-8")
+    rows = dict(re.findall(r"^\| (\d+) \| .+\. \| (.+) \|$", book, re.MULTILINE))
+    assert [int(number) for number in rows] == list(POINTS)
+    covered = {int(number): set(re.findall(r"`(.+?)`", by)) for number, by in rows.items()}
+    by_code = {number: {check.code for check in CHECKS if number in check.answers} for number in POINTS}
+    tests = {name for file in (ROOT / "tests").rglob("test_*.py") for name in _tests_in(file)}
+    for number, by in rows.items():
+        found = covered[int(number)]
+        assert {code for code in found if not code.startswith("test_")} - set(ACROSS_CODES) == by_code[
+            int(number)
+        ]
+        assert {name for name in found if name.startswith("test_")} <= tests
+        assert found or by.startswith("*")
+
+
+def _tests_in(file: Path) -> list[str]:
+    return re.findall(r"^def (test_\w+)", file.read_text(encoding="utf-8"), re.MULTILINE)

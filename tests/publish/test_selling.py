@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import math
 import re
 from fractions import Fraction
 
@@ -12,9 +13,10 @@ import pytest
 from quarterturn.design import Kits, Lesson
 from quarterturn.materials.costs import costs_of
 from quarterturn.materials.hours import Work
-from quarterturn.pipeline import make_pattern
+from quarterturn.pipeline import make_pattern, run
 from quarterturn.proof import Pattern, prove
-from quarterturn.publish.classes import class_plan, class_text, clock, run_sheet_csv
+from quarterturn.proof.work import class_plan
+from quarterturn.publish.classes import class_text, clock, run_sheet_csv
 from quarterturn.publish.kits import (
     kit_files,
     label_text,
@@ -148,16 +150,62 @@ def test_the_run_sheet_and_the_homework_hold_every_chapter() -> None:
 
 
 def test_the_class_sheet_tells_of_the_room_and_of_what_to_bring() -> None:
-    text = class_text(PATTERN, lesson(), class_plan(PATTERN, lesson()))
+    text = class_text(PATTERN, lesson(), class_plan(PATTERN, lesson()), kits())
     assert "3 irons, one for 3.0 students" in text
     assert "the kit" in text
     assert "estimates" in text
+
+
+def test_a_handout_bears_the_version_of_the_pattern() -> None:
+    """A trade editor's check: students hold the pattern that the handout was made from."""
+    assert "By pattern T-1 version 1.0." in class_text(PATTERN, lesson(), class_plan(PATTERN, lesson()))
 
 
 def test_a_class_without_kits_brings_all_that_is_required() -> None:
     pattern = pattern_of(HEARTS)
     text = class_text(pattern, Lesson(4, Fraction(6)), class_plan(pattern, Lesson(4, Fraction(6))))
     assert text.count("Fabric ") >= len(pattern.materials.cloth)
+
+
+SIZED = (
+    SOLD.replace("count = 12", 'count = 12\nsize = "large"')
+    + """size = "original"
+
+[sizes.large]
+changes = { kits.count = 5, setting.across = 2, setting.down = 2 }
+"""
+)
+
+
+def papers(text: str, size: str | None = None) -> dict[str, str]:
+    """Return what is published to sell by, of all sizes of a design or of one."""
+    job = run(text, "rounds.toml", size=size)
+    assert job.pattern is not None
+    others = tuple((pattern, prove(pattern)) for pattern in job.patterns[1:])
+    verdict = Verdict("rounds.toml", (), prove(job.pattern), others)
+    files = release(job.pattern, verdict, only=("selling",))
+    return {name: content.decode() for name, content in files.items()}
+
+
+def test_kits_and_a_class_are_each_of_the_size_that_they_state() -> None:
+    sold = papers(SIZED)
+    assert "Two Rounds, large size: cut tickets for 5 kits" in sold["cut-tickets.txt"]
+    assert "kit, large size" in sold["kit-label.txt"]
+    assert sold["class.txt"].startswith("Two Rounds, original size: class for 9 students")
+    large = make_pattern(design_of(SIZED).in_size("large"))
+    assert large.design.selling.kits is not None
+    assert sold["pick-list.csv"] == pick_list_csv(packing_of(large, large.design.selling.kits))
+
+
+def test_students_bring_a_kit_only_of_the_size_that_they_make() -> None:
+    assert "  the kit\n" not in papers(SIZED)["class.txt"]
+    assert "  the kit\n" in papers(SIZED.replace('size = "original"', 'size = "large"'))["class.txt"]
+
+
+def test_one_size_alone_comes_with_the_papers_of_that_size() -> None:
+    assert "class.txt" not in papers(SIZED, "large")
+    assert papers(SIZED, "large")["pick-list.csv"] == papers(SIZED)["pick-list.csv"]
+    assert "kit-label.txt" not in papers(SIZED, "original")
 
 
 @pytest.mark.parametrize(("minutes", "shown"), [(0, "0:00"), (59.6, "1:00"), (125, "2:05")])
@@ -196,3 +244,14 @@ def test_a_design_without_prices_has_no_money_sheet() -> None:
 
 def test_every_kind_of_work_has_a_name() -> None:
     assert set(WORK) == set(Work)
+
+
+def test_a_kit_holds_sheets_of_web_with_spares() -> None:
+    pattern = pattern_of(SOLD + "\n[making]\nweb_sheet = ['9\"', '12\"']\n")
+    packing = packing_of(pattern, Kits(12, spare=Fraction(1, 2)))
+    sheets = math.ceil(pattern.materials.web.sheets * (Fraction(3, 2) if packing.ready_cut else 1))
+    assert packing.web() == 12 * sheets
+    (row,) = (row for row in rows(pick_list_csv(packing)) if row["piece"] == "web")
+    assert (row["in a kit"], row["in all"]) == (str(sheets), str(12 * sheets))
+    assert (row["length in"], row["width in"]) == ("12", "9")
+    assert 'sheets of 9" × 12"' in label_text(packing)

@@ -64,7 +64,7 @@ def bought() -> Materials:
     rest = StripGroup("Bs1", border, 2, (), NOTHING)
     pieces = (Crosscut("B1", inches(13), border, 2),)
     lost, length = inches(0, 1, 2), inches(79, 1, 2)
-    run = JoinedRun("Br1", "Bs1", 2, border, JoinMethod.STRAIGHT, lost, length, pieces)
+    run = JoinedRun("Br1", "Bs1", 2, inches(40), border, JoinMethod.STRAIGHT, lost, length, pieces)
     panel = PanelGroup("A3", 1, inches(24), inches(0, 1, 2), True)
     return materials(plan("A", strips, panels=(panel,)), plan("B", rest, runs=(run,)))
 

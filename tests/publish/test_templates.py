@@ -10,14 +10,16 @@ from functools import cache
 
 import pytest
 
-from quarterturn.blocks import FusedShape
+from quarterturn.blocks import FusedShape, draft_blocks
 from quarterturn.design import Colourway, Paper
 from quarterturn.geometry import Cubic, Line, Path, circle, congruence, offset_path, path_bounds
 from quarterturn.publish import Area, Sheet, Stroke, Text, sheets_pdf, template_of, template_sheets
 from quarterturn.publish.lettering import text_width
 from quarterturn.publish.paper import BLEED, MARGIN, PAPER_MM, SMALLEST
+from quarterturn.publish.shape_marks import template_marks, ticks, traced_extent
 from tests.publish.reading import Page, Stroked, read_pdf
 from tests.publish.stages import moons
+from tests.samples import HEARTS, design_of
 
 SMALL = ('1 1/2"', "{ diameter = '2.5\"' }", "as drawn")
 SEVEN = ('4 1/4"', "{ diameter = '7\"' }", "as drawn")
@@ -188,7 +190,9 @@ def test_the_trimmed_unit_is_drawn_true_where_it_fits(paper: Paper) -> None:
     squares = [p for p in page.paths if p.closed and len(p.points) == 5]
     sizes = sorted(p.size[0] for p in squares)
     assert sizes[-2:] == pytest.approx([4.25 * 25.4, 4.75 * 25.4], abs=0.01)
-    assert 'Unit of moon, trimmed to 4¾"' in words(sheets("seven", paper)[-1])
+    said = words(sheets("seven", paper)[-1])
+    assert "unit check, units a and b" in said
+    assert 'Units a and b, trimmed to 4¾"' in said
 
 
 def test_a_unit_that_fits_no_page_is_left_out() -> None:
@@ -271,6 +275,19 @@ def test_a_shape_whose_sides_differ_is_mirrored_for_tracing() -> None:
     assert abs(path_bounds(template.shape.traced).centre) < 1e-9
     assert congruence(comma, template.shape.traced, mirrored=True)
     assert not congruence(comma, template.shape.traced)
+
+
+def test_marks_across_the_outline_show_where_to_fold() -> None:
+    shape = draft_blocks(design_of(HEARTS)).masters[0].shape
+    template = template_of(shape, ())
+    marks = ticks(template.shape)
+    assert len(marks) == 4
+    for mark in marks:
+        middle = (mark.start + mark.end) / 2
+        on_axis = min(abs(middle.real), abs(middle.imag))
+        assert on_axis < 1e-9
+        assert abs(middle) <= max(traced_extent(template)) / 2 + 1e-6
+    assert "top" in {mark.text for mark in template_marks(template, "") if isinstance(mark, Text)}
 
 
 def test_a_circle_is_not_mirrored() -> None:

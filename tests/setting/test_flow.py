@@ -17,7 +17,7 @@ from quarterturn.measure import Units
 from quarterturn.setting import Flow, Meeting, Setting, Side, Stop, arrange, setting_text
 from quarterturn.setting.curves import curve_pieces
 from quarterturn.setting.flow import follow_curves
-from quarterturn.setting.neighbours import grid_neighbours
+from quarterturn.setting.neighbours import Neighbour, grid_neighbours
 from tests.conftest import Golden
 from tests.samples import HEARTS, ROUNDS, Changed, design_of
 
@@ -221,3 +221,11 @@ def test_the_text_tells_the_curves_of_each_kind(golden: Golden) -> None:
         setting_text(laid(SHORT, of_words("a0 a0 a0/a0 a1 a3")), Units.METRIC),
     ]
     golden.check("kinds.txt", "\n".join(text[text.index("flow:") :] for text in texts))
+
+
+def test_an_end_that_two_neighbours_claim_goes_on_into_one() -> None:
+    """Only a setting laid wrongly has such neighbours; counts that differ then are a finding, and no fault."""
+    setting, left = laid(FLOWING, of_words("a1 a1 a0")), Neighbour(2, Side.LEFT, False)
+    claimed = [{Side.RIGHT: left}, {Side.RIGHT: left}, {Side.LEFT: Neighbour(1, Side.RIGHT, False)}]
+    flow = follow_curves(FLOWING, BLOCKS[id(FLOWING)], setting.units, claimed)
+    assert sorted(path.pieces for path in flow.paths) == [1, 2]

@@ -60,6 +60,7 @@ def _record(name: str, pattern: Pattern, proof: Proof) -> dict[str, object]:
         "steps_done": rehearsal.steps_done,
         "difference_square_inches": proof.difference,
         "difference_share": proof.share,
+        "cloth_pieces_left": dict(rehearsal.parcels_left),
         "cloth_left_inches": {letter: float(length) for letter, length in rehearsal.cloth_left.items()},
         "web_left_inches": float(rehearsal.web_left),
         "findings": [finding_record(finding) for finding in proof.findings],

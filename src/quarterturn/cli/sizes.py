@@ -92,6 +92,9 @@ def _size_record(pattern: Pattern) -> dict[str, object]:
         "borders_inches": [_pair(*depths) for depths in border_depths(design, setting)],
         "masters": sum(master.count for master in pattern.bill.masters),
         "cloth_inches": {plan.fabric: float(plan.bought) for plan in pattern.materials.cloth},
+        "cloth_pieces": {
+            plan.fabric: plan.parcels.bought for plan in pattern.materials.cloth if plan.parcels
+        },
         "bed": design.bed.name if design.bed else None,
         "wanted_inches": _pair(*design.bed.wanted) if design.bed else None,
     }

@@ -69,8 +69,10 @@ _STOPS = {
     "unknown-colourway": "the code of a colourway, to be rejoined, that the file does not have",
     "motif-unclear": "a motif of a recipe that has not just one shape without a hole",
     "photo-unclear": "a photo that is no picture beside the design, or what is said of none",
+    "strips-unclear": "strips that are decided on without a count and without pieces",
     "upright-unclear": "a print that must stand upright and has no direction",
     "shape-vanishes": "a shape that disappears in the seams",
+    "unknown-size": "the name of a size that the file does not have",
     "unknown-place": "a change of a size that names no place in the file",
     "change-forbidden": "a change of what must be alike in all sizes",
     "bed-unclear": "a bed that is stated twice, in part, or not at all",
@@ -78,6 +80,7 @@ _STOPS = {
     "binding-unclear": "a binding whose strip and finished width are both stated",
     "package-unclear": "a package of batting that has not two sides",
     "bad-repeat": "the way of a needle that cannot be read or does not go on",
+    "sheet-unclear": "a sheet of web that has not a width and a height",
     "no-web": "a ring without any web",
 }
 _CONFUSES = {

@@ -67,7 +67,7 @@ def _read_parts(file: DesignFile, written: Mapping[str, Any], notes: Notes) -> D
         for each in ("maker", "number", "version", "date", "contact")
     )
     making = read_making(file.making, notes)
-    fabrics = read_fabrics(file.fabrics, making.usable_width, notes)
+    fabrics = read_fabrics(file.fabrics, making, notes)
     outlines = read_outlines(file.outlines, _keys(written.get("outlines")), notes)
     recipes, rejoined = read_recipes(file.recipes, outlines, making.seam, notes)
     colourways = read_colourways(file.colourways, known((letters, names, codes), recipes, rejoined), notes)

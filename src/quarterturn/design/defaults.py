@@ -71,4 +71,5 @@ _METRIC = Making(
     spare_masters=0,
     pressing=Pressing.OPPOSED,
     stitch=replace(STITCH, bobbin=mm(55_000)),
+    piece_squaring=mm(25),
 )

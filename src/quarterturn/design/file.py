@@ -15,6 +15,52 @@ from quarterturn.design.file_recipes import ColourwayTable, Measure, OutlineTabl
 from quarterturn.design.selling_tables import ClassTable, KitsTable, MoneyTable, NotionTable
 
 
+class OnHandTable(BaseModel):
+    """Equal pieces of a fabric that lie on the shelf."""
+
+    model_config = table(("width", "height"))
+    width: Measure | None = Field(None, description="Its true width across the cloth, selvage off.")
+    height: Measure | None = Field(None, description="Its true height along the cloth.")
+    count: int | None = Field(None, description="How many there are, 1 if left out.")
+    squaring: Measure | None = Field(
+        None, description="Taken off its width and its height to square it up, if not that of [making]."
+    )
+
+
+class BoughtTable(BaseModel):
+    """Pieces in which a fabric is bought, in a size of one's own."""
+
+    model_config = table()
+    name: str | None = Field(None, description="What one is called, such as fat quarter.")
+    width: Measure | None = Field(None, description="Its width across the cloth, selvage off.")
+    height: Measure | None = Field(None, description="Its height along the cloth.")
+    squaring: Measure | None = Field(
+        None, description="Taken off its width and its height to square it up, if not that of [making]."
+    )
+
+
+BoughtWord = Literal["bolt", "fat quarter", "fat eighth", "10 inch square", "2 1/2 inch strip"]
+
+
+def _bought_kind(given: Any) -> str:
+    return "size" if isinstance(given, dict | BoughtTable) else "word"
+
+
+BoughtAs = Annotated[
+    Annotated[BoughtWord, Tag("word")] | Annotated[BoughtTable, Tag("size")], Discriminator(_bought_kind)
+]
+"""A word for how a fabric is bought, or pieces of a size of one's own."""
+
+
+class PinnedTable(BaseModel):
+    """Strips that the designer has decided on."""
+
+    model_config = table(("height",))
+    height: Measure | None = Field(None, description="The height of the strips.")
+    count: int | None = Field(None, description="So many of them, if not as many as the pieces need.")
+    pieces: list[str] | None = Field(None, description="Labels of the pieces that they are cut into.")
+
+
 class FabricTable(BaseModel):
     """A fabric. The key is the letter that the booklet prints, one or two capitals."""
 
@@ -31,7 +77,8 @@ class FabricTable(BaseModel):
         None, description="true: its print, which has a direction, must stand upright in the quilt."
     )
     price: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
-        None, description="Price of a yard (inch patterns) or of a metre, in the currency of [house]."
+        None,
+        description="Price of a yard (inch patterns), of a metre, or of a piece if it is bought in pieces.",
     )
     shrink_along: int | Annotated[float, Field(allow_inf_nan=False)] | None = Field(
         None, description="Percent of its length that it loses when it is washed before it is cut."
@@ -45,6 +92,18 @@ class FabricTable(BaseModel):
     )
     photo_crop: list[int | Annotated[float, Field(allow_inf_nan=False)]] | None = Field(
         None, description="What is shown of the photo: left, top, width and height as shares of it, 0 to 1."
+    )
+    on_hand: list[OnHandTable] | None = Field(
+        None, description="Pieces of it that lie on the shelf; they are used first."
+    )
+    bought_as: BoughtAs | None = Field(
+        None, description="bolt (by the length), a precut of the trade, or pieces of a size of your own."
+    )
+    strips: list[PinnedTable] | None = Field(
+        None, description="Strips that you have decided on: the others are planned around them."
+    )
+    strip_heights: list[Measure] | None = Field(
+        None, description="The heights that its strips may have, if not any."
     )
 
 
@@ -219,10 +278,17 @@ class MakingTable(BaseModel):
         None, description="Ground left inside the stitching when the rest behind the shape is cut away."
     )
     web_width: Measure | None = Field(None, description="Width of the web as bought.")
+    web_sheet: list[Measure] | None = Field(
+        None, description="Width and height of a sheet of web, where it is sold by the sheet."
+    )
     binding_extra: Measure | None = Field(None, description="Binding beyond the perimeter.")
     overage: Measure | None = Field(None, description="Backing and batting beyond the top, on each side.")
     backing_seam: Measure | None = Field(None, description="Allowance of each edge in a seam of the backing.")
     squaring: Measure | None = Field(None, description="Lost when the cut end of a fabric is straightened.")
+    piece_squaring: Measure | None = Field(
+        None,
+        description="Taken off width and height of a piece of cloth, such as a fat quarter, to square it up.",
+    )
     slack: Measure | None = Field(
         None, description="Cloth bought beyond the cuts, squaring included, at least."
     )
@@ -231,6 +297,10 @@ class MakingTable(BaseModel):
     borders: Literal["cheapest", "lengthwise", "crosswise"] | None = Field(
         None, description="How borders longer than the cloth is wide are cut."
     )
+    joins: Literal["cheapest", "straight", "diagonal"] | None = Field(
+        None, description="How strips are joined for borders longer than the cloth is wide."
+    )
+    layers: int | None = Field(None, description="Layers of cloth cut at once with a rotary cutter, at most.")
     stitch: StitchTable | None = Field(None, description="The edge stitch.")
 
 

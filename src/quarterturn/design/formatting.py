@@ -22,6 +22,7 @@ from quarterturn.design.model import (
     Photo,
 )
 from quarterturn.design.needle import write_needle
+from quarterturn.design.parcel_tables import parcel_pairs
 from quarterturn.design.recipe_writing import colourway_tables, recipe_tables
 from quarterturn.design.recipes import OwnOutline
 from quarterturn.design.section_tables import Pair, border_table, lines, section_tables, setting_table
@@ -35,7 +36,7 @@ def format_design(design: Design) -> str:
     units = design.units
     tables = [
         _head(design),
-        *(_fabric(fabric, units) for fabric in design.fabrics),
+        *(_fabric(fabric, design.making, units) for fabric in design.fabrics),
         *(_outline(outline, units) for outline in design.outlines),
         *(_table(header, *pairs) for header, pairs in recipe_tables(design)),
         *(_table(header, *pairs) for header, pairs in colourway_tables(design)),
@@ -48,7 +49,7 @@ def format_design(design: Design) -> str:
         _making(design.making, units),
         _stitch(design.making.stitch, units),
         _house(design.house),
-        *selling_tables(design.selling, units),
+        *selling_tables(design.selling, units, [size.size for size in design.sizes]),
         *size_tables(design, format_design),
     ]
     return "\n\n".join(tables) + "\n"
@@ -90,7 +91,7 @@ def _head(design: Design) -> str:
     return "\n".join(lines(pairs))
 
 
-def _fabric(fabric: Fabric, units: Units) -> str:
+def _fabric(fabric: Fabric, making: Making, units: Units) -> str:
     pairs = [("name", quote_text(fabric.name))]
     if fabric.role:
         pairs.append(("role", quote_text(fabric.role)))
@@ -108,7 +109,22 @@ def _fabric(fabric: Fabric, units: Units) -> str:
             pairs.append((key, write_number(share * 100)))
     if fabric.photo:
         pairs += _photo(fabric.photo, units)
-    return _table(f"[{dotted('fabrics', fabric.letter)}]", *pairs)
+    pairs += parcel_pairs(fabric, making, units)
+    if fabric.strip_heights:
+        heights = ", ".join(_long(height, units) for height in fabric.strip_heights)
+        pairs.append(("strip_heights", f"[{heights}]"))
+    key = dotted("fabrics", fabric.letter)
+    return "\n\n".join([_table(f"[{key}]", *pairs), *_pinned(fabric, f"[[{key}.strips]]", units)])
+
+
+def _pinned(fabric: Fabric, header: str, units: Units) -> Iterator[str]:
+    for strips in fabric.strips:
+        pairs = [("height", _long(strips.height, units))]
+        if strips.count is not None:
+            pairs.append(("count", str(strips.count)))
+        if strips.pieces:
+            pairs.append(("pieces", f"[{', '.join(map(quote_text, strips.pieces))}]"))
+        yield _table(header, *pairs)
 
 
 def _photo(photo: Photo, units: Units) -> list[tuple[str, str]]:
@@ -158,7 +174,7 @@ def _batting(packages: tuple[Package, ...], units: Units) -> list[str]:
 
 _LENGTHS = (
     "seam", "usable_width", "ring_out", "ring_in", "tracing_gap", "cut_away", "web_width",
-    "binding_extra", "overage", "backing_seam", "squaring", "slack",
+    "binding_extra", "overage", "backing_seam", "squaring", "piece_squaring", "slack",
 )  # fmt: skip
 
 
@@ -166,10 +182,20 @@ def _making(making: Making, units: Units) -> str:
     return _table(
         "[making]",
         *((name, _long(getattr(making, name), units)) for name in _LENGTHS),
+        *_web_sheet(making, units),
         ("spare_masters", str(making.spare_masters)),
         ("pressing", quote_text(making.pressing.value)),
         ("borders", quote_text(making.borders.value)),
+        ("joins", quote_text(making.joins.value)),
+        ("layers", str(making.layers)),
     )
+
+
+def _web_sheet(making: Making, units: Units) -> list[tuple[str, str]]:
+    if making.web_sheet is None:
+        return []
+    width, height = (_long(side, units) for side in making.web_sheet)
+    return [("web_sheet", f"[{width}, {height}]")]
 
 
 def _stitch(stitch: EdgeStitch, units: Units) -> str:

@@ -6,7 +6,16 @@ from typing import TYPE_CHECKING
 
 from quarterturn.design import limits
 from quarterturn.design.defaults import default_making
-from quarterturn.design.model import EdgeStitch, EdgeStitchKind, House, LongCut, Making, Paper, Pressing
+from quarterturn.design.model import (
+    EdgeStitch,
+    EdgeStitchKind,
+    House,
+    Joins,
+    LongCut,
+    Making,
+    Paper,
+    Pressing,
+)
 from quarterturn.design.needle import read_needle
 from quarterturn.design.notes import Notes
 from quarterturn.design.words import read_text
@@ -46,6 +55,10 @@ def read_making(table: MakingTable | None, notes: Notes) -> Making:
         pressing=Pressing(table.pressing) if table.pressing else default.pressing,
         stitch=_stitch(table.stitch, default.stitch, notes),
         borders=LongCut(table.borders) if table.borders else default.borders,
+        web_sheet=_web_sheet(table.web_sheet, notes),
+        piece_squaring=length("piece_squaring"),
+        joins=Joins(table.joins) if table.joins else default.joins,
+        layers=read_count(table.layers, "making.layers", default.layers, limits.MOST_CUT_LAYERS, notes),
     )
     _check_web(making, notes)
     return making
@@ -68,6 +81,19 @@ def read_count(
         f"Give a whole number from {least} to {most}.",
     )
     return default
+
+
+def _web_sheet(sides: list[str | int | float] | None, notes: Notes) -> tuple[Length, Length] | None:
+    """Return the width and height of a sheet of web; None where it is sold by the length."""
+    key = "making.web_sheet"
+    if sides is None:
+        return None
+    if len(sides) != 2:
+        sentence = f"A sheet has a width and a height, and here it has {len(sides)} sizes."
+        notes.add("sheet-unclear", key, sentence, "Write web_sheet = ['9\"', '12\"'].")
+        return None
+    width, height = (notes.length(side, f"{key}.{n}", limits.WEB_SHEET) for n, side in enumerate(sides))
+    return None if width is None or height is None else (width, height)
 
 
 def _check_web(making: Making, notes: Notes) -> None:

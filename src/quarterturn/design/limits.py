@@ -14,6 +14,10 @@ MOST_VALUES = 10_000
 """Keys, values, and items of lists."""
 MOST_FINDINGS = 100
 MOST_FABRICS = 60
+MOST_ON_HAND = 20
+"""Kinds of pieces of one fabric on the shelf."""
+MOST_PARCELS = 100
+"""Of one kind on the shelf."""
 MOST_OUTLINES = 60
 MOST_SEGMENTS = 500
 """Lines, arcs and cubics of one outline."""
@@ -58,6 +62,7 @@ class Range:
 _NOTHING = inches(0)
 _HAIR = inches(0, 1, 100)
 
+PARCEL = Range(inches(2), inches(150), "a side of a piece of cloth")
 CLOTH_WIDTH = Range(inches(4), inches(150), "the usable width of a fabric")
 PHOTO_WIDTH = Range(inches(0, 1, 4), inches(400), "what a photo shows across")
 FINISHED = Range(inches(0, 1, 4), inches(60), "the finished side of a unit")
@@ -78,6 +83,7 @@ ON_PANEL = Range(_NOTHING, inches(120), "a place on a panel")
 FLOAT = Range(inches(0, 1, 16), inches(6), "how far triangles stand out")
 TRIANGLE_SQUARE = Range(inches(1), inches(200), "the side of a square for setting triangles")
 COPED = Range(inches(1), inches(400), "the finished size of a section with its coping")
+STRIP_HEIGHT = Range(inches(0, 1, 2), inches(60), "the height of a strip")
 BINDING = Range(inches(0, 3, 4), inches(6), "the width of a binding strip")
 
 MAKING: dict[str, Range] = {
@@ -91,9 +97,11 @@ MAKING: dict[str, Range] = {
     "binding_extra": Range(_NOTHING, inches(60), "the binding beyond the perimeter"),
     "overage": Range(_NOTHING, inches(24), "the overage on each side"),
     "backing_seam": Range(_NOTHING, inches(4), "a seam allowance of the backing"),
+    "piece_squaring": Range(_NOTHING, inches(6), "the loss in squaring up a piece of cloth"),
     "squaring": Range(_NOTHING, inches(12), "the loss in squaring up"),
     "slack": Range(_NOTHING, inches(72), "the slack"),
 }
+WEB_SHEET = Range(inches(4), inches(150), "a side of a sheet of web")
 STITCH: dict[str, Range] = {
     "width": Range(_NOTHING, inches(0, 1, 2), "the width of a stitch"),
     "length": Range(_HAIR, inches(0, 1, 2), "the length of a stitch"),
@@ -116,6 +124,9 @@ HIGHEST_SHARE = 1000
 MOST_SHRINKAGE = 30
 """Percent: cloth that loses more is felted, not washed."""
 MOST_LAYERS = 12
+MOST_CUT_LAYERS = 8
+"""A cutter with a blade of 60 mm goes through eight layers at most (from memory)."""
+MOST_PINS, MOST_STRIPS = 20, 1000
 MOST_MINUTES = 1000
 MOST_HOURS = 200
 SLOWEST_PACE = 10

@@ -6,10 +6,11 @@ import enum
 from dataclasses import dataclass
 from fractions import Fraction
 
+from quarterturn.design.parcels import Parcel
 from quarterturn.design.recipes import GROUND, OwnOutline, Recipe, Rejoined
 from quarterturn.design.sections import AnyBorder, Section, SectionSet
 from quarterturn.design.selling import NOTHING_SOLD, Selling
-from quarterturn.measure import YARD, Length, Units
+from quarterturn.measure import INCH, YARD, Length, Units
 
 FIRST, SECOND = "first", "second"
 HALF_MARK = "/"
@@ -49,6 +50,20 @@ class Photo:
 
 
 @dataclass(frozen=True, slots=True)
+class PinnedStrips:
+    """Strips of a fabric that the designer has decided on, by their height.
+
+    With a `count`, so many are cut, for the named pieces as far as they hold them, then for whatever else fits.
+    Without one, all of the named pieces are cut from strips of this height, as many as that takes.
+    """
+
+    height: Length
+    count: int | None
+    pieces: tuple[str, ...]
+    """Labels of pieces, as the booklet prints them."""
+
+
+@dataclass(frozen=True, slots=True)
 class Fabric:
     """A fabric of the design, known by its letter. `width` is the usable width, selvages off."""
 
@@ -60,13 +75,20 @@ class Fabric:
     direction: Direction
     kind: ClothKind
     price: Fraction | None
-    """Price of a yard (inch patterns) or a metre, in the house's currency."""
+    """Price of a yard (inch patterns), of a metre, or of a piece where it is bought so, in the house's currency."""
     shrink_along: Fraction = Fraction(0)
     """The share of its length that the wash takes before it is cut; 0 where it is not washed."""
     shrink_across: Fraction = Fraction(0)
     upright: bool = False
     """Whether its print, which has a direction, must stand upright in the quilt."""
     photo: Photo | None = None
+    on_hand: tuple[Parcel, ...] = ()
+    """Pieces of it that lie on the shelf, which are used first."""
+    bought_as: Parcel | None = None
+    """The pieces in which it is bought; None where it comes off the bolt."""
+    strips: tuple[PinnedStrips, ...] = ()
+    strip_heights: tuple[Length, ...] = ()
+    """Heights that its strips may have, low to high, but for strips to be joined and bands; any where there is none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,6 +185,17 @@ class Pressing(enum.Enum):
     OPEN = "open"
 
 
+class Joins(enum.Enum):
+    """How the ends of strips are joined for borders and strips longer than the cloth is wide."""
+
+    CHEAPEST = "cheapest"
+    """Whichever of the two takes less to buy; straight, where that is equal."""
+    STRAIGHT = "straight"
+    """Square across: two seam allowances go in each join."""
+    DIAGONAL = "diagonal"
+    """At 45°: the width of the strip goes in each join."""
+
+
 class LongCut(enum.Enum):
     """How borders and strips that are longer than the cloth is wide are cut."""
 
@@ -205,6 +238,13 @@ class Making:
     pressing: Pressing
     stitch: EdgeStitch
     borders: LongCut = LongCut.CHEAPEST
+    web_sheet: tuple[Length, Length] | None = None
+    """Width and height of a sheet of web; None where it is sold by the length, `web_width` wide."""
+    piece_squaring: Length = INCH
+    """Taken off the width and off the height of a piece of cloth to square it up, where it states no other."""
+    joins: Joins = Joins.CHEAPEST
+    layers: int = 4
+    """Layers of cloth cut at once with a rotary cutter, at most (four is common practice, no source)."""
 
 
 class Paper(enum.Enum):

@@ -150,15 +150,6 @@ class Recipe:
         return self.origin.name if self.origin else ""
 
     @property
-    def lies_as_drawn(self) -> bool:
-        """Return whether shapes are laid by the upright line of their templates, and may not be turned by eye.
-
-        So it is with shapes at places of their own, and with upright prints: what is traced must then come out of the
-        web as it is drawn, not as its mirror image turned.
-        """
-        return self.kind is RecipeKind.SHAPES or self.origin is not None
-
-    @property
     def parts(self) -> tuple[str, ...]:
         """Return the parts that need a fabric besides the ground, in the order of fusing."""
         return tuple(dict.fromkeys(shape.part for shape in self.shapes))

@@ -67,7 +67,7 @@ def _pairs(setting: SectionSet, units: Units) -> Iterator[Pair]:
         yield from _on_point(setting, units)
     elif isinstance(setting, LineSet):
         yield "kind", '"rows"' if setting.below else '"columns"'
-        yield "parts", _list(_part(part, units) for part in setting.parts)
+        yield "parts", list_lines(_part(part, units) for part in setting.parts)
     else:
         yield from _panel(setting, units)
 
@@ -107,8 +107,8 @@ def _panel(setting: PanelSet, units: Units) -> Iterator[Pair]:
     if setting.motifs:
         yield (
             "motifs",
-            _list(
-                _inline(
+            list_lines(
+                inline_table(
                     ("recipe", quote_text(motif.recipe)),
                     ("fabric", quote_text(motif.fabric)),
                     ("at", f"[{quote_length(motif.x, units)}, {quote_length(motif.y, units)}]"),
@@ -130,20 +130,22 @@ def _sashing(sashing: Sashing, units: Units) -> str:
     pairs = [("fabric", quote_text(sashing.fabric)), ("width", quote_length(sashing.width, units))]
     if sashing.cornerstone:
         pairs.append(("cornerstone", quote_text(sashing.cornerstone)))
-    return _inline(*pairs, ("outer", "true" if sashing.outer else "false"))
+    return inline_table(*pairs, ("outer", "true" if sashing.outer else "false"))
 
 
 def _part(part: MapCell | Strip, units: Units) -> str:
     if isinstance(part, Strip):
-        return _inline(("fabric", quote_text(part.fabric)), ("width", quote_length(part.width, units)))
+        return inline_table(("fabric", quote_text(part.fabric)), ("width", quote_length(part.width, units)))
     return quote_text(map_word(part))
 
 
-def _inline(*pairs: Pair) -> str:
+def inline_table(*pairs: Pair) -> str:
+    """Return a table within a line."""
     return f"{{ {', '.join(lines(pairs))} }}"
 
 
-def _list(items: Iterable[str]) -> str:
+def list_lines(items: Iterable[str]) -> str:
+    """Return a list with a line for each of its items."""
     return "[\n" + "".join(f"  {item},\n" for item in items) + "]"
 
 

@@ -102,6 +102,8 @@ class Kits:
     """Whether a kit holds its backing. Most hold neither backing nor batting (common practice, no source)."""
     label: str = ""
     """A line of the designer's own on the kit's label."""
+    size: str = ""
+    """The size that is packed; a file that names none means its own."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,6 +124,8 @@ class Lesson:
     """Minutes in which the teacher shows each stage (from memory)."""
     homework: tuple[str, ...] | None = None
     """Chapters done at home; None lets the program suggest them."""
+    size: str = ""
+    """The size that is made in class; a file that names none means its own."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,6 +136,13 @@ class Selling:
     notions: tuple[Notion, ...] = ()
     kits: Kits | None = None
     lesson: Lesson | None = None
+
+    def for_sizes(self, own: str) -> Selling:
+        """Return the same with the name of the file's own size where none is named."""
+        kits = self.kits and replace(self.kits, size=self.kits.size or own)
+        return replace(
+            self, kits=kits, lesson=self.lesson and replace(self.lesson, size=self.lesson.size or own)
+        )
 
 
 NOTHING_SOLD = Selling()

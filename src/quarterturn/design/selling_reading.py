@@ -105,6 +105,7 @@ def _kits(table: KitsTable, notes: Notes) -> Kits:
         backing=default.backing if table.backing is None else table.backing,
         bolt=notes.length(table.bolt, "kits.bolt", limits.BOLT) or default.bolt,
         label=read_text(table.label, "kits.label", notes),
+        size=read_text(table.size, "kits.size", notes),
     )
 
 
@@ -129,4 +130,5 @@ def _lesson(table: ClassTable, notes: Notes) -> Lesson:
         cutters=cutters,
         showing=default.showing if showing is None else showing,
         homework=None if table.homework is None else tuple(table.homework),
+        size=read_text(table.size, "class.size", notes),
     )

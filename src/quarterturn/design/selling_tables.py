@@ -80,6 +80,7 @@ class KitsTable(BaseModel):
     backing: bool | None = Field(None, description="true: a kit holds its backing.")
     bolt: Measure | None = Field(None, description="Cloth on a full bolt.")
     label: str | None = Field(None, description="A line of your own on the label.")
+    size: str | None = Field(None, description="The size that is packed; the file's own if not given.")
 
 
 class ClassTable(BaseModel):
@@ -104,3 +105,4 @@ class ClassTable(BaseModel):
         ]
         | None
     ) = Field(None, description="Chapters done at home; suggested if not given.")  # fmt: skip
+    size: str | None = Field(None, description="The size that is made; the file's own if not given.")

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import fields
 from fractions import Fraction
+from itertools import chain
 
 from quarterturn.design.selling import Kits, Lesson, Money, Notion, Selling, default_money
 from quarterturn.design.text import quote_long, quote_text
@@ -13,17 +14,17 @@ from quarterturn.measure import Units
 Pair = tuple[str, str]
 
 
-def selling_tables(selling: Selling, units: Units) -> Iterator[str]:
-    """Return the tables, each as text."""
+def selling_tables(selling: Selling, units: Units, sizes: Collection[str]) -> Iterator[str]:
+    """Return the tables, each as text. The size that is sold is named where it is one of the other `sizes`."""
     if selling.money != default_money(units):
         yield _table("[money]", _money(selling.money, units))
         yield _table("[money.minutes]", _minutes(selling.money))
     for notion in selling.notions:
         yield _table("[[notions]]", _notion(notion))
     if selling.kits:
-        yield _table("[kits]", _kits(selling.kits, units))
+        yield _table("[kits]", chain(_kits(selling.kits, units), _size(selling.kits.size, sizes)))
     if selling.lesson:
-        yield _table("[class]", _lesson(selling.lesson))
+        yield _table("[class]", chain(_lesson(selling.lesson), _size(selling.lesson.size, sizes)))
 
 
 def write_number(value: Fraction) -> str:
@@ -31,7 +32,7 @@ def write_number(value: Fraction) -> str:
     return str(value.numerator) if value.denominator == 1 else repr(float(value))
 
 
-def _table(header: str, pairs: Iterator[Pair]) -> str:
+def _table(header: str, pairs: Iterable[Pair]) -> str:
     return "\n".join([header, *(f"{key} = {value}" for key, value in pairs)])
 
 
@@ -55,6 +56,11 @@ def _notion(notion: Notion) -> Iterator[Pair]:
     yield "name", quote_text(notion.name)
     yield "count", str(notion.count)
     yield from _priced({"price": notion.price})
+
+
+def _size(size: str, sizes: Collection[str]) -> Iterator[Pair]:
+    if size in sizes:
+        yield "size", quote_text(size)
 
 
 def _kits(kits: Kits, units: Units) -> Iterator[Pair]:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import copy
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
@@ -32,6 +32,8 @@ LONGEST_NAME = 20
 _BORDER = re.compile(r"(?:.*\.)?borders\.(?P<number>\d+)(?=\.|$)")
 ALIKE = ("format", "units", "size", "sizes")
 """What no size can change."""
+CHOOSING = (("kits", "size"), ("class", "size"))
+"""Keys that choose a size, so that no size can change them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,8 +64,19 @@ def with_sizes(design: Design, file: DesignFile, data: Mapping[str, Any], notes:
             f"The size {quoted(own)} is that of the file itself.",
             "Change the values in the file, or name the size of the file otherwise with `size`.",
         )
-    sizes = [_sized(name, tables[name], data, notes) for name in others]
-    return None if notes.stops() else replace(base, sizes=tuple(size for size in sizes if size))
+    _check_chosen(design, (own, *others), notes)
+    base = replace(base, selling=design.selling.for_sizes(own))
+    sizes = [size for name in others if (size := _sized(name, tables[name], data, notes))]
+    sold = (replace(size, selling=size.selling.for_sizes(own)) for size in sizes)
+    return None if notes.stops() else replace(base, sizes=tuple(sold))
+
+
+def _check_chosen(design: Design, names: Sequence[str], notes: Notes) -> None:
+    """Note sizes for which kits are packed or a class is held, and that the file does not have."""
+    kits, lesson = design.selling.kits, design.selling.lesson
+    for key, chosen in (("kits.size", kits and kits.size), ("class.size", lesson and lesson.size)):
+        if chosen and chosen not in names:
+            notes.add("unknown-size", key, f"There is no size {quoted(chosen)}.", did_you_mean(chosen, names))
 
 
 def _name(name: str, key: str, notes: Notes) -> str:
@@ -106,10 +119,14 @@ def _changes(name: str, changes: Mapping[str, Any], notes: Notes) -> Iterator[Ch
         if parts[0] in ALIKE:
             sentence = f"{quoted(parts[0])} is alike in all sizes."
             notes.add("change-forbidden", place, sentence, "Take the change out.")
-        elif len(parts) == 1 and isinstance(value, dict):
-            yield from _opened(parts, value, place)
-        else:
-            yield Change(parts, value, place)
+            continue
+        opened = _opened(parts, value, place) if len(parts) == 1 else (Change(parts, value, place),)
+        for change in opened:
+            if change.parts in CHOOSING:
+                sentence = f"{quoted(dotted(*change.parts))} chooses a size and is alike in all of them."
+                notes.add("change-forbidden", change.key, sentence, "Take the change out.")
+            else:
+                yield change
 
 
 def _opened(parts: tuple[str, ...], value: Any, place: str) -> Iterator[Change]:

@@ -74,11 +74,16 @@ def _take_away(holder: Any, name: Any) -> None:
         del holder[name]
 
 
-_LISTS_INSIDE = {("recipes", "shapes"), ("sections", "borders"), ("sections", "motifs")}
+_LISTS_INSIDE = {
+    ("fabrics", "strips"),
+    ("recipes", "shapes"),
+    ("sections", "borders"),
+    ("sections", "motifs"),
+}
 
 
 def _is_list(parts: tuple[str, ...]) -> bool:
-    """Tell whether what has this key is a list of tables: borders, motifs, or the shapes of a recipe."""
+    """Tell whether what has this key is a list of tables: borders, motifs, strips, or the shapes of a recipe."""
     if parts in (("borders",), ("notions",), ("setting", "motifs")):
         return True
     return len(parts) == 3 and (parts[0], parts[2]) in _LISTS_INSIDE

@@ -9,7 +9,14 @@ that is: its area by Green's theorem is above zero. With y down this looks clock
 """
 
 from quarterturn.geometry.affine import Affine, Drawn, Oval
-from quarterturn.geometry.compare import congruence, is_same_mirrored, merged, same_outline, same_region
+from quarterturn.geometry.compare import (
+    congruence,
+    is_same_mirrored,
+    is_same_turned,
+    merged,
+    same_outline,
+    same_region,
+)
 from quarterturn.geometry.cut import StraightLine, cut, keep_left, line_through, path_crossings
 from quarterturn.geometry.flatten import flatten_path, flatten_segment
 from quarterturn.geometry.motion import STAY, Motion, mirror_across_vertical, quarter_turns, shift, turn_about
@@ -77,6 +84,7 @@ __all__ = [
     "from_polygons",
     "is_inside",
     "is_same_mirrored",
+    "is_same_turned",
     "joined",
     "keep_left",
     "line_through",

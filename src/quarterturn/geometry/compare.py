@@ -68,6 +68,12 @@ def is_same_mirrored(path: Path, *, upright: bool = False) -> bool:
     return same_outline(Motion(-1 + 0j, complex(2 * middle, 0), mirrored=True).path(path), path)
 
 
+def is_same_turned(path: Path) -> bool:
+    """Tell whether a path is the same after a quarter turn about the middle of its upright box."""
+    centre = path_bounds(path).centre
+    return same_outline(Motion(1j, centre - 1j * centre).path(path), path)
+
+
 def congruence(a: Path, b: Path, *, mirrored: bool = False, tolerance: float = SAME) -> tuple[Motion, ...]:
     """Return every rigid motion that lays `a` on `b`: turns and shifts, or the mirrored ones where asked.
 

@@ -1,17 +1,19 @@
-"""The cutting plan of one fabric: joined strips first, then pieces in strips, and the lengths for a backing."""
+"""The cutting plan of one fabric: strips that are decided on, joined strips, pieces in strips, backing lengths."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from itertools import count, repeat
 
-from quarterturn.design import Direction, Fabric, LongCut, Making
+from quarterturn.design import Direction, Fabric, Joins, LongCut, Making
 from quarterturn.materials import bounds
 from quarterturn.materials.backing import backing_panels
+from quarterturn.materials.ends import Joined, with_ends
 from quarterturn.materials.kinds import Kind, kind_of
 from quarterturn.materials.lengthwise import Band, bands_of
-from quarterturn.materials.model import ClothPlan, JoinedRun, PanelGroup, StripGroup
+from quarterturn.materials.model import ClothPlan, JoinMethod, PanelGroup, StripGroup
+from quarterturn.materials.naming import named_strips
+from quarterturn.materials.pinned import at_own_height, pinned_strips, raised_to
 from quarterturn.materials.runs import (
     Run,
     binding_run,
@@ -20,9 +22,11 @@ from quarterturn.materials.runs import (
     length_of_runs,
     separate_runs,
 )
-from quarterturn.materials.shelves import Shelf
+from quarterturn.materials.shelves import Shelf, cutting_order, length_of
 from quarterturn.materials.shortest import shortest_strips
 from quarterturn.materials.shrinkage import before_wash
+from quarterturn.materials.strips import EFFORT, Effort, StripPlan
+from quarterturn.materials.strips.splitting import split_strips
 from quarterturn.measure import Length, Units, buy_up
 from quarterturn.pieces import Grain, Piece, Purpose
 
@@ -41,63 +45,151 @@ class _Demand:
     unplaced: tuple[str, ...]
 
 
-def plan_cloth(fabric: Fabric, pieces: Sequence[Piece], making: Making, units: Units) -> ClothPlan:
-    """Plan all that is cut from a fabric; what is bought covers the cuts and the slack or the squaring, if more.
+@dataclass(frozen=True, slots=True)
+class _Task:
+    """What is asked: the pieces of a fabric, and how they are to be cut."""
+
+    fabric: Fabric
+    demand: _Demand
+    making: Making
+    units: Units
+    effort: Effort
+    plain: bool
+
+    def bought(self, cut: Length) -> Length:
+        """Return what is bought where so much is cut: the slack or the squaring more, and what the wash takes."""
+        wanted = cut + max(self.making.slack, self.making.squaring) if cut else cut
+        return buy_up(before_wash(wanted, self.fabric.shrink_along), self.units)
+
+
+def plan_bolt(
+    fabric: Fabric,
+    pieces: Sequence[Piece],
+    making: Making,
+    units: Units,
+    effort: Effort = EFFORT,
+    *,
+    plain: bool = False,
+) -> ClothPlan:
+    """Plan all that is cut from a fabric off the bolt; nothing is bought where nothing is cut.
+
+    What is bought covers the cuts and the slack or the squaring, if more.
 
     Where the cloth is washed first, so much more is bought that this is left of it.
     On cloth without a direction a piece may lie either way; see `kinds.kind_of`. There, long pieces are joined from
-    strips across the cloth or cut along it in one piece, as `making.borders` says.
+    strips across the cloth or cut along it in one piece, as `making.borders` says. A plain plan has no strips that are
+    decided on, none that are split, and whole strips alone are joined.
     """
-    demand = _demand(fabric, pieces)
-    joined = _planned(fabric, demand, (), making, units)
-    either = [p for p in demand.long if _may_turn(p, fabric)]
+    free = replace(fabric, strips=(), strip_heights=())
+    task = _Task(free, _demand(fabric, pieces), making, units, effort, plain)
+    plan = _cheapest(task)
+    if plain or fabric == free:
+        return plan
+    return replace(_cheapest(replace(task, fabric=fabric)), unpinned=plan.bought)
+
+
+def _cheapest(task: _Task) -> ClothPlan:
+    """Cut long pieces along the cloth or join them, as is wanted or takes less to buy."""
+    making, fabric = task.making, task.fabric
+    joined = _joined(task, ())
+    either = [p for p in task.demand.long if _may_turn(p, fabric)]
     if not either or making.borders is LongCut.CROSSWISE:
         return joined
     choices, widths = [either], sorted({p.width for p in either})
     if making.borders is LongCut.CHEAPEST and len(widths) > 1:
         choices += [[p for p in either if p.width == width] for width in widths]
-    ways = [_planned(fabric, demand, choice, making, units) for choice in choices]
+    ways = [_joined(task, choice) for choice in choices]
     along = min(ways, key=lambda plan: (plan.bought, plan.cut_length))
     if making.borders is LongCut.LENGTHWISE or along.bought < joined.bought:
         return replace(along, other_way=joined.bought)
     return replace(joined, other_way=along.bought)
 
 
+def _joined(task: _Task, along: Sequence[Piece]) -> ClothPlan:
+    """Join what is not cut along the cloth straight or on the diagonal, as is wanted or takes less to buy."""
+    straight = _planned(task, along, JoinMethod.STRAIGHT)
+    if not any(run.crosscuts and run.joins for run in straight.runs):
+        return straight
+    diagonal, joins = _planned(task, along, JoinMethod.DIAGONAL), task.making.joins
+    if joins is Joins.DIAGONAL or (joins is Joins.CHEAPEST and diagonal.bought < straight.bought):
+        return replace(diagonal, other_join=straight.bought)
+    return replace(straight, other_join=diagonal.bought)
+
+
 def _may_turn(piece: Piece, fabric: Fabric) -> bool:
     return piece.grain is Grain.ANY and fabric.direction is Direction.NONE and piece.width <= fabric.width
 
 
-def _planned(
-    fabric: Fabric, demand: _Demand, along: Sequence[Piece], making: Making, units: Units
-) -> ClothPlan:
-    """Plan with some of the long pieces cut along the cloth, and the others joined."""
+def _planned(task: _Task, along: Sequence[Piece], join: JoinMethod) -> ClothPlan:
+    """Plan with some of the long pieces cut along the cloth, and the others joined in a way."""
+    fabric, making, demand = task.fabric, task.making, task.demand
     usable, long = fabric.width, [piece for piece in demand.long if piece not in along]
     bindings = [binding_run(piece, usable, making.seam) for piece in demand.binding]
-    runs = [*border_runs(long, usable, making.seam), *bindings]
+    runs = [*border_runs(long, usable, making.seam, join), *bindings]
     panels, unsewable = _panels(demand.backing, fabric, making.backing_seam)
-    bands, kinds = bands_of(along, demand.kinds, usable)
-    plan = shortest_strips(kinds, usable)
-    strips, joined = _labelled(fabric.letter, usable, runs, bands, plan.shelves)
-    given = length_of_runs(bindings) + _panel_length(panels)
+    pinned, kinds = pinned_strips(fabric.strips, demand.kinds, usable, task.effort)
+    bands, kinds = bands_of(along, raised_to(fabric.strip_heights, kinds), usable, task.effort)
+    fixed = _panel_length(panels) + length_of(pinned) + sum((band.height for band in bands), Length(0))
+    plan = _strips(task, kinds, fixed + length_of_runs(runs))
+    shelves, bands = _at_own_height([*pinned, *plan.shelves], bands, demand.kinds)
+    joined = _with_ends(task, runs, shelves, bands, fixed + plan.length)
+    strips, sewn = named_strips(fabric.letter, usable, joined)
+    least = length_of_runs(bindings) + least_of_borders(long, usable, making.seam, join)
+    if length_of_runs(joined.runs) < length_of_runs(runs):
+        least = length_of_runs(joined.runs)
     cut = _strip_length(strips) + _panel_length(panels)
     return ClothPlan(
         fabric=fabric.letter,
         usable_width=usable,
         strips=strips,
-        runs=joined,
+        runs=sewn,
         panels=panels,
         cut_length=cut,
         squaring=making.squaring,
-        bought=buy_up(before_wash(cut + max(making.slack, making.squaring), fabric.shrink_along), units),
-        lower_bound=given
-        + sum((band.height for band in bands), Length(0))
-        + plan.bound
-        + least_of_borders(long, usable, making.seam),
-        hand_rule=given
+        bought=task.bought(cut),
+        lower_bound=fixed + plan.bound + least,
+        hand_rule=length_of_runs(bindings)
+        + _panel_length(panels)
         + bounds.hand_rule(demand.kinds, usable)
-        + length_of_runs(separate_runs(demand.long, usable, making.seam)),
+        + length_of_runs(separate_runs(demand.long, usable, making.seam, join)),
         unplaced=(*demand.unplaced, *unsewable),
     )
+
+
+def _strips(task: _Task, kinds: tuple[Kind, ...], beside: Length) -> StripPlan:
+    """Plan the strips for the pieces, and split some of them where less is bought for it."""
+    usable = task.fabric.width
+    plan = shortest_strips(kinds, usable, task.effort)
+    if task.plain or task.fabric.strip_heights or not task.effort.rounds:
+        return plan
+
+    def bought(length: Length) -> Length:
+        return task.bought(beside + length)
+
+    return split_strips(kinds, usable, task.effort, plan, bought)
+
+
+def _at_own_height(
+    shelves: Iterable[Shelf], bands: Iterable[Band], kinds: Sequence[Kind]
+) -> tuple[list[Shelf], list[Band]]:
+    """Return strips and bands in cutting order, their pieces as high as they are."""
+    lowered = [
+        replace(band, rest=tuple(at_own_height(shelf, kinds) for shelf in band.rest)) for band in bands
+    ]
+    return sorted((at_own_height(shelf, kinds) for shelf in shelves), key=cutting_order), lowered
+
+
+def _with_ends(
+    task: _Task, runs: Sequence[Run], shelves: Sequence[Shelf], bands: Sequence[Band], beside: Length
+) -> Joined:
+    """Take ends of other strips into the runs, where less is bought for it."""
+    if task.plain:
+        return Joined(tuple(runs), tuple(shelves), tuple(bands))
+
+    def bought(saved: Length) -> Length:
+        return task.bought(beside + length_of_runs(runs) - saved)
+
+    return with_ends(runs, shelves, bands, task.fabric.width, bought)
 
 
 def _demand(fabric: Fabric, pieces: Sequence[Piece]) -> _Demand:
@@ -124,33 +216,6 @@ def _panels(
     turnable = fabric.direction is Direction.NONE
     ways = {sheet.label: backing_panels(sheet, fabric.width, seam, turnable) for sheet in sheets}
     return tuple(group for group in ways.values() if group), tuple(k for k, v in ways.items() if v is None)
-
-
-def _labelled(
-    letter: str, usable: Length, runs: Sequence[Run], bands: Sequence[Band], shelves: Sequence[Shelf]
-) -> tuple[tuple[StripGroup, ...], tuple[JoinedRun, ...]]:
-    """Number the strips in cutting order: bands, then those to be joined, then the tallest."""
-    numbers = map("{}s{}".format, repeat(letter), count(1))
-    along = [_band(band, usable, numbers) for band in bands]
-    whole = [StripGroup(next(numbers), run.height, run.strips, (), Length(0)) for run in runs]
-    pairs = enumerate(zip(runs, whole, strict=True), 1)
-    joined = tuple(_joined(f"{letter}r{n}", strip.label, run) for n, (run, strip) in pairs)
-    return (*along, *whole, *_cut_strips(shelves, usable, numbers)), joined
-
-
-def _band(band: Band, usable: Length, numbers: Iterator[str]) -> StripGroup:
-    label = next(numbers)
-    rest = tuple(_cut_strips(band.rest, usable - band.used, numbers))
-    return StripGroup(label, band.height, 1, band.crosscuts, band.used, rest)
-
-
-def _joined(label: str, strip: str, run: Run) -> JoinedRun:
-    return JoinedRun(label, strip, run.strips, run.height, run.method, run.loss, run.length, run.crosscuts)
-
-
-def _cut_strips(shelves: Sequence[Shelf], width: Length, numbers: Iterator[str]) -> Iterator[StripGroup]:
-    for shelf in shelves:
-        yield StripGroup(next(numbers), shelf.height, shelf.strips, shelf.crosscuts, width - shelf.room)
 
 
 def _strip_length(strips: Sequence[StripGroup]) -> Length:

@@ -13,7 +13,7 @@ from quarterturn.materials.shopping import price_unit
 
 @dataclass(frozen=True, slots=True)
 class CostLine:
-    """Something that is bought, how much of it (yards or metres, or pieces), what one costs and all of it."""
+    """Something that is bought, how much of it (yards, metres, sheets, pieces), what one costs and all of it."""
 
     key: str
     """Fabric letter, or a word: web, batting, thread, or the name of a notion."""
@@ -89,12 +89,13 @@ def _line(design: Design, line: ShoppingLine) -> CostLine:
         case "batting":
             return CostLine(line.key, Fraction(1), money.batting)
         case "web":
-            return CostLine(line.key, bought / unit, money.web)
+            return CostLine(line.key, Fraction(line.sheets) or bought / unit, money.web)
         case "thread":
             return CostLine(
                 line.key, Fraction(spools(float(bought), money.spool)), money.thread, line.matches
             )
-    return CostLine(line.key, bought / unit, design.fabric(line.key).price)
+    amount = bought / unit if line.count is None else Fraction(line.count)
+    return CostLine(line.key, amount, design.fabric(line.key).price)
 
 
 def price_floor(costs: Costs, hours: float, money: Money) -> Floor | None:

@@ -11,11 +11,14 @@ from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from functools import partial
 
-from quarterturn.materials.model import ClothPlan, Crosscut
+from quarterturn.design import Design, KitContent, Kits, LongCut
+from quarterturn.materials.model import ClothPlan, Crosscut, ParcelStock
+from quarterturn.materials.parcels import plan_cloth
 from quarterturn.materials.shrinkage import to_buy
 from quarterturn.measure import Length, Units
-from quarterturn.pieces import Piece, Purpose
+from quarterturn.pieces import Bill, Piece, Purpose
 
 Plan = Callable[[Sequence[Piece]], ClothPlan]
 """Plans some pieces of one fabric."""
@@ -55,6 +58,12 @@ class KitCloth:
     """All that is cut, whole strips included."""
     pooled: Length
     """What is bought for that."""
+    parcels: int = 0
+    """Pieces of cloth, as they are bought, that go uncut into each kit; then nothing of the fabric is by the length."""
+    parcel: str = ""
+    """What one of them is called."""
+    parcel_size: tuple[Length, Length] = (Length(0), Length(0))
+    """Its height along the cloth and its width across it."""
 
     @property
     def apart(self) -> Length:
@@ -90,6 +99,8 @@ def kit_cloth(
     """
     spared = tuple(with_spares(piece, spare) for piece in pieces)
     alone = plan(spared)
+    if alone.parcels and (stock := alone.parcels.to_buy):
+        return _in_parcels(alone, stock, kits)
     whole = tuple(_whole(alone))
     cut = _cut_to_size(spared, alone)
     pool = plan([times(piece, kits) for piece in cut]) if cut else None
@@ -106,6 +117,51 @@ def kit_cloth(
         pooled_cut=length,
         pooled=bought,
     )
+
+
+def _in_parcels(alone: ClothPlan, stock: ParcelStock, kits: int) -> KitCloth:
+    """Return a fabric that goes into kits in the pieces in which it is bought."""
+    nothing = Length(0)
+    return KitCloth(
+        fabric=alone.fabric,
+        kits=kits,
+        pieces=(),
+        whole=(),
+        each=nothing,
+        usable_width=alone.usable_width,
+        plan=None,
+        pooled_cut=nothing,
+        pooled=nothing,
+        parcels=stock.used,
+        parcel=stock.name,
+        parcel_size=(stock.height, stock.width),
+    )
+
+
+def kits_cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
+    """Return every fabric of which kits hold anything."""
+    for fabric in design.fabrics:
+        pieces = [
+            piece
+            for piece in bill.of_fabric(fabric.letter)
+            if kits.backing or piece.purpose is not Purpose.BACKING
+        ]
+        if pieces:
+            # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
+            # What lies on a designer's shelf goes into no kit.
+            making = replace(design.making, borders=LongCut.CROSSWISE)
+            plan = partial(
+                plan_cloth, replace(fabric, on_hand=()), making=making, units=design.units, plain=True
+            )
+            yield kit_cloth(
+                pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
+            )
+
+
+def kit_tickets(cloth: KitCloth, kits: Kits, squaring: Length) -> Tickets:
+    """Return the tickets of one fabric: of pieces cut together, or of a length for each kit."""
+    lines = pooled_lines(cloth) if kits.content is KitContent.PIECES else length_lines(cloth)
+    return cut_tickets(cloth.fabric, lines, kits.bolt, squaring)
 
 
 def times(piece: Piece, kits: int) -> Piece:
@@ -180,6 +236,8 @@ def pooled_lines(cloth: KitCloth) -> tuple[TicketLine, ...]:
 
 def length_lines(cloth: KitCloth) -> tuple[TicketLine, ...]:
     """Return the cuts where each kit gets its cloth by the length."""
+    if cloth.parcels:
+        return ()
     return (TicketLine(f"{cloth.fabric} for a kit", cloth.each, cloth.kits, ()),)
 
 
@@ -251,6 +309,9 @@ class PickLine:
 def pick_list(cloth: KitCloth, ready_cut: bool) -> tuple[PickLine, ...]:
     """Return what goes into each kit of one fabric: pieces and whole strips, or one length of cloth."""
     wide = cloth.usable_width
+    if cloth.parcels:
+        name, count = cloth.parcel, cloth.parcels
+        return (PickLine(cloth.fabric, cloth.fabric, name, count, cloth.kits, *cloth.parcel_size),)
     if not ready_cut:
         return (PickLine(cloth.fabric, cloth.fabric, "length of cloth", 1, cloth.kits, cloth.each, wide),)
     pieces = (

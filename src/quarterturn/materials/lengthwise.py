@@ -14,8 +14,9 @@ from dataclasses import dataclass, replace
 from quarterturn.materials.kinds import Kind, Position
 from quarterturn.materials.model import Crosscut
 from quarterturn.materials.shelves import Shelf
-from quarterturn.materials.strips import Job, Pattern, job_of
-from quarterturn.materials.strips.filling import fill
+from quarterturn.materials.strips import EFFORT, Effort, job_of
+from quarterturn.materials.strips.filling import fill, fill_quickly
+from quarterturn.materials.strips.planning import shelf_of
 from quarterturn.measure import Length
 from quarterturn.pieces import Piece
 
@@ -25,11 +26,15 @@ MOST_PATTERNS, MOST_NODES = 600, 50
 
 @dataclass(frozen=True, slots=True)
 class Band:
-    """A full-width length of cloth, cut along the cloth into long pieces; its rest is cut into strips across."""
+    """A full-width length of cloth, cut along the cloth into long pieces; its rest is cut into strips across.
+
+    `ends` are heights of further strips from the rest, each with the number of the run it goes into.
+    """
 
     height: Length
     crosscuts: tuple[Crosscut, ...]
     rest: tuple[Shelf, ...]
+    ends: tuple[tuple[int, Length], ...] = ()
 
     @property
     def used(self) -> Length:
@@ -38,16 +43,16 @@ class Band:
 
 
 def bands_of(
-    pieces: Iterable[Piece], kinds: Sequence[Kind], usable: Length
+    pieces: Iterable[Piece], kinds: Sequence[Kind], usable: Length, effort: Effort = EFFORT
 ) -> tuple[list[Band], tuple[Kind, ...]]:
     """Return bands that hold the pieces, the longest first, and what of the kinds their rests do not give.
 
-    No piece may be wider than the cloth.
+    No piece may be wider than the cloth. With the quick effort rests are filled strip by strip, without the solver.
     """
     bands, left = [], tuple(kinds)
     for crosscuts in _side_by_side(pieces, usable):
         band = Band(max(cut.across for cut in crosscuts), crosscuts, ())
-        rest, left = _filled(left, usable - band.used, band.height)
+        rest, left = _filled(left, usable - band.used, band.height, effort)
         bands.append(replace(band, rest=rest))
     return bands, left
 
@@ -68,7 +73,7 @@ def _side_by_side(pieces: Iterable[Piece], usable: Length) -> list[tuple[Crosscu
 
 
 def _filled(
-    kinds: tuple[Kind, ...], width: Length, height: Length
+    kinds: tuple[Kind, ...], width: Length, height: Length, effort: Effort
 ) -> tuple[tuple[Shelf, ...], tuple[Kind, ...]]:
     """Return strips that fill a cloth of this size with pieces, and the kinds with what is left of them."""
     fitting = [
@@ -79,8 +84,12 @@ def _filled(
     job = job_of(fitting, width)
     areas = [kind.positions[0].along * kind.positions[0].across for kind in fitting]
     worths = [int(area / (job.along_step * job.across_step)) for area in areas]
-    found = fill(job, int(height // job.across_step), worths, MOST_PATTERNS, MOST_NODES)
-    shelves = tuple(_shelf(pattern, strips, fitting, job, width) for pattern, strips in found.strips)
+    steps = int(height // job.across_step)
+    if effort.rounds:
+        found = fill(job, steps, worths, MOST_PATTERNS, MOST_NODES).strips
+    else:
+        found = fill_quickly(job, steps, worths)
+    shelves = tuple(shelf_of(pattern, strips, fitting, job, width) for pattern, strips in found)
     given = Counter[str]()
     for shelf in shelves:
         for cut in shelf.crosscuts:
@@ -91,11 +100,3 @@ def _filled(
 
 def _fits(positions: Iterable[Position], width: Length, height: Length) -> tuple[Position, ...]:
     return tuple(p for p in positions if p.along <= width and p.across <= height)
-
-
-def _shelf(pattern: Pattern, strips: int, kinds: Sequence[Kind], job: Job, width: Length) -> Shelf:
-    cuts = tuple(
-        Crosscut(kinds[cut.kind].label, cut.along * job.along_step, cut.across * job.across_step, count)
-        for cut, count in pattern.cuts
-    )
-    return Shelf(pattern.height * job.across_step, strips, cuts, width - pattern.used * job.along_step)

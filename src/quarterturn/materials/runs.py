@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
-from quarterturn.materials.model import Crosscut, JoinMethod
+from quarterturn.materials.model import Crosscut, JoinedRun, JoinMethod
 from quarterturn.measure import Length
 from quarterturn.pieces import Piece
 
@@ -22,6 +22,15 @@ class Run:
     loss: Length
     length: Length
     crosscuts: tuple[Crosscut, ...]
+    need: Length
+    """What its length must reach."""
+
+
+def joined_run(label: str, strip: str, run: Run, each: Length) -> JoinedRun:
+    """Return a run under its label, with the label of its strips and how long each is."""
+    return JoinedRun(
+        label, strip, run.strips, each, run.height, run.method, run.loss, run.length, run.crosscuts
+    )
 
 
 def strips_to_join(length: Length, usable: Length, loss: Length) -> int:
@@ -32,22 +41,37 @@ def strips_to_join(length: Length, usable: Length, loss: Length) -> int:
     return max(1, math.ceil((length - loss) / (usable - loss)))
 
 
-def border_runs(pieces: Iterable[Piece], usable: Length, seam: Length) -> list[Run]:
+def join_of(height: Length, usable: Length, seam: Length, method: JoinMethod) -> tuple[JoinMethod, Length]:
+    """Return how strips of a height are joined where a method is wanted, and what length each join takes.
+
+    A straight join takes two seam allowances, one on the diagonal the width of the strip (both common practice). Cloth
+    no wider than the strip has no diagonal to join on: there the joins are straight.
+    """
+    if method is JoinMethod.DIAGONAL and height < usable:
+        return method, height
+    return JoinMethod.STRAIGHT, 2 * seam
+
+
+def border_runs(
+    pieces: Iterable[Piece], usable: Length, seam: Length, method: JoinMethod = JoinMethod.STRAIGHT
+) -> list[Run]:
     """Return the runs for border pieces longer than the cloth is wide, the widest first.
 
     Pieces of equal width share a run, unless a run for each kind takes fewer strips, since runs apart have fewer
-    joins. Strips are joined straight: each join takes two seam allowances.
+    joins.
     """
     runs: list[Run] = []
     for alike in _by_width(pieces):
-        shared, apart = [_border_run(alike, usable, seam)], separate_runs(alike, usable, seam)
+        shared, apart = [_border_run(alike, usable, seam, method)], separate_runs(alike, usable, seam, method)
         runs += apart if length_of_runs(apart) < length_of_runs(shared) else shared
     return runs
 
 
-def separate_runs(pieces: Iterable[Piece], usable: Length, seam: Length) -> list[Run]:
+def separate_runs(
+    pieces: Iterable[Piece], usable: Length, seam: Length, method: JoinMethod = JoinMethod.STRAIGHT
+) -> list[Run]:
     """Return a run for each kind of border piece: the plain hand rule."""
-    return [_border_run([piece], usable, seam) for alike in _by_width(pieces) for piece in alike]
+    return [_border_run([piece], usable, seam, method) for alike in _by_width(pieces) for piece in alike]
 
 
 def length_of_runs(runs: Iterable[Run]) -> Length:
@@ -55,14 +79,20 @@ def length_of_runs(runs: Iterable[Run]) -> Length:
     return sum((run.height * run.strips for run in runs), Length(0))
 
 
-def least_of_borders(pieces: Iterable[Piece], usable: Length, seam: Length) -> Length:
-    """Return the length of cloth below which no runs of these border pieces can stay.
+def least_of_borders(
+    pieces: Iterable[Piece], usable: Length, seam: Length, method: JoinMethod = JoinMethod.STRAIGHT
+) -> Length:
+    """Return the length of cloth below which no runs of these border pieces, joined by a method, can stay.
 
     However the c pieces of one width are shared out, there are at most c runs. n strips in c runs have at least
     n − c joins, so n·usable − (n − c)·loss must reach the sum of the pieces' lengths.
     """
     return sum(
-        (alike[0].width * _least_strips(alike, usable, 2 * seam) for alike in _by_width(pieces)), Length(0)
+        (
+            alike[0].width * _least_strips(alike, usable, join_of(alike[0].width, usable, seam, method)[1])
+            for alike in _by_width(pieces)
+        ),
+        Length(0),
     )
 
 
@@ -78,22 +108,15 @@ def _by_width(pieces: Iterable[Piece]) -> list[list[Piece]]:
     return [list(group) for _, group in groupby(ordered, key=lambda piece: piece.width)]
 
 
-def _border_run(pieces: Sequence[Piece], usable: Length, seam: Length) -> Run:
+def _border_run(pieces: Sequence[Piece], usable: Length, seam: Length, method: JoinMethod) -> Run:
     cuts = tuple(Crosscut(piece.label, piece.length, piece.width, piece.count) for piece in pieces)
     need = sum((cut.along * cut.count for cut in cuts), Length(0))
-    return _run(pieces[0].width, need, usable, JoinMethod.STRAIGHT, 2 * seam, cuts)
+    return _run(pieces[0].width, need, usable, *join_of(pieces[0].width, usable, seam, method), cuts)
 
 
 def binding_run(piece: Piece, usable: Length, seam: Length) -> Run:
-    """Return the run that binds the quilt; it stays whole.
-
-    Strips are joined on the diagonal, which takes a strip width each. Cloth no wider than the strip has no
-    diagonal to join on: there the joins are straight.
-    """
-    if piece.width < usable:
-        method, loss = JoinMethod.DIAGONAL, piece.width
-    else:
-        method, loss = JoinMethod.STRAIGHT, 2 * seam
+    """Return the run that binds the quilt; it stays whole. Its strips are joined on the diagonal."""
+    method, loss = join_of(piece.width, usable, seam, JoinMethod.DIAGONAL)
     return _run(piece.width, piece.length * piece.count, usable, method, loss, ())
 
 
@@ -101,4 +124,4 @@ def _run(
     height: Length, need: Length, usable: Length, method: JoinMethod, loss: Length, cuts: tuple[Crosscut, ...]
 ) -> Run:
     strips = strips_to_join(need, usable, loss)
-    return Run(height, strips, method, loss, strips * usable - (strips - 1) * loss, cuts)
+    return Run(height, strips, method, loss, strips * usable - (strips - 1) * loss, cuts, need)

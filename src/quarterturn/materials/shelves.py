@@ -10,7 +10,7 @@ from __future__ import annotations
 import itertools
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TypeAlias
 
 from quarterturn.materials.kinds import Kind, Position
@@ -32,12 +32,34 @@ MOST_TRIES = 16
 
 @dataclass(frozen=True, slots=True)
 class Shelf:
-    """Equal strips of a `height`, cut into `crosscuts`, with `room` left at the end of each."""
+    """Equal strips of a `height`, cut into `crosscuts` and `splits`, with `room` left at the end of each.
+
+    `ends` are heights of strips cut from that room, one below the other, each with the number of the run it goes into.
+    """
 
     height: Length
     strips: int
     crosscuts: tuple[Crosscut, ...]
     room: Length
+    splits: tuple[Segment, ...] = ()
+    ends: tuple[tuple[int, Length], ...] = ()
+
+    @property
+    def pieces(self) -> Iterator[Crosscut]:
+        """Yield the pieces of one strip, those of its segments included."""
+        yield from self.crosscuts
+        for split in self.splits:
+            yield from (replace(cut, count=cut.count * split.count) for cut in split.crosscuts)
+
+
+@dataclass(frozen=True, slots=True)
+class Segment:
+    """So many equal lengths of a strip, each cut across its height into `crosscuts` that lie one below the other."""
+
+    along: Length
+    across: Length
+    count: int
+    crosscuts: tuple[Crosscut, ...]
 
 
 _Turning: TypeAlias = tuple[Position, ...]
@@ -88,8 +110,9 @@ def _cost(plan: Sequence[Shelf]) -> tuple[Length, int, int, int]:
 
 def cutting_order(shelf: Shelf) -> tuple[Length, Length, int, list[str]]:
     """Put the strip with the longest piece first: borders before squares, large squares before small ones."""
-    longest = max(max(cut.along, cut.across) for cut in shelf.crosscuts)
-    return -longest, -shelf.height, -shelf.strips, [cut.piece for cut in shelf.crosscuts]
+    pieces = list(shelf.pieces)
+    longest = max(max(cut.along, cut.across) for cut in pieces)
+    return -longest, -shelf.height, -shelf.strips, [cut.piece for cut in pieces]
 
 
 def _turnings(kinds: Sequence[Kind], usable: Length) -> Iterable[_Turning]:

@@ -6,9 +6,9 @@ import math
 from collections.abc import Iterator
 from fractions import Fraction
 
-from quarterturn.design import Design
+from quarterturn.design import Design, counted
 from quarterturn.materials.model import ClothPlan, ShoppingLine, StitchSum, WebPlan
-from quarterturn.measure import MM, YARD, Length, Units
+from quarterturn.measure import MM, YARD, Length, Units, show_cloth
 
 METRE: Length = 1000 * MM
 
@@ -39,14 +39,31 @@ def shopping_list(
     """Return a line for each fabric, the web, the batting, and each colour of thread."""
     return (
         *(_cloth_line(design, plan) for plan in cloth),
-        ShoppingLine("web", web.bought, web.web_width, None),
+        ShoppingLine("web", web.bought, web.web_width, None, sheets=web.sheets),
         ShoppingLine("batting", max(batting), min(batting), None),
         *_thread_lines(design.units, stitching),
     )
 
 
+def show_bought(plan: ClothPlan, units: Units) -> str:
+    """Print what is bought of a fabric: `1¼ yards`, `6 fat quarters`, or nothing."""
+    if (parcel := _pieces_to_buy(plan)) and plan.parcels:
+        return counted(plan.parcels.bought, parcel) if plan.parcels.bought else "nothing"
+    return show_cloth(plan.bought, units) if plan.bought or not plan.parcels else "nothing"
+
+
+def _pieces_to_buy(plan: ClothPlan) -> str:
+    """Return what the pieces are called in which a fabric is bought; nothing where it comes off the bolt."""
+    parcel = plan.parcels.to_buy if plan.parcels else None
+    return parcel.name if parcel else ""
+
+
 def _cloth_line(design: Design, plan: ClothPlan) -> ShoppingLine:
     price = design.fabric(plan.fabric).price
+    if (piece := _pieces_to_buy(plan)) and plan.parcels:
+        count = plan.parcels.bought
+        cost = None if price is None else price * count
+        return ShoppingLine(plan.fabric, None, None, cost, count=count, piece=piece)
     return ShoppingLine(
         plan.fabric, plan.bought, plan.usable_width, cost_of(plan.bought, price, design.units)
     )

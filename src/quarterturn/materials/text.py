@@ -6,22 +6,29 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from functools import partial
 
+from quarterturn.design import counted
 from quarterturn.materials.model import (
     ClothPlan,
     Crosscut,
     JoinedRun,
+    JoinMethod,
     Materials,
     PanelGroup,
+    ParcelLayout,
+    ParcelPlan,
+    ParcelStock,
     ShoppingLine,
+    Split,
     StripGroup,
-    WebRows,
 )
-from quarterturn.materials.shopping import show_money
-from quarterturn.measure import Length, Units, aligned, show_cloth, show_plain
+from quarterturn.materials.shopping import show_bought, show_money
+from quarterturn.materials.web_text import web_text
+from quarterturn.measure import Length, Units, aligned, show_cloth, show_count, show_plain
 
 _CLOTH_HEAD = ("fabric", "bought", "cut", "slack", "lower bound", "gap", "hand rule", "width")
 _STRIP_HEAD = ("strips", "label", "height", "used", "cut into")
-_WEB_HEAD = ("shape", "count", "room", "gap", "in a row", "rows")
+_STOCK_HEAD = ("pieces of cloth", "what", "size", "squared up", "used", "there")
+_LAYOUT_HEAD = ("pieces", "label", "strips", "each", "label", "height", "used", "cut into")
 _SHOPPING_HEAD = ("buy", "length", "width", "price")
 
 
@@ -33,7 +40,7 @@ def materials_text(materials: Materials, units: Units) -> str:
         "cloth",
         *aligned([_CLOTH_HEAD, *(_cloth(plan, units) for plan in materials.cloth)], right=range(1, 8)),
         *(line for plan in materials.cloth for line in _plan(plan, units)),
-        *_web(materials, units),
+        *web_text(materials.web, units),
         f"batting {sizes}{package}",
         f"binding {show_plain(materials.binding_run, units)}",
         "thread, an estimate",
@@ -52,7 +59,7 @@ def gap_percent(plan: ClothPlan) -> float:
 def _cloth(plan: ClothPlan, units: Units) -> tuple[str, ...]:
     return (
         plan.fabric,
-        show_cloth(plan.bought, units),
+        show_bought(plan, units),
         show_plain(plan.cut_length, units),
         show_plain(plan.slack, units),
         show_plain(plan.lower_bound, units),
@@ -71,8 +78,51 @@ def _plan(plan: ClothPlan, units: Units) -> Iterator[str]:
     ]
     if rows:
         yield from aligned([_STRIP_HEAD, *rows], right=(0, 2, 3))
+    if plan.parcels:
+        yield from _parcels(plan.parcels, units)
+    for what, bought in _otherwise(plan):
+        yield f"  {what}: {show_cloth(bought, units)} would be bought"
     if plan.unplaced:
         yield f"  does not fit: {', '.join(plan.unplaced)}"
+
+
+def _parcels(parcels: ParcelPlan, units: Units) -> Iterator[str]:
+    """Return the pieces of cloth, how good their plan is, and each layout with its strips."""
+    stocks = (_stock(stock, units) for stock in parcels.stocks)
+    yield from aligned([_STOCK_HEAD, *stocks], right=(2, 3, 4, 5))
+    if parcels.to_buy:
+        yield f"  no plan buys fewer than {parcels.bound}"
+    rows = [row for layout in parcels.layouts for row in _layout(layout, units)]
+    if rows:
+        yield from aligned([_LAYOUT_HEAD, *rows], right=(0, 3, 5, 6))
+
+
+def _stock(stock: ParcelStock, units: Units) -> tuple[str, ...]:
+    true, usable = (
+        f"{show_plain(width, units)} × {show_plain(height, units)}"
+        for width, height in ((stock.width, stock.height), (stock.usable_width, stock.usable_height))
+    )
+    there = "" if stock.there is None else str(stock.there)
+    return stock.label, stock.name, true, usable, str(stock.used), there
+
+
+def _layout(layout: ParcelLayout, units: Units) -> Iterator[tuple[str, ...]]:
+    way = "along" if layout.upright else "across"
+    first = (str(layout.count), layout.label, f"{way}, {show_plain(layout.length, units)} long")
+    for group in layout.strips:
+        cuts = _crosscuts(group.crosscuts, units) or "left whole"
+        height, used = show_plain(group.height, units), show_plain(group.used, units)
+        yield (*first, str(group.strips), group.label, height, used, cuts)
+        first = ("", "", "")
+
+
+def _otherwise(plan: ClothPlan) -> Iterator[tuple[str, Length]]:
+    """Return the choices that were made, each with what would be bought otherwise."""
+    if plan.other_join is not None:
+        straight = any(run.crosscuts and run.method is JoinMethod.STRAIGHT for run in plan.runs)
+        yield f"joined {'on the diagonal' if straight else 'straight'}", plan.other_join
+    if plan.unpinned is not None:
+        yield "with no strips decided on", plan.unpinned
 
 
 def _panels(group: PanelGroup, plan: ClothPlan, units: Units) -> tuple[str, ...]:
@@ -89,15 +139,23 @@ def _panels(group: PanelGroup, plan: ClothPlan, units: Units) -> tuple[str, ...]
 
 def _strips(group: StripGroup, units: Units, width: Length, plan: ClothPlan) -> tuple[str, ...]:
     height, used = show_plain(group.height, units), show_plain(group.used, units)
-    cuts = _crosscuts(group.crosscuts, units) or "left whole"
+    segments = (_segments(split, units) for split in group.splits)
+    cuts = ", ".join(filter(None, (_crosscuts(group.crosscuts, units), *segments))) or "left whole"
     if width < plan.usable_width:
         cuts = f"from the rest {show_plain(width, units)} wide: {cuts}"
     return str(group.strips), group.label, height, used, cuts
 
 
+def _segments(split: Split, units: Units) -> str:
+    size = f"{show_plain(split.along, units)} × {show_plain(split.across, units)}"
+    pieces = _crosscuts(split.crosscuts, units)
+    return f"{show_count(split.count, 'segment')} of {size}, split into {pieces}"
+
+
 def _run(run: JoinedRun, units: Units) -> tuple[str, ...]:
     plain = partial(show_plain, units=units)
-    made = f"{run.strips} × {run.strip} joined, {run.method.value}, {plain(run.loss)} a join"
+    ends = "".join(f" and {end.strips} × {end.label} of {plain(end.length)}" for end in run.ends)
+    made = f"{run.strips} × {run.strip}{ends} joined, {run.method.value}, {plain(run.loss)} a join"
     cuts = _crosscuts(run.crosscuts, units)
     return "1", run.label, plain(run.height), plain(run.length), f"{made}: {cuts}" if cuts else made
 
@@ -107,24 +165,6 @@ def _crosscuts(cuts: Iterable[Crosscut], units: Units) -> str:
         f"{cut.count} {cut.piece} {show_plain(cut.along, units)} × {show_plain(cut.across, units)}"
         for cut in cuts
     )
-
-
-def _web(materials: Materials, units: Units) -> Iterator[str]:
-    web, plain = materials.web, partial(show_plain, units=units)
-    yield (
-        f"web {plain(web.web_width)} wide, {plain(web.used_length)} used, {show_cloth(web.bought, units)} bought"
-    )
-    if web.rows:
-        rows = (_web_rows(group, units) for group in web.rows)
-        yield from aligned([_WEB_HEAD, *rows], right=(1, 3, 4, 5))
-    if web.unplaced:
-        yield f"  wider than the web: {', '.join(web.unplaced)}"
-
-
-def _web_rows(group: WebRows, units: Units) -> tuple[str, ...]:
-    room = f"{show_plain(group.width, units)} × {show_plain(group.height, units)}"
-    gap = show_plain(group.gap, units)
-    return group.shape, str(group.count), room, gap, str(group.per_row), str(group.rows)
 
 
 def _stitching(materials: Materials, units: Units) -> Iterator[tuple[str, ...]]:
@@ -138,7 +178,11 @@ def _shopping(line: ShoppingLine, units: Units) -> tuple[str, ...]:
 
 
 def _bought(line: ShoppingLine, units: Units) -> str:
-    """Print a length in yards or metres, but for batting, which is bought by its size."""
+    """Print a length in yards or metres, but for batting, which is bought by its size, and what is counted."""
+    if line.sheets:
+        return show_count(line.sheets, "sheet")
+    if line.count is not None:
+        return counted(line.count, line.piece)
     if line.length is None or line.key == "batting":
         return _shown(line.length, units)
     return show_cloth(line.length, units)

@@ -5,6 +5,7 @@ Out: findings, and the top that the steps really make.
 Promise: a check calculates anew and never asks the stage it checks; the rehearsal knows cloth and steps only.
 """
 
+from quarterturn.proof.across import ACROSS_CODES, check_sizes
 from quarterturn.proof.check import CHECKS, check_pattern
 from quarterturn.proof.checks.layers import SeamLayers, cut_away_of, seam_layers
 from quarterturn.proof.model import Check, Pattern
@@ -19,10 +20,18 @@ from quarterturn.proof.sizing import (
     suggestions_text,
     unit_sizes,
 )
-from quarterturn.proof.text import finding_lines, findings_text, rehearsal_sentences, rehearsal_text, summary
+from quarterturn.proof.text import (
+    cut_away_sentences,
+    finding_lines,
+    findings_text,
+    rehearsal_sentences,
+    rehearsal_text,
+    summary,
+)
 
 __all__ = [
     "ACCEPTED",
+    "ACROSS_CODES",
     "CHECKS",
     "Check",
     "Pattern",
@@ -32,8 +41,10 @@ __all__ = [
     "border_depths",
     "changes_of",
     "check_pattern",
+    "check_sizes",
     "compare_top",
     "cut_away_of",
+    "cut_away_sentences",
     "finding_lines",
     "findings_text",
     "prove",

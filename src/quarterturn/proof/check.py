@@ -12,6 +12,7 @@ from quarterturn.proof.checks.colours import COLOURS
 from quarterturn.proof.checks.counts import COUNTS
 from quarterturn.proof.checks.curve_pieces import CURVE_PIECES
 from quarterturn.proof.checks.cutting import CUTTING
+from quarterturn.proof.checks.decided import DECIDED
 from quarterturn.proof.checks.flow import FLOW
 from quarterturn.proof.checks.imprint import IMPRINT
 from quarterturn.proof.checks.joins import JOINS
@@ -19,12 +20,15 @@ from quarterturn.proof.checks.metric import METRIC
 from quarterturn.proof.checks.motifs import MOTIFS
 from quarterturn.proof.checks.narrow import NARROW
 from quarterturn.proof.checks.overlaps import OVERLAPS
+from quarterturn.proof.checks.parcels import PARCELS
 from quarterturn.proof.checks.plain import PLAIN_CLOTH
 from quarterturn.proof.checks.rings import RINGS
+from quarterturn.proof.checks.selling import SELLING
 from quarterturn.proof.checks.sewing import SEWING
 from quarterturn.proof.checks.shopping import SHOPPING
 from quarterturn.proof.checks.templates import TEMPLATES
 from quarterturn.proof.checks.unit_geometry import UNIT_GEOMETRY
+from quarterturn.proof.checks.web import WEB
 from quarterturn.proof.model import Check, Pattern
 
 CHECKS: tuple[Check, ...] = (
@@ -36,9 +40,13 @@ CHECKS: tuple[Check, ...] = (
     *FLOW,
     *COUNTS,
     *CUTTING,
+    *DECIDED,
     *NARROW,
+    *PARCELS,
     *CLOTH,
+    *WEB,
     *SHOPPING,
+    *SELLING,
     *AGREEMENT,
     *SEWING,
     *BORDERS,

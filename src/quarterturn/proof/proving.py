@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -9,7 +10,7 @@ from quarterturn.design import Direction, Finding, Place, Severity
 from quarterturn.materials import Materials
 from quarterturn.measure import Length
 from quarterturn.proof.model import Pattern
-from quarterturn.proof.rehearsal import Bolt, Rehearsal, Supplies, area_of_difference, rehearse
+from quarterturn.proof.rehearsal import Bolt, Parcels, Rehearsal, Supplies, area_of_difference, rehearse
 from quarterturn.setting import picture
 
 ACCEPTED = 1e-6
@@ -42,8 +43,26 @@ def supplies_of(pattern: Pattern) -> Supplies:
         )
         for plan in materials.cloth
     }
-    web = Bolt(materials.web.web_width, _bought(materials, "web"))
-    return Supplies(cloth, web, Bolt(materials.batting_width, materials.batting_height))
+    web = Bolt(materials.web.web_width, _bought(materials, "web"), sheet=materials.web.sheet)
+    batting = Bolt(materials.batting_width, materials.batting_height)
+    return Supplies(cloth, web, batting, dict(_parcels(pattern)))
+
+
+def _parcels(pattern: Pattern) -> Iterator[tuple[str, Parcels]]:
+    """Return the pieces of cloth that the design says lie on the shelf, and those that the list buys, in true size.
+
+    Those are measured as they are; what is bought is washed first, if the fabric is.
+    """
+    for plan in pattern.materials.cloth:
+        fabric, upright = pattern.design.fabric(plan.fabric), _upright(pattern, plan.fabric)
+        for number, there in enumerate(fabric.on_hand, 1):
+            size = (there.width, there.height, there.count or 0)
+            yield f"{fabric.letter} on hand {number}", Parcels(fabric.letter, *size, upright)
+        line = next(each for each in pattern.materials.shopping if each.key == fabric.letter)
+        if fabric.bought_as and line.count:
+            across = fabric.bought_as.width * (1 - fabric.shrink_across)
+            along = fabric.bought_as.height * (1 - fabric.shrink_along)
+            yield f"{fabric.letter} bought", Parcels(fabric.letter, across, along, line.count, upright)
 
 
 def _left(pattern: Pattern, letter: str) -> Fraction:
@@ -59,8 +78,7 @@ def _upright(pattern: Pattern, letter: str) -> Direction:
 
 def _bought(materials: Materials, key: str) -> Length:
     line = next(line for line in materials.shopping if line.key == key)
-    assert line.length is not None, f"{key} is bought by the length"
-    return line.length
+    return line.length or Length(0)
 
 
 def prove(pattern: Pattern) -> Proof:

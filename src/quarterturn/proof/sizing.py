@@ -68,9 +68,15 @@ def _size_row(pattern: Pattern) -> tuple[str, ...]:
         " and ".join(_unit(design, *size) for size in unit_sizes(pattern)) or "none",
         " + ".join(_border(design, *depths) for depths in border_depths(design, setting)) or "none",
         str(sum(master.count for master in pattern.bill.masters)),
-        show_cloth(bought, design.units),
+        " and ".join((show_cloth(bought, design.units), *_pieces_bought(pattern))),
         *_bed_cells(design, setting.width, setting.height),
     )
+
+
+def _pieces_bought(pattern: Pattern) -> tuple[str, ...]:
+    """Return how many pieces of cloth are bought besides, if any are."""
+    count = sum(plan.parcels.bought for plan in pattern.materials.cloth if plan.parcels)
+    return (show_count(count, "piece"),) if count else ()
 
 
 def _laid(design: Design) -> str:

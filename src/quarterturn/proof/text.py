@@ -9,7 +9,9 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from quarterturn.design import Finding, Severity
-from quarterturn.measure import aligned, show_area, show_plain
+from quarterturn.materials import ClothPlan
+from quarterturn.measure import aligned, show_area, show_count, show_length, show_plain
+from quarterturn.proof.cut_off import leavings
 from quarterturn.proof.model import Pattern
 from quarterturn.proof.proving import Proof
 
@@ -86,11 +88,49 @@ def leftover_lines(pattern: Pattern, proof: Proof) -> list[str]:
     cloth = [
         (f"fabric {letter}", design.fabric(letter).name, show_plain(length, design.units))
         for letter, length in rehearsal.cloth_left.items()
+        if letter not in {plan.fabric for plan in pattern.materials.cloth if not _bolt_bought(plan)}
     ]
-    return aligned([*cloth, ("web", "", show_plain(rehearsal.web_left, design.units))])
+    pieces = [
+        (
+            f"fabric {label.partition(' ')[0]}",
+            design.fabric(label.partition(" ")[0]).name,
+            _pieces(label, count),
+        )
+        for label, count in rehearsal.parcels_left.items()
+        if count
+    ]
+    return aligned([*cloth, *pieces, ("web", "", show_plain(rehearsal.web_left, design.units))])
+
+
+def _bolt_bought(plan: ClothPlan) -> bool:
+    return bool(plan.bought or not plan.parcels)
+
+
+def _pieces(label: str, count: int) -> str:
+    """Print how many whole pieces of cloth are left: `2 pieces (B on hand 1)`."""
+    return f"{show_count(count, 'piece')} ({label})"
+
+
+def cut_away_sentences(pattern: Pattern, proof: Proof) -> tuple[str, ...]:
+    """Return what is cut away behind shapes and worth keeping, a sentence for each kind; nothing where it is little."""
+    design = pattern.design
+    told = []
+    for each in leavings(pattern, proof.rehearsal):
+        size = " × ".join(
+            show_length(side, design.units, sixteenths=True) for side in (each.width, each.height)
+        )
+        disc = show_length(each.disc, design.units, sixteenths=True)
+        holds = f"; large enough for {', '.join(each.holds)} of this quilt" if each.holds else ""
+        name = design.fabric(each.fabric).name
+        told.append(
+            f"({each.count}) of Fabric {each.fabric} ({name}), {size} over all, with a circle of {disc} in each{holds}."
+        )
+    return tuple(told)
 
 
 def rehearsal_text(pattern: Pattern, proof: Proof) -> str:
     """Return what the rehearsal found, and what it left over."""
-    lines = (*rehearsal_sentences(pattern, proof), "Left over:", *leftover_lines(pattern, proof))
+    lines = [*rehearsal_sentences(pattern, proof), "Left over:", *leftover_lines(pattern, proof)]
+    if told := cut_away_sentences(pattern, proof):
+        lines += ["Cut away behind shapes:", *(f"  {sentence}" for sentence in told)]
     return "".join(f"{line}\n" for line in lines)

@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
-from quarterturn.materials.hours import Task, Work
+from quarterturn.design import Lesson
+from quarterturn.materials.classes import ClassPlan, plan_class
+from quarterturn.materials.hours import Task, Work, stage_times
+from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
 from quarterturn.steps import (
     AddBorder,
@@ -19,7 +22,9 @@ from quarterturn.steps import (
     CutBias,
     CutOut,
     CutPanels,
+    CutParcels,
     CutRest,
+    CutSegments,
     CutStrips,
     CutTriangles,
     FuseRings,
@@ -33,6 +38,7 @@ from quarterturn.steps import (
     Rejoin,
     SetAside,
     SewLine,
+    SquareParcels,
     SquareUp,
     Step,
     Steps,
@@ -40,6 +46,7 @@ from quarterturn.steps import (
     StitchMotifs,
     Straighten,
     Subcut,
+    TraceNested,
     TraceRings,
     Trim,
 )
@@ -63,6 +70,12 @@ def tasks_of(steps: Steps) -> tuple[Task, ...]:
     ) + (tuple(_behind_motifs(steps)))
 
 
+def class_plan(pattern: Pattern, lesson: Lesson) -> ClassPlan:
+    """Plan a class that makes a pattern."""
+    times = stage_times(tasks_of(pattern.steps), pattern.design.selling.money.minutes)
+    return plan_class(times, lesson, METHOD, sum(master.count for master in pattern.bill.masters))
+
+
 def _behind_motifs(steps: Steps) -> Iterator[Task]:
     """Return cutting panels away behind their motifs: how many those are only the step before tells."""
     for before, step in pairwise(steps.steps):
@@ -74,8 +87,12 @@ def _behind_motifs(steps: Steps) -> Iterator[Task]:
 _FOR_EACH_MADE: Mapping[type, Work] = {
     CutStrips: Work.STRIP,
     CutRest: Work.STRIP,
+    SquareParcels: Work.STRIP,
+    CutParcels: Work.STRIP,
     CutPanels: Work.STRIP,
     Subcut: Work.CUT,
+    TraceNested: Work.RING,
+    CutSegments: Work.CUT,
     TraceRings: Work.RING,
     CutOut: Work.SHAPE,
     Trim: Work.TRIM,

@@ -4,29 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from quarterturn.design import Lesson
-from quarterturn.materials.classes import OWN_PACE, ClassPlan, plan_class
-from quarterturn.materials.hours import stage_times
+from quarterturn.design import Kits, Lesson
+from quarterturn.materials.classes import OWN_PACE, ClassPlan
 from quarterturn.measure import aligned, show_count
 from quarterturn.proof import Pattern
-from quarterturn.proof.work import METHOD, tasks_of
-from quarterturn.publish.kits import packing_of, supply_list
+from quarterturn.proof.work import class_plan
+from quarterturn.publish.kits import edition, packing_of, supply_list
 from quarterturn.publish.tables import csv_text
+from quarterturn.publish.wording.names import size_named
 from quarterturn.publish.wording.requirements import cloth_needs, other_needs
 
 RUN_HEAD = ("from", "to", "what", "minutes", "waits for")
 
 
-def class_plan(pattern: Pattern, lesson: Lesson) -> ClassPlan:
-    """Plan a class that makes a pattern."""
-    times = stage_times(tasks_of(pattern.steps), pattern.design.selling.money.minutes)
-    return plan_class(times, lesson, METHOD, sum(master.count for master in pattern.bill.masters))
-
-
-def class_files(pattern: Pattern, lesson: Lesson) -> Mapping[str, str]:
-    """Return the papers by name."""
+def class_files(pattern: Pattern, lesson: Lesson, kits: Kits | None = None) -> Mapping[str, str]:
+    """Return the papers by name; `kits` are those that students bring."""
     plan = class_plan(pattern, lesson)
-    return {"class.txt": class_text(pattern, lesson, plan), "run-sheet.csv": run_sheet_csv(plan)}
+    return {"class.txt": class_text(pattern, lesson, plan, kits), "run-sheet.csv": run_sheet_csv(plan)}
 
 
 def run_rows(plan: ClassPlan) -> Iterator[tuple[str, ...]]:
@@ -49,11 +43,13 @@ def clock(minutes: float) -> str:
     return f"{hours}:{rest:02d}"
 
 
-def class_text(pattern: Pattern, lesson: Lesson, plan: ClassPlan) -> str:
+def class_text(pattern: Pattern, lesson: Lesson, plan: ClassPlan, kits: Kits | None = None) -> str:
     """Return the teacher's sheet and the students' lists."""
+    title = ", ".join(part for part in (pattern.design.title, size_named(pattern)) if part)
     made = show_count(lesson.masters, "master") if lesson.masters else "the whole quilt"
     lines = [
-        f"{pattern.design.title}: class for {show_count(plan.students, 'student')}, {clock(plan.minutes)} hours",
+        f"{title}: class for {show_count(plan.students, 'student')}, {clock(plan.minutes)} hours",
+        *([f"By {edition(pattern.design)}."] if edition(pattern.design) else []),
         f"Each makes {made}. All times are estimates: a student is taken to need {float(lesson.pace):g} times as long "
         "as a practised sewer.",
         *_room(plan),
@@ -65,7 +61,7 @@ def class_text(pattern: Pattern, lesson: Lesson, plan: ClassPlan) -> str:
         *_home("After class, at home", plan.after),
         "",
         "Each student brings",
-        *(f"  {line}" for line in _brings(pattern)),
+        *(f"  {line}" for line in _brings(pattern, kits)),
     ]
     return "\n".join(lines) + "\n"
 
@@ -97,9 +93,8 @@ def _home(title: str, stages: tuple[tuple[str, float], ...]) -> Iterator[str]:
         yield from aligned([(stage, f"about {clock(minutes)} hours") for stage, minutes in stages])
 
 
-def _brings(pattern: Pattern) -> Iterator[str]:
+def _brings(pattern: Pattern, kits: Kits | None) -> Iterator[str]:
     """Return what no kit holds, or all that is needed where there are no kits."""
-    kits = pattern.design.selling.kits
     if kits:
         yield "the kit"
         yield from supply_list(packing_of(pattern, kits))

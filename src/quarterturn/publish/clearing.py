@@ -7,7 +7,7 @@ import math
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
-from quarterturn.geometry import Point, Region, as_polygon, flatten_path
+from quarterturn.geometry import Line, Point, Region, as_polygon, flatten_path
 from quarterturn.publish.lettering import text_width
 from quarterturn.publish.sheet import Mark, Stroke, Text
 
@@ -30,12 +30,13 @@ def text_box(text: Text) -> tuple[Point, ...]:
     return tuple(text.at + complex(*corner) * way for corner in corners)
 
 
-def lines_of(regions: Iterable[Region]) -> BaseGeometry:
-    """Return the edges of some regions in millimetres."""
+def lines_of(regions: Iterable[Region], more: Iterable[Line] = ()) -> BaseGeometry:
+    """Return the edges of some regions, and more straight lines, in millimetres."""
     import shapely
 
     rings = [flatten_path(path, CHORDS) for region in regions for path in region.paths]
-    return shapely.MultiLineString([[(p.real, p.imag) for p in (*ring, ring[0])] for ring in rings])
+    lines = [*((*ring, ring[0]) for ring in rings), *((line.start, line.end) for line in more)]
+    return shapely.MultiLineString([[(p.real, p.imag) for p in line] for line in lines])
 
 
 def is_clear(text: Text, lines: BaseGeometry) -> bool:

@@ -2,30 +2,29 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import partial
 
-from quarterturn.design import Design, KitContent, Kits, LongCut
-from quarterturn.materials.cloth import plan_cloth
+from quarterturn.design import Design, KitContent, Kits, counted, several
 from quarterturn.materials.kits import (
     KitCloth,
     PickLine,
     Ticket,
     TicketLine,
     Tickets,
-    cut_tickets,
-    kit_cloth,
-    length_lines,
+    kit_tickets,
+    kits_cloth,
     pick_list,
-    pooled_lines,
 )
+from quarterturn.materials.shopping import show_bought
 from quarterturn.measure import MM, Length, aligned, buy_up, show_cloth, show_count
-from quarterturn.pieces import Bill, Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.tables import csv_text, decimal
-from quarterturn.publish.wording.names import length, named, rectangle
+from quarterturn.publish.wording.names import length, named, rectangle, size_named
 from quarterturn.publish.wording.requirements import other_needs
+from quarterturn.publish.wording.web import web_amount, web_name
 
 PICK_HEAD = (
     "fabric", "fabric name", "piece", "piece name", "in a kit", "kits", "in all", "length in", "width in",
@@ -59,8 +58,7 @@ class Packing:
 
     def tickets(self, cloth: KitCloth) -> Tickets:
         """Return the tickets of one fabric."""
-        lines = pooled_lines(cloth) if self.ready_cut else length_lines(cloth)
-        return cut_tickets(cloth.fabric, lines, self.kits.bolt, self.pattern.design.making.squaring)
+        return kit_tickets(cloth, self.kits, self.pattern.design.making.squaring)
 
     def web(self) -> Length:
         """Return the web of one kit, with the spares that its shapes have; nothing where it holds none."""
@@ -68,28 +66,14 @@ class Packing:
             return Length(0)
         web = self.pattern.materials.web
         more = 1 + self.kits.spare if self.ready_cut else Length(1)
+        if web.sheet:
+            return math.ceil(web.sheets * more) * web.sheet
         return max(web.bought, buy_up(web.used_length * more, self.pattern.design.units))
 
 
 def packing_of(pattern: Pattern, kits: Kits) -> Packing:
     """Plan the kits of a pattern."""
-    return Packing(pattern, kits, tuple(_cloth(pattern.design, pattern.bill, kits)))
-
-
-def _cloth(design: Design, bill: Bill, kits: Kits) -> Iterator[KitCloth]:
-    for fabric in design.fabrics:
-        pieces = [
-            piece
-            for piece in bill.of_fabric(fabric.letter)
-            if kits.backing or piece.purpose is not Purpose.BACKING
-        ]
-        if pieces:
-            # A sewer joins her own long strips: whole ones take less room in a kit than borders in one piece.
-            making = replace(design.making, borders=LongCut.CROSSWISE)
-            plan = partial(plan_cloth, fabric, making=making, units=design.units)
-            yield kit_cloth(
-                pieces, kits.count, kits.spare, design.making.slack, fabric.shrink_along, design.units, plan
-            )
+    return Packing(pattern, kits, tuple(kits_cloth(pattern.design, pattern.bill, kits)))
 
 
 def kit_files(pattern: Pattern, kits: Kits) -> Mapping[str, str]:
@@ -105,7 +89,7 @@ def kit_files(pattern: Pattern, kits: Kits) -> Mapping[str, str]:
 def pick_list_csv(packing: Packing) -> str:
     """Return a row for all that goes into a kit, with sizes in inches and millimetres."""
     design = packing.pattern.design
-    rows = [
+    rows: list[tuple[str, ...]] = [
         (
             line.fabric, design.fabric(line.fabric).name, line.label, line.name, str(line.count), str(line.kits),
             str(line.total), *_sizes(line.length, line.width),
@@ -113,10 +97,15 @@ def pick_list_csv(packing: Packing) -> str:
         for line in packing.picks()
     ]  # fmt: skip
     if web := packing.web():
-        kits = str(packing.kits.count)
-        width = packing.pattern.materials.web.web_width
-        rows.append(("", "", "web", "paper-backed fusible web", "1", kits, kits, *_sizes(web, width)))
+        rows.append(("", "", "web", "paper-backed fusible web", *_web_counts(packing, web)))
     return csv_text([PICK_HEAD, *rows])
+
+
+def _web_counts(packing: Packing, web: Length) -> tuple[str, ...]:
+    """Return the pieces of web in one kit, the kits, all pieces, and the sizes of one: sheets are pieces."""
+    plan, kits = packing.pattern.materials.web, packing.kits.count
+    each = int(web / plan.sheet) if plan.sheet else 1
+    return str(each), str(kits), str(each * kits), *_sizes(plan.sheet or web, plan.web_width)
 
 
 def _sizes(long: Length, wide: Length) -> tuple[str, str, str, str]:
@@ -134,13 +123,18 @@ def tickets_text(packing: Packing) -> str:
 def _heading(packing: Packing) -> str:
     design = packing.pattern.design
     what = "cut to size" if packing.ready_cut else "cloth by the length"
-    return f"{design.title}: cut tickets for {show_count(packing.kits.count, 'kit')}, {what}"
+    title = ", ".join(part for part in (design.title, size_named(packing.pattern)) if part)
+    return f"{title}: cut tickets for {show_count(packing.kits.count, 'kit')}, {what}"
 
 
 def _sum(packing: Packing, cloth: KitCloth) -> Iterator[str]:
     design = packing.pattern.design
     show = partial(show_cloth, units=design.units)
     yield named(design, cloth.fabric)
+    if cloth.parcels:
+        each, all_of_them = (counted(n, cloth.parcel) for n in (cloth.parcels, cloth.parcels * cloth.kits))
+        yield f"  {each} for each kit, {all_of_them} in all, as they are bought"
+        return
     yield (
         f"  {show(cloth.each)} for each kit, {show(cloth.apart)} in all; cut together {show(cloth.pooled)}, "
         f"{show(cloth.saved)} less"
@@ -180,8 +174,8 @@ def label_text(packing: Packing) -> str:
     pattern, kits = packing.pattern, packing.kits
     design, setting = pattern.design, pattern.setting
     lines = [
-        f"{design.title}: kit, {design.size} size" if design.sizes else f"{design.title}: kit",
-        ", ".join(word for word in (design.maker, _edition(design), design.contact) if word),
+        ", ".join(part for part in (f"{design.title}: kit", size_named(pattern)) if part),
+        ", ".join(word for word in (design.maker, edition(design), design.contact) if word),
         kits.label,
         f"Finished quilt {rectangle(design, setting.width, setting.height)}",
         "",
@@ -196,7 +190,8 @@ def label_text(packing: Packing) -> str:
     return "\n".join(line for number, line in enumerate(lines) if line or number > 3) + "\n"
 
 
-def _edition(design: Design) -> str:
+def edition(design: Design) -> str:
+    """Return the number and the version of the pattern, as far as they are stated."""
     words = (
         f"pattern {design.number}" if design.number else "",
         f"version {design.version}" if design.version else "",
@@ -208,13 +203,18 @@ def _held(packing: Packing) -> Sequence[str]:
     design = packing.pattern.design
     rows = [_held_row(packing, line) for line in packing.picks()]
     if web := packing.web():
-        wide = length(design, packing.pattern.materials.web.web_width)
-        rows.append(("(1)", "", f"paper-backed fusible web, {wide} wide", show_cloth(web, design.units)))
+        plan = packing.pattern.materials.web
+        name = web_name(design, plan)
+        rows.append(("(1)", "", f"{name[0].lower()}{name[1:]}", web_amount(design, plan, web)))
     return aligned(rows, right=(0,))
 
 
 def _held_row(packing: Packing, line: PickLine) -> tuple[str, ...]:
     design = packing.pattern.design
+    if any(each.fabric == line.fabric and each.parcels for each in packing.cloth):
+        name = line.name if line.count == 1 else several(line.name)
+        size = rectangle(design, line.length, line.width)
+        return f"({line.count})", line.label, f"{name}, {named(design, line.fabric)}", size
     if not packing.ready_cut:
         return (
             f"({line.count})",
@@ -232,7 +232,7 @@ def supply_list(packing: Packing) -> tuple[str, ...]:
     design = pattern.design
     held = {cloth.fabric for cloth in packing.cloth}
     missing = [
-        f"{show_cloth(plan.bought, design.units)} of {named(design, plan.fabric)}"
+        f"{show_bought(plan, design.units)} of {named(design, plan.fabric)}"
         for plan in pattern.materials.cloth
         if plan.fabric not in held
     ]

@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
-from quarterturn.design import Design
+from quarterturn.design import Design, several
 from quarterturn.materials.costs import CostLine, Costs, Floor, costs_of, price_floor
 from quarterturn.materials.hours import Work, assumptions, hours_of, stage_times
 from quarterturn.measure import Units, aligned
 from quarterturn.proof import Pattern
 from quarterturn.proof.work import tasks_of
 from quarterturn.publish.tables import csv_text
-from quarterturn.publish.wording import by_size
+from quarterturn.publish.wording import by_size, size_named
 from quarterturn.publish.wording.names import named
 
 WORK = {
@@ -65,9 +65,8 @@ def money_text(pattern: Pattern) -> str:
     """Return materials, hours and price of one size, with what they rest on."""
     design = pattern.design
     costs, hours = costs_of(design, pattern.materials), hours_by_stage(pattern)
-    size = f", {design.size} size" if design.sizes or design.size != "original" else ""
     lines = [
-        f"{design.title}{size}",
+        ", ".join(part for part in (design.title, size_named(pattern)) if part),
         f"Materials{_in(design)}",
         *aligned((_cost_row(design, line) for line in costs.lines), right=(1, 2, 3)),
         f"  in all {amount(costs.total)}{_without(design, costs)}",
@@ -109,6 +108,9 @@ def item(design: Design, line: CostLine) -> str:
 
 
 def _unit(design: Design, line: CostLine) -> str:
+    parcels = {each.letter: each.bought_as.name for each in design.fabrics if each.bought_as}
+    if line.key in parcels:
+        return parcels[line.key] if line.amount == 1 else several(parcels[line.key])
     if line.key == "web" or any(fabric.letter == line.key for fabric in design.fabrics):
         return "m" if design.units is Units.METRIC else "yd"
     return ""

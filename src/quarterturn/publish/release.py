@@ -7,12 +7,19 @@ from __future__ import annotations
 
 import hashlib
 import re
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 
 from quarterturn.blocks import Blocks, FusedShape, Master
-from quarterturn.design import Finding, Severity
-from quarterturn.proof import Pattern, Proof, findings_text, rehearsal_sentences, rehearsal_text
+from quarterturn.design import Finding, Kits, Lesson, Severity
+from quarterturn.proof import (
+    Pattern,
+    Proof,
+    cut_away_sentences,
+    findings_text,
+    rehearsal_sentences,
+    rehearsal_text,
+)
 
 CONTENTS = "contents.txt"
 PICTURE_MM = 200.0
@@ -81,7 +88,8 @@ def _booklet(order: Order) -> Mapping[str, bytes]:
     said = (*rehearsal_sentences(order.pattern, order.verdict.proof), *sizes_rehearsed(others))
     paper = order.pattern.design.house.paper
     sizes = [pattern for pattern, _ in others]
-    return {"booklet.pdf": booklet(order.pattern, paper, said, draft_line(order), sizes)}
+    left = cut_away_sentences(order.pattern, order.verdict.proof)
+    return {"booklet.pdf": booklet(order.pattern, paper, said, draft_line(order), sizes, left)}
 
 
 def draft_line(order: Order) -> str:
@@ -104,8 +112,7 @@ def _templates(order: Order) -> Mapping[str, bytes]:
     pages = template_sheets(design, blocks, bill, design.house.paper)
     files = {"templates.pdf": sheets_pdf(pages, f"{design.title} – templates")}
     for stem, (master, shape) in zip(shape_stems(blocks), traced_shapes(blocks), strict=True):
-        upright = design.recipe(master.recipe).lies_as_drawn
-        sheet = cutter_sheet(template_of(shape, master.cuts, upright=upright))
+        sheet = cutter_sheet(template_of(shape, master.cuts))
         files[f"{stem}.svg"] = sheet_svg(sheet).encode()
         files[f"{stem}.dxf"] = sheet_dxf(sheet).encode()
     return files
@@ -164,13 +171,24 @@ def _selling(order: Order) -> Mapping[str, bytes]:
     from quarterturn.publish.money import is_priced, money_files
 
     pattern, files = order.pattern, dict[str, str]()
+    patterns = (pattern, *(other for other, _ in order.verdict.others))
     if is_priced(pattern.design):
-        files |= money_files((pattern, *(other for other, _ in order.verdict.others)))
-    if kits := pattern.design.selling.kits:
-        files |= kit_files(pattern, kits)
-    if lesson := pattern.design.selling.lesson:
-        files |= class_files(pattern, lesson)
+        files |= money_files(patterns)
+    packed, held = (
+        _of_size(patterns, sold) for sold in (pattern.design.selling.kits, pattern.design.selling.lesson)
+    )
+    kits = packed.design.selling.kits if packed else None
+    lesson = held.design.selling.lesson if held else None
+    if packed and kits:
+        files |= kit_files(packed, kits)
+    if held and lesson:
+        files |= class_files(held, lesson, kits if held is packed else None)
     return {name: text.encode() for name, text in files.items()}
+
+
+def _of_size(patterns: Sequence[Pattern], sold: Kits | Lesson | None) -> Pattern | None:
+    """Return the pattern of the size that is sold; None where it is not made here, or nothing is sold."""
+    return next((pattern for pattern in patterns if sold and pattern.design.size == sold.size), None)
 
 
 def _findings(order: Order) -> Mapping[str, bytes]:

@@ -22,6 +22,7 @@ from quarterturn.geometry import (
     Segment,
     StraightLine,
     is_same_mirrored,
+    is_same_turned,
     mirror_across_vertical,
     path_bounds,
     path_crossings,
@@ -49,6 +50,10 @@ ROOMY = 15.0
 """A hollow of at least this radius has room for the lettering; else it stands outside the shape."""
 DETOURS = tuple(float(sign * off) for off in range(0, 43, 3) for sign in (1, -1))
 """How far off a diagonal, in degrees, the names of the web lines may stand."""
+TICK = 4.0
+"""How far a mark of the cross on the web reaches inside and outside the outline, in millimetres."""
+LIFTS = 40
+"""Millimetres above the mark at the top of a shape among which its name finds a place clear of the web's edge."""
 CROSS_ROOM = 8.0
 """Millimetres from the centre cross that the names of the web lines keep where they can."""
 DIAGONALS = (-45.0, -135.0, 135.0, 45.0)
@@ -74,13 +79,13 @@ class Template:
     """True where the drawing is the mirror image of the sewn shape."""
 
 
-def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...], *, upright: bool = False) -> Template:
+def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...]) -> Template:
     """Return a shape ready for tracing on the paper side: the mirror image, unless both sides are the same.
 
-    One that is cut from `upright` prints may not be turned to be its mirror image. The middle of its upright box is
-    at 0; cuts that miss it are left out, and keep their numbers.
+    It is laid by its upright line, so that a shape that leans is not turned to be its mirror image. The middle of its
+    upright box is at 0; cuts that miss it are left out, and keep their numbers.
     """
-    mirrored = not is_same_mirrored(shape.traced, upright=upright)
+    mirrored = not is_same_mirrored(shape.traced, upright=True)
     centre = path_bounds(shape.traced).centre
     motion = shift(-centre) if abs(centre) > EPSILON else STAY
     if mirrored:
@@ -127,7 +132,7 @@ def template_marks(template: Template, size: str, *, everywhere: bool = False) -
     if not shape.ring_in.is_empty():
         marks.append(Area(TRUE_SIZE.region(shape.ring_in), HOLLOW))
     marks += [Stroke((line,), CUT) for line in cut_lines(template)]
-    marks += _cross()
+    marks += (*_cross(), *(Stroke((tick,), CROSS) for tick in ticks(shape)), *_top(shape))
     marks.append(Area(TRUE_SIZE.region(shape.region), TRACED))
     inner = inner_radius(shape)
     lettering = tuple(_lettering_inside(template, inner, size)) if inner >= ROOMY else ()
@@ -184,6 +189,40 @@ def _within(line: StraightLine, box: Bounds) -> Line | None:
 def _cross() -> Iterator[Mark]:
     yield Stroke((Line(-4 + 0j, 4 + 0j),), CROSS)
     yield Stroke((Line(-4j, 4j),), CROSS)
+
+
+def ticks(shape: FusedShape) -> tuple[Line, ...]:
+    """Return where the lines of the cross leave a shape about the origin: a mark across each edge, on web that stays.
+
+    The cross itself is hollowed out; a shape that is folded through its marks bears the cross as two creases.
+    """
+    marks = []
+    for way in (-1j, 1 + 0j, 1j, -1 + 0j):
+        found = _met(shape.traced, way)
+        if found is not None and found > 0:
+            at = found * MM_PER_INCH
+            marks.append(Line((at - TICK) * way, (at + TICK) * way))
+    return tuple(marks)
+
+
+def _met(path: Path, way: Point) -> float | None:
+    """Return how far along a way from the origin a path is met last; None where it is not met at all."""
+    line = StraightLine(0j, way)
+    met = (*path_crossings(path, line), *(p for p in path.corners() if abs(line.side(p)) < EPSILON))
+    return max((line.along(p) for p in met), default=None)
+
+
+def _top(shape: FusedShape) -> Iterator[Text]:
+    """Name the mark at the top, where a shape is not the same with each of its sides there."""
+    if is_same_turned(shape.traced):
+        return
+    above = _met(shape.ring_out.paths[0], -1j)
+    if above is None:
+        return
+    web = lines_of([TRUE_SIZE.region(shape.ring_out)])
+    heights = (-above * MM_PER_INCH - 0.8 - lift for lift in range(LIFTS))
+    places = (Text(complex(-1.2, y), "top", NOTE, "end") for y in heights)
+    yield from next(([place] for place in places if is_clear(place, web)), [])
 
 
 def _lettering_inside(template: Template, inner: float, size: str) -> Iterator[Mark]:
@@ -252,7 +291,8 @@ def _fitted(at: Point, text: str, room: float, *, bold: bool) -> Iterator[Text]:
 
 def _ring_lettering(shape: FusedShape, diagonals: tuple[float, ...]) -> Iterator[Mark]:
     """Return the names of the web lines on diagonals, or as near to each as none of the lines runs through them."""
-    lines = lines_of(TRUE_SIZE.region(region) for region in (shape.ring_out, shape.region, shape.ring_in))
+    regions = (shape.ring_out, shape.region, shape.ring_in)
+    lines = lines_of((TRUE_SIZE.region(region) for region in regions), ticks(shape))
     for angle in diagonals:
         ways = [tuple(_ring_names(shape, angle + off)) for off in DETOURS]
         ways += [tuple(_ring_names(shape, angle + 90 + off)) for off in DETOURS]

@@ -19,7 +19,15 @@ from io import StringIO
 from typing import Any, TypeAlias
 
 from quarterturn.design import Design
-from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, Materials, PanelGroup, StripGroup
+from quarterturn.materials import (
+    ClothPlan,
+    Crosscut,
+    JoinedRun,
+    Materials,
+    PanelGroup,
+    ParcelLayout,
+    StripGroup,
+)
 from quarterturn.measure import MM, Length
 from quarterturn.pieces import Bill
 from quarterturn.proof import Pattern
@@ -83,6 +91,8 @@ Row: TypeAlias = tuple[str, ...]
 
 
 def _rows(plan: ClothPlan, bill: Bill) -> Iterator[Row]:
+    for layout in plan.parcels.layouts if plan.parcels else ():
+        yield from _layout_rows(plan, layout, bill)
     for strip, width in plan.groups:
         yield from _strip_rows(width, strip, bill)
     for run in plan.runs:
@@ -91,18 +101,29 @@ def _rows(plan: ClothPlan, bill: Bill) -> Iterator[Row]:
         yield _panel_row(plan, panel, bill)
 
 
+def _layout_rows(plan: ClothPlan, layout: ParcelLayout, bill: Bill) -> Iterator[Row]:
+    assert plan.parcels, "a layout is of pieces of cloth"
+    sizes = _sizes(layout.length, layout.room)
+    name = plan.parcels.stock(layout.stock).name
+    yield (layout.label, "piece of cloth", "", name, str(layout.count), *sizes)
+    for group in layout.strips:
+        yield from _strip_rows(
+            layout.length, dataclasses.replace(group, strips=group.strips * layout.count), bill
+        )
+
+
 def _strip_rows(width: Length, strip: StripGroup, bill: Bill) -> Iterator[Row]:
     yield (strip.label, "strip", "", "", str(strip.strips), *_sizes(width, strip.height))
-    yield from (_piece_row(strip.label, cut, strip.strips, bill) for cut in strip.crosscuts)
+    yield from (_piece_row(strip.label, cut, strip.strips, bill) for cut in strip.pieces)
 
 
 def _run_rows(run: JoinedRun, bill: Bill) -> Iterator[Row]:
-    yield (run.label, "joined strips", "", "", str(run.strips), *_sizes(run.length, run.height))
+    yield (run.label, "joined strips", "", "", str(run.joins + 1), *_sizes(run.length, run.height))
     yield from (_piece_row(run.label, cut, 1, bill) for cut in run.crosscuts)
 
 
 def _piece_row(label: str, cut: Crosscut, strips: int, bill: Bill) -> Row:
-    name = bill.piece(cut.piece).name
+    name = next((piece.name for piece in bill.pieces if piece.label == cut.piece), "strip to be joined")
     return (label, "piece", cut.piece, name, str(cut.count * strips), *_sizes(cut.along, cut.across))
 
 

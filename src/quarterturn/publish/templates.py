@@ -55,8 +55,7 @@ def _shape_pages(design: Design, bill: Bill, master: Master, paper: Paper, first
     """Return the pages of each shape to trace: of those that are equal but for their place there is one."""
     pages = 0
     for shape, _ in master.templates:
-        upright = design.recipe(master.recipe).lies_as_drawn
-        template = template_of(shape, master.cuts, upright=upright)
+        template = template_of(shape, master.cuts)
         rows = (
             *_about(design, master, shape),
             *(_placed(design, master, shape, paper) if _is_made(bill, master) else ()),
@@ -138,7 +137,8 @@ def _counts(design: Design, bill: Bill, master: Master, shape: FusedShape, paper
 
 def _manner(template: Template, paper: Paper) -> list[str]:
     way = "Mirrored for tracing" if template.mirrored else "Same both ways: no need to mirror"
-    return wrapped(paper, f"{way}. No seam allowance is added to fused shapes.")
+    marks = "Trace the short marks at its edge too: folds through them cross where its cross lies"
+    return wrapped(paper, f"{way}. No seam allowance is added to fused shapes. {marks}.")
 
 
 def _legend(template: Template) -> tuple[Entry, ...]:

@@ -34,7 +34,8 @@ from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Stroke, Text
 OVERLAP = 10.0
 """Width of the band that neighbours share, in millimetres (usual for home printing, from memory)."""
 
-JOIN = Ink(None, "#b9b9b7", 0.5)
+JOIN = Ink(None, "#cfcfcd", 1.4)
+"""Wide enough to be seen on both sides of a line of the drawing that runs along it."""
 _DIAMOND = 3.2
 _SHARES = (0.25, 0.3, 0.2, 0.35, 0.15, 0.4, 0.1, 0.45)
 """Where along a join line its first diamond may lie, the best place first; the second one from the other end."""

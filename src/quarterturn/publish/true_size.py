@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from quarterturn.design import Design, Paper
 from quarterturn.geometry import Bounds, Path, Point
+from quarterturn.publish.clearing import text_box
 from quarterturn.publish.paper import BLEED, PAPER_MM, Head, body, corner, page, wrapped
-from quarterturn.publish.sheet import Mark, Sheet
+from quarterturn.publish.sheet import Mark, Sheet, Text
 from quarterturn.publish.tiles import Tile, join_marks, key_marks, placed, seen_through, tiling
 
 LINE = 0.5
@@ -73,16 +74,25 @@ def _tiled_pages(drawn: Drawn, head: Head, paper: Paper, first: int) -> Iterator
     room = body(paper, Head(head.title, rows, head.legend))
     width, height = drawn.extent
     tiles = tiling((width + LINE, height + LINE), (room.width, room.height))
+    taken = [*drawn.points, *_lettered(drawn.marks_when_tiled)]
     for number, tile in enumerate(tiles.tiles, 1):
-        shown = (*join_marks(tiles, tile, drawn.points), *seen_through(tile.window, drawn.marks_when_tiled))
+        shown = (*join_marks(tiles, tile, taken), *seen_through(tile.window, drawn.marks_when_tiled))
         key = tuple(key_marks(tiles, tile, drawn.outline, corner(paper), first))
         part = f"part {number} of {len(tiles.tiles)}, row {tile.row + 1}, column {tile.column + 1}"
         titled = Head(f"{head.title}, part {number} of {len(tiles.tiles)}", rows, head.legend)
         yield Draft(titled, (*placed(tile, room, shown), *key), drawn.alt(part))
 
 
+def _lettered(marks: Iterable[Mark]) -> Iterator[Point]:
+    """Return points on all lettering, near enough to one another for diamonds to keep clear of it."""
+    for mark in marks:
+        if isinstance(mark, Text):
+            left, right, *_ = text_box(mark)
+            yield from (left + (right - left) * k / 8 for k in range(9))
+
+
 def _how_to_join() -> str:
     return (
-        "Joining: cut one page along the grey line through its diamonds, lay it on the same line of the"
+        "Joining: cut one page along the middle of the grey line through its diamonds, lay it on the same line of the"
         " next page so that diamonds with equal numbers meet, and tape."
     )

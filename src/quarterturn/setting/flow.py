@@ -77,8 +77,8 @@ class Network:
         for i, j, distance in self.links(unit, side):
             here, there = self.first[unit] + i, self.first[beside] + j
             if meeting_at(distance) is Meeting.MATCH:
-                assert self.partner[here] == self.partner[there] == NONE, "an end goes on into one end only"
-                self.partner[here], self.partner[there] = there, here
+                if self.partner[here] == self.partner[there] == NONE:  # an end goes on into one end only
+                    self.partner[here], self.partner[there] = there, here
             else:
                 self.stepping[here], self.stepping[there] = there, here
 

@@ -29,7 +29,9 @@ from quarterturn.steps.model import (
     Chapter,
     CutBias,
     CutPanels,
+    CutParcels,
     CutRest,
+    CutSegments,
     CutStrips,
     JoinEnds,
     JoinPanels,
@@ -39,11 +41,13 @@ from quarterturn.steps.model import (
     QuiltLayers,
     SetAside,
     SewLine,
+    SquareParcels,
     Step,
     Steps,
     Straighten,
     Subcut,
 )
+from quarterturn.steps.nested import TraceNested, Tracing
 from quarterturn.steps.sections import (
     AddCorners,
     AddMitred,
@@ -62,6 +66,7 @@ from quarterturn.steps.sections import (
     StitchMotifs,
     TrimToFit,
 )
+from quarterturn.steps.shapes import tracings_of
 from quarterturn.steps.text import steps_text
 from quarterturn.steps.things import (
     Pile,
@@ -88,7 +93,9 @@ __all__ = [
     "CutBias",
     "CutOut",
     "CutPanels",
+    "CutParcels",
     "CutRest",
+    "CutSegments",
     "CutStrips",
     "CutTriangles",
     "EndTriangle",
@@ -115,6 +122,7 @@ __all__ = [
     "SetIn",
     "SetInPlace",
     "SewLine",
+    "SquareParcels",
     "SquareUp",
     "Step",
     "Steps",
@@ -123,10 +131,13 @@ __all__ = [
     "Straighten",
     "Subcut",
     "Towards",
+    "TraceNested",
     "TraceRings",
+    "Tracing",
     "Trim",
     "TrimLine",
     "TrimToFit",
     "build_steps",
     "steps_text",
+    "tracings_of",
 ]

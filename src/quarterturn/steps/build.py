@@ -23,7 +23,7 @@ def build_steps(design: Design, blocks: Blocks, setting: Setting, bill: Bill, ma
     """Return every step from bolt to bound quilt."""
     names = Names(design, setting, bill)
     drafts = itertools.chain(
-        cutting_steps(bill, materials),
+        cutting_steps(bill, materials, design.making.layers),
         triangle_steps(names),
         shape_steps(design, blocks, bill, materials),
         master_steps(design, blocks, bill),

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 
 from quarterturn.design import Fold
 from quarterturn.geometry import EPSILON, Motion, Point, StraightLine
+from quarterturn.materials import Crosscut
 from quarterturn.steps.doing_sections import section_doing, slanting_doing
 from quarterturn.steps.lines import Plain, line_of_parts, pressed
 from quarterturn.steps.making import (
@@ -31,7 +32,9 @@ from quarterturn.steps.model import (
     Bind,
     CutBias,
     CutPanels,
+    CutParcels,
     CutRest,
+    CutSegments,
     CutStrips,
     JoinEnds,
     JoinPanels,
@@ -41,9 +44,11 @@ from quarterturn.steps.model import (
     QuiltLayers,
     SetAside,
     SewLine,
+    SquareParcels,
     Straighten,
     Subcut,
 )
+from quarterturn.steps.nested import TraceNested
 from quarterturn.steps.sections import AddMitred, CutAwayBehind, FuseToPanel, StitchMotifs, TrimToFit
 from quarterturn.steps.things import Placed
 
@@ -51,9 +56,24 @@ from quarterturn.steps.things import Placed
 def doing(action: Action, plain: Plain) -> str:
     """Say what is done."""
     match action:
-        case Straighten() | CutStrips() | Subcut() | CutRest() | JoinEnds() | CutPanels() | SetAside():
+        case (
+            Straighten()
+            | CutStrips()
+            | Subcut()
+            | CutSegments()
+            | CutRest()
+            | JoinEnds()
+            | CutPanels()
+            | SetAside()
+        ):
             return _cutting(action, plain)
-        case TraceRings() | FuseRings() | CutOut() | Crease() | FuseToGround() | StitchEdge():
+        case SquareParcels(_, stock, (across, along)):
+            return (
+                f"take pieces of {stock} and square them up, {plain(across)} off across, {plain(along)} along"
+            )
+        case CutParcels(fabric, upright):
+            return f"cut pieces of {fabric} into strips {'along' if upright else 'across'} the cloth"
+        case TraceRings() | TraceNested() | FuseRings() | CutOut() | Crease() | FuseToGround() | StitchEdge():
             return _fusing(action, plain)
         case CutApart() | CutAway() | Trim() | Rejoin() | LabelStacks():
             return _units(action, plain)
@@ -68,18 +88,21 @@ def doing(action: Action, plain: Plain) -> str:
 
 
 def _cutting(
-    action: Straighten | CutStrips | Subcut | CutRest | JoinEnds | CutPanels | SetAside, plain: Plain
+    action: Straighten | CutStrips | Subcut | CutSegments | CutRest | JoinEnds | CutPanels | SetAside,
+    plain: Plain,
 ) -> str:
     match action:
         case Straighten(fabric, loss):
             return f"straighten {fabric}, {plain(loss)} at most"
         case CutStrips(fabric, height):
             return f"cut strips of {fabric}, {plain(height)} high"
-        case Subcut(crosscuts):
-            each = (f"{c.count} {c.piece} of {plain(c.along)} × {plain(c.across)}" for c in crosscuts)
-            return f"subcut each into {', '.join(each)}"
+        case Subcut(crosscuts, layers):
+            return f"subcut each into {_crosscuts(crosscuts, plain)}{_at_once(layers)}"
+        case CutSegments(along, across, crosscuts, layers):
+            size = f"{plain(along)} × {plain(across)}"
+            return f"split each of {size} into {_crosscuts(crosscuts, plain)}{_at_once(layers)}"
         case CutRest(fabric):
-            return f"cut strips from the rest of a band of {fabric}"
+            return f"cut strips of {fabric} from what is left"
         case JoinEnds(method, loss):
             return f"join ends with {method.value} seams, {plain(loss)} lost in each"
         case CutPanels(fabric, length):
@@ -88,16 +111,22 @@ def _cutting(
             return f"set aside ({reason})"
 
 
+def _crosscuts(crosscuts: Sequence[Crosscut], plain: Plain) -> str:
+    return ", ".join(f"{c.count} {c.piece} of {plain(c.along)} × {plain(c.across)}" for c in crosscuts)
+
+
+def _at_once(layers: int) -> str:
+    return f", up to {layers} layers at once" if layers > 1 else ""
+
+
 def _fusing(
-    action: TraceRings | FuseRings | CutOut | Crease | FuseToGround | StitchEdge, plain: Plain
+    action: TraceRings | TraceNested | FuseRings | CutOut | Crease | FuseToGround | StitchEdge, plain: Plain
 ) -> str:
     match action:
         case TraceRings():
-            room = f"rooms of {plain(action.room_width)} × {plain(action.room_height)}, {plain(action.gap)} apart"
-            hand = "" if action.same_mirrored else ", mirrored"
-            return (
-                f"trace {action.shape} on the web{hand}, {action.per_row} to a row, {room}; cut the rings out"
-            )
+            return _in_rows(action, plain)
+        case TraceNested():
+            return _nesting(action, plain)
         case FuseRings():
             return f"fuse {action.shape} rings to the wrong side"
         case CutOut():
@@ -108,6 +137,37 @@ def _fusing(
             return f"fuse {action.shape} to the ground of {action.code}, {_places(action, plain)}"
         case StitchEdge():
             return f"stitch {plain(round(action.edge, 9))} of edge, thread to match {action.thread_fabric}"
+
+
+def _in_rows(action: TraceRings, plain: Plain) -> str:
+    room = f"rooms of {plain(action.room_width)} × {plain(action.room_height)}, {plain(action.gap)} apart"
+    hand = "" if action.same_mirrored else ", mirrored"
+    sheets = f", {action.rows_on_sheet} rows to a sheet" if action.rows_on_sheet else ""
+    rule = action.stagger
+    if rule is None:
+        row = f"{action.per_row} to a row, {room}"
+        return f"trace {action.shape} on the web{hand}, {row}{sheets}; cut the rings out"
+    turned = (", turned 90°" if rule.quarter else "") + (", 180° more in even rows" if rule.flipped else "")
+    return (
+        f"trace {action.shape} on {plain(action.length)} of web{hand}, rows of {rule.odd} and {rule.even} in turn, "
+        f"{plain(rule.pitch)} apart from {plain(rule.first)} and {plain(rule.second)}, rows {plain(rule.down)} and "
+        f"{plain(rule.back)} apart from {plain(rule.top)}{turned}{sheets}, {room}; cut the rings out"
+    )
+
+
+def _nesting(action: TraceNested, plain: Plain) -> str:
+    hands = ", ".join(f"{t.shape}{'' if t.same_mirrored else ' mirrored'}" for t in action.tracings)
+    said = f"trace {hands} on {plain(action.length)} of web, {plain(action.gap)} apart, at {_traced_at(action, plain)}"
+    return f"{said}; cut the rings out, the outermost first"
+
+
+def _traced_at(action: TraceNested, plain: Plain) -> str:
+    return ", ".join(
+        f"{number} {place.shape} {_at(place.middle, plain)}{_turn(place.motion)}"
+        + (f" on sheet {place.sheet + 1}" if place.sheet else "")
+        + ("" if place.within is None else f" in {place.within + 1}")
+        for number, place in enumerate(action.places, start=1)
+    )
 
 
 def _creasing(action: Crease, plain: Plain) -> str:

@@ -54,8 +54,9 @@ def _bias_steps(design: Design, bill: Bill) -> Iterator[Draft]:
 
 
 def _binding_run(design: Design, materials: Materials) -> str:
-    """Return the label of the strip that is long enough to bind the quilt."""
+    """Return the label of the strip that is long enough to bind the quilt; where no cloth gives one, of a binding."""
     if design.binding_kind is BindingKind.BIAS:
         return labels.BINDING
     runs = materials.plan(design.binding_fabric).runs
-    return next(r.label for r in runs if not r.crosscuts and r.height == design.binding_width)
+    found = (r.label for r in runs if not r.crosscuts and r.height == design.binding_width)
+    return next(found, labels.BINDING)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from quarterturn.design import EdgeStitch
 from quarterturn.geometry import Motion, Path, Point, Region, StraightLine
+from quarterturn.materials import Stagger
 from quarterturn.measure import Length
 
 
@@ -17,7 +18,8 @@ class TraceRings:
     `shape` is what the template is called. It is traced about the middle of its upright box, and mirrored, since
     the web goes on the wrong side; `same_mirrored` says that this makes no difference. `hole` is the inner edge of
     a shape that has one, run the other way than `traced`. Each tracing has a room of width × height, rooms in a
-    row `gap` apart, rows too.
+    row `gap` apart, rows too; where rows are staggered, `stagger` says where each lies, on so much web as `length`.
+    On sheets, the rows begin anew after every `rows_on_sheet`.
     """
 
     recipe: str
@@ -31,6 +33,9 @@ class TraceRings:
     room_height: Length
     gap: Length
     per_row: int
+    length: Length
+    stagger: Stagger | None = None
+    rows_on_sheet: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,6 +26,7 @@ from quarterturn.steps.making import (
     TraceRings,
     Trim,
 )
+from quarterturn.steps.nested import TraceNested
 from quarterturn.steps.sections import (
     AddCorners,
     AddMitred,
@@ -74,14 +75,51 @@ class CutStrips:
 
 @dataclass(frozen=True, slots=True)
 class Subcut:
-    """Cut each strip (or joined run) across into pieces, and each piece down to its width where it is less."""
+    """Cut each strip (or joined run) across into pieces, and each piece down to its width where it is less.
+
+    Strips are stacked, up to so many `layers`, and a stack is cut at once.
+    """
 
     crosscuts: tuple[Crosscut, ...]
+    layers: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class CutSegments:
+    """Cut each segment of a strip into pieces one below the other, and each piece shorter where it is less long.
+
+    A segment lay `along` the strip and `across` it, and so do its pieces; it is cut in stacks as strips are.
+    """
+
+    along: Length
+    across: Length
+    crosscuts: tuple[Crosscut, ...]
+    layers: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class SquareParcels:
+    """Take pieces of cloth, from those of a label on hand or bought, and square each up: cut them to a size.
+
+    Their width lies across the cloth as it came off the bolt. What is squared up loses `loss` each way.
+    """
+
+    fabric: str
+    stock: str
+    loss: tuple[Length, Length]
+
+
+@dataclass(frozen=True, slots=True)
+class CutParcels:
+    """Cut each piece of cloth into strips, one below the other; `upright`: along the cloth, the piece lying turned."""
+
+    fabric: str
+    upright: bool
 
 
 @dataclass(frozen=True, slots=True)
 class CutRest:
-    """Cut what is left of a band into strips across the cloth, one below the other."""
+    """Cut what is left of a strip or a band into strips across the cloth, one below the other."""
 
     fabric: str
 
@@ -200,8 +238,8 @@ class Bind:
 
 
 Action: TypeAlias = (
-    Straighten | CutStrips | Subcut | CutRest | JoinEnds | CutPanels | TraceRings | FuseRings | CutOut
-    | Crease
+    Straighten | CutStrips | Subcut | CutSegments | SquareParcels | CutParcels | CutRest | JoinEnds | CutPanels
+    | TraceRings | TraceNested | FuseRings | CutOut | Crease
     | FuseToGround | StitchEdge | CutApart | CutAway | Trim | Rejoin | SetAside | LabelStacks | FuseToPanel
     | StitchMotifs | CutAwayBehind | CutTriangles | LayOut | SewLine | TrimToFit | AddTriangles | JoinRows
     | SetIn | AddCorners | SquareUp | AddBorder | AddMitred | JoinPanels | LayerQuilt | QuiltLayers | CutBias

@@ -12,15 +12,15 @@ import threading
 from collections import OrderedDict
 from collections.abc import Callable, Hashable, Mapping
 from dataclasses import dataclass, field, replace
-from functools import cached_property
+from functools import cached_property, partial
 from typing import TypeVar
 
 from quarterturn.blocks import Blocks, draft_blocks
 from quarterturn.design import Design, Finding, Reading, locate, read_design, told_of_size
-from quarterturn.materials import Materials, plan_materials
+from quarterturn.materials import QUICK, Materials, plan_materials
 from quarterturn.pieces import Bill, bill_of_pieces
 from quarterturn.pipeline import Job
-from quarterturn.proof import Pattern, Proof, check_pattern, compare_top, prove
+from quarterturn.proof import Pattern, Proof, check_pattern, check_sizes, compare_top, prove
 from quarterturn.proof.rehearsal import Rehearsal
 from quarterturn.setting import (
     FIT_CODES,
@@ -52,7 +52,7 @@ class Effort(enum.Enum):
 
 
 PLANNERS: Mapping[Effort, Callable[[Design, Blocks, Setting, Bill], Materials]] = {
-    Effort.QUICK: plan_materials,
+    Effort.QUICK: partial(plan_materials, effort=QUICK),
     Effort.PROVED: plan_materials,
 }
 """The one place that says by which planner each effort is made."""
@@ -187,6 +187,8 @@ class Made:
             return (*self.reading.findings, *stops)
         own = self.size().checked
         found = [found for size in self.sizes for found in size.told(size.checked, own)]
+        if len(self.sizes) > 1:
+            found += check_sizes([size.pattern() for size in self.sizes])
         return (*self.reading.findings, *locate(self.text, found))
 
     @property

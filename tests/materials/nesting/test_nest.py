@@ -244,3 +244,12 @@ def test_a_search_by_the_clock_keeps_the_gap() -> None:
     nesting = nest_roll(wanted, 0.25, 9, effort=QUICK, seconds=1)
     assert is_sound(wanted, 0.25, nesting, 9)
     assert nesting.length - nesting.bound > STEP
+
+
+def test_what_the_check_does_not_find_held_is_held_by_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    shapes = (ring("large", 8.0, 0.5, 2), ring("small", 3.0, 0.5, 2))
+    assert any(place.within is not None for place in nest_roll(shapes, 0.25, 17.0).places)
+    monkeypatch.setattr(Checker, "_is_within", lambda *_: False)
+    for nesting in (nest_roll(shapes, 0.25, 17.0), nest_sheets(shapes, 0.25, 9.0, 12.0)):
+        assert len(nesting.places) == 4
+        assert [place.within for place in nesting.places] == [None] * 4

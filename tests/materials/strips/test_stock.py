@@ -41,7 +41,8 @@ def cut_of(plan: StockPlan) -> Counter[int]:
     found: Counter[int] = Counter()
     for cloth in plan.cut:
         for pattern, strips in cloth.strips:
-            found.update({cut.kind: n * strips * cloth.count for cut, n in pattern.cuts})
+            for cut, n in pattern.cuts:  # a kind may lie both ways in one strip
+                found[cut.kind] += n * strips * cloth.count
     return found
 
 
@@ -89,3 +90,42 @@ def test_of_two_cloths_that_do_the_smaller_is_taken() -> None:
 def test_pieces_too_large_for_every_cloth_stay_uncut() -> None:
     plan = plan_stock([squares(Fraction(19), 2)], [FAT_QUARTER])
     assert (plan.cut, plan.unplaced) == ((), (2,))
+
+
+def test_what_is_on_hand_is_used_before_anything_is_bought() -> None:
+    """A fat quarter gives twelve 5" squares, an odd piece of 10" four: twenty take one fat quarter and both ends."""
+    end = Cloth("end", inches(10), inches(10), 2, turnable=True, on_hand=True)
+    plan = plan_stock([squares(inches(5), 20)], [end, FAT_QUARTER])
+    assert {cut.cloth: cut.count for cut in plan.cut} == {"end": 2, "fat quarter": 1}
+    assert (plan.bound, plan.unplaced) == (1, (0,))
+
+
+def test_what_is_on_hand_and_saves_nothing_is_left_on_the_shelf() -> None:
+    end = Cloth("end", inches(10), inches(10), 2, turnable=True, on_hand=True)
+    plan = plan_stock([squares(inches(5), 12)], [end, FAT_QUARTER])
+    assert {cut.cloth: cut.count for cut in plan.cut} == {"fat quarter": 1}
+
+
+def test_the_bound_counts_what_must_be_bought_beyond_what_is_on_hand() -> None:
+    """A fat quarter gives 30 squares of 3 1/2", an end of 7" four: 64 squares take two to buy, 65 take three."""
+    end = Cloth("end", inches(7), inches(7), 1, turnable=True, on_hand=True)
+    few, more = (plan_stock([squares(size("3 1/2"), n)], [end, FAT_QUARTER]) for n in (64, 65))
+    assert (few.bound, few.used) == (2, 3)
+    assert (more.bound, more.used) == (3, 3)
+
+
+def test_what_the_shelf_cannot_hold_all_of_it_holds_by_area() -> None:
+    """One end of 8" holds one 8" square or four of 4": the same area, but never a 4" square alone."""
+    wanted = [squares(inches(4), 3), Kind("A2", 1, (Position(inches(8), inches(8)),))]
+    plan = plan_stock(wanted, [Cloth("end", inches(8), inches(8), 1, turnable=True, on_hand=True)])
+    assert plan.unplaced == (3, 0)
+
+
+@given(kinds(most=3, count=20))
+@settings(max_examples=30, deadline=None)
+def test_cloth_on_hand_never_makes_more_be_bought(wanted: list[Kind]) -> None:
+    end = Cloth("end", inches(20), inches(10), 2, turnable=True, on_hand=True)
+    plan = plan_stock(wanted, [end, HALF_YARD])
+    bought = sum(cut.count for cut in plan.cut if cut.cloth == "half yard")
+    assert not any(plan.unplaced)
+    assert plan.bound <= bought <= plan_stock(wanted, [HALF_YARD]).used

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from quarterturn.measure import inches
-from quarterturn.steps import Behind, Bind, CutAway, StitchEdge
+from quarterturn.steps import Behind, Bind, CutAway, StitchEdge, Subcut
 from tests.proof.checks.sound import (
     EIGHTH,
     Spoil,
@@ -74,6 +74,7 @@ def test_each_allowance_that_a_step_states_is_held_against_the_design() -> None:
     stitch = replace(sound().design.making.stitch, width=inches(0, 1, 4))
     assert found("settings-differ", action(StitchEdge, stitch=stitch)())
     assert found("settings-differ", action(Bind, strip_width=inches(2))())
+    assert found("settings-differ", action(Subcut, layers=5)()) != []
 
 
 def test_a_recipe_that_no_unit_of_the_map_uses_is_told() -> None:

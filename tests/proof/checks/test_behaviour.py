@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
 
-from quarterturn.proof import Pattern
+from quarterturn.design import default_making
+from quarterturn.measure import Units
+from quarterturn.proof import Pattern, check_pattern
 from quarterturn.steps import CutAway
 from tests.proof.checks.sound import Spoil, found, making, text, without
 
@@ -70,3 +73,18 @@ def test_a_one_way_print_takes_a_square_for_each_unit_of_the_commonest_turn() ->
 def test_a_stripe_may_hang_upside_down() -> None:
     half_turned = ("a1 a0 b1 b0\nb2 b3 a2 a3", "a1 a2 b1 b0\nb2 b3 a2 a3")
     assert found("print-turns", text(STRIPE, half_turned)()) == []
+
+
+NEEDLES = {60: 8, 65: 9, 70: 10, 75: 11, 80: 12, 90: 14, 100: 16, 110: 18}
+"""Metric size (hundredths of a millimetre) and number of needles: apparelscience.com, needle numbers."""
+
+
+def test_needles_are_named_by_both_sizes_and_the_usual_one_suits_quilting() -> None:
+    """A machine needle 70/10 or 80/12 to begin with (North Dakota State University Extension, CB111)."""
+    usual = default_making(Units.INCH).stitch.needle
+    thick = [
+        finding.remedy for finding in check_pattern(FIRES["wool-needle"]()) if finding.code == "wool-needle"
+    ]
+    named = [re.search(r"(\d+)/(\d+)", words) for words in (usual, *thick)]
+    assert {int(each[1]): int(each[2]) for each in named if each} == {70: NEEDLES[70], 90: NEEDLES[90]}
+    assert usual.startswith("70/10")

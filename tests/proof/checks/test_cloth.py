@@ -8,10 +8,9 @@ import pytest
 
 from quarterturn.materials import ClothPlan
 from quarterturn.measure import YARD, inches
-from tests.proof.checks.sound import Spoil, found, making, materials, plan, recipe, sound, text
+from tests.proof.checks.sound import Spoil, found, making, materials, plan, sound, text
 
 MADE = sound().materials
-ROWS = MADE.web.rows[0]
 
 
 def with_panels(**values: object) -> Spoil:
@@ -33,11 +32,8 @@ FIRES: dict[str, Spoil] = {
     "yardage-rounding": plan("B", lambda whole: replace(whole, bought=whole.bought + YARD / 4)),
     "no-slack": text(making("slack = '1\"'")),
     "width-differs": plan("B", lambda whole: replace(whole, usable_width=inches(42))),
-    "web-row-overfull": materials(web=replace(MADE.web, rows=(replace(ROWS, per_row=9),))),
-    "web-room": materials(web=replace(MADE.web, rows=(replace(ROWS, width=inches(4)),))),
-    "web-too-narrow": text(recipe("finished = '9\"'\nshape = { diameter = '17\"' }")),
-    "web-short": materials(web=replace(MADE.web, bought=inches(1))),
     "binding-short": plan("C", one_strip_less),
+    "binding-tight": text(making("binding_extra = '6\"'")),
     "binding-narrow": text(("[binding]", "[binding]\nwidth = '1 1/2\"'")),
     "backing-short": with_panels(cut_length=inches(20)),
     "backing-dear": with_panels(panels=4),
@@ -48,13 +44,18 @@ FIRES: dict[str, Spoil] = {
 }
 PASSES: dict[str, Spoil] = {
     "no-slack": text(making("slack = '1 1/2\"'")),
-    "web-too-narrow": text(recipe("finished = '9\"'\nshape = { diameter = '16 1/2\"' }")),
+    "binding-tight": text(making("binding_extra = '8\"'")),
     "binding-narrow": text(("[binding]", "[binding]\nwidth = '1 3/4\"'")),
     "batting-unsold": text(('kind = "straight"', 'kind = "straight"\nacross = 6')),
     "overage-small": text(making("overage = '2\"'")),
     "backing-dear": text(('kind = "straight"', 'kind = "straight"\nacross = 3')),
     "backing-short": text(('kind = "straight"', 'kind = "straight"\ndown = 3')),
 }
+
+
+def test_where_no_slack_is_asked_for_what_is_left_for_a_miscut_is_told() -> None:
+    (sentence,) = found("no-slack", text(making("slack = '0\"'"))())
+    assert sentence.endswith('For a miscut there is 0" of fabric C, ⅝" of the web.'), sentence
 
 
 @pytest.mark.parametrize("code", FIRES)

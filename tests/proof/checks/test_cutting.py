@@ -7,8 +7,8 @@ from dataclasses import replace
 
 import pytest
 
-from quarterturn.materials import ClothPlan, StripGroup
-from quarterturn.measure import inches
+from quarterturn.materials import ClothPlan, RunEnd, Split, StripGroup
+from quarterturn.measure import Length, inches
 from quarterturn.pieces import Purpose
 from tests.proof.checks.sound import (
     EIGHTH,
@@ -98,3 +98,31 @@ def test_a_strip_lower_than_its_pieces_is_found() -> None:
 def test_a_tight_strip_names_its_pieces() -> None:
     (sentence,) = found("strip-tight", FIRES["strip-tight"]())
     assert re.search(r"The tightest, strip As\d+ with 1 of A\d+ \([a-z][^)]*\), leaves", sentence)
+
+
+def test_a_segment_that_cannot_hold_its_pieces_is_found() -> None:
+    def split(group: StripGroup) -> StripGroup:
+        cut = replace(group.crosscuts[0], count=2)
+        segment = Split(f"{group.label} segment", cut.along, group.height, 1, (cut,))
+        return replace(group, crosscuts=(), splits=(segment,))
+
+    (sentence, *_) = found("subcut-wrong", first_cut(split)())
+    assert re.fullmatch(r"As\d+ segment, .* cannot be cut into 2 of A1\.", sentence)
+
+
+def test_a_rest_that_cannot_hold_its_strips_is_found() -> None:
+    def overfull(group: StripGroup) -> StripGroup:
+        rest = StripGroup(f"{group.label}x", group.height, 2 * group.strips, (), Length(0))
+        return replace(group, rest=(rest,))
+
+    (sentence,) = found("strip-overfull", first_cut(overfull)())
+    assert sentence.startswith("From the rest of As")
+
+
+def test_a_run_of_ends_that_are_not_cut_is_found() -> None:
+    def missing(whole: ClothPlan) -> ClothPlan:
+        run = whole.runs[0]
+        return replace(whole, runs=(replace(run, ends=(RunEnd("Cs9", 1, inches(20)),)), *whole.runs[1:]))
+
+    (sentence,) = found("run-too-short", plan("C", missing)())
+    assert sentence.startswith("3 strips make a run")

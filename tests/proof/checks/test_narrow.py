@@ -8,7 +8,7 @@ import pytest
 
 from quarterturn.materials import ClothPlan
 from quarterturn.measure import inches
-from tests.proof.checks.sound import Spoil, found, plan, text
+from tests.proof.checks.sound import Spoil, found, making, plan, text
 
 
 def on_wide_cloth(along: int, offcuts: int) -> Spoil:
@@ -24,13 +24,22 @@ def on_wide_cloth(along: int, offcuts: int) -> Spoil:
     return plan("A", changed)
 
 
+TWELVE = ('kind = "straight"', 'kind = "straight"\nacross = 3\ndown = 3')
+
+
 def wide(colour: str, width: int) -> tuple[str, str]:
     """Return the change that states the width of the fabric of a colour."""
     return f'colour = "{colour}"', f'colour = "{colour}"\nwidth = \'{width}"\''
 
 
-FIRES: dict[str, Spoil] = {"narrow-cloth": on_wide_cloth(21, 0)}
-PASSES: dict[str, Spoil] = {"narrow-cloth": text(wide("#efe6d8", 42))}
+FIRES: dict[str, Spoil] = {
+    "narrow-cloth": on_wide_cloth(21, 0),
+    "narrow-web": text(making("web_width = '22\"'"), TWELVE),
+}
+PASSES: dict[str, Spoil] = {
+    "narrow-cloth": text(wide("#efe6d8", 42)),
+    "narrow-web": text(making("web_width = '18\"'")),
+}
 
 
 @pytest.mark.parametrize("code", FIRES)
@@ -54,6 +63,13 @@ def test_a_piece_that_finds_room_in_another_strip_is_not_lost() -> None:
     (sentence,) = found("narrow-cloth", on_wide_cloth(21, 2)())
     assert "lose 1 of A" in sentence
     assert found("narrow-cloth", on_wide_cloth(21, 3)()) == []
+
+
+def test_what_narrow_cloth_and_narrow_web_take_is_told() -> None:
+    (sentence,) = found("narrow-cloth", text(wide("#9c4a35", 58))())
+    assert sentence.endswith("Cut anew for it, ½ yard must be bought: ⅛ yard more.")
+    (sentence,) = found("narrow-web", FIRES["narrow-web"]())
+    assert sentence.endswith("1¾ yards must be bought instead of 1⅜ yards: ⅜ yard more.")
 
 
 def test_joined_strips_that_come_short_are_told() -> None:

@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from quarterturn import steps as s
-from quarterturn.geometry import Motion, Region, StraightLine, shift
+from quarterturn.geometry import Motion, StraightLine, shift
 from quarterturn.proof import Pattern, supplies_of
 from tests.conftest import Golden
 from tests.proof.rehearsal.faults import (
@@ -142,7 +142,6 @@ FAULTS: dict[str, tuple[str, Mutation]] = {
         "ripples",
         alter(s.CutAway, behind(lambda b: replace(b, inside=Fraction(3)), 1)),
     ),
-    "web not hollowed out": ("ripples", alter(s.TraceRings, lambda a: replace(a, ring_in=Region(())))),
     "nothing cut away behind the upper shape, as if it were narrow": (
         "ripples",
         alter(

@@ -15,8 +15,12 @@ from quarterturn.design import Paper
 from quarterturn.pipeline import make_pattern
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet import Document, assemble, booklet, print_booklet
+from quarterturn.publish.booklet.back import colouring
+from quarterturn.publish.booklet.entries import gather
+from quarterturn.publish.booklet.front import cover
 from quarterturn.publish.booklet.model import Block, CutLine, CutList, Entry, Figure, FullPage, Plate, Section
 from quarterturn.publish.wording import length, tell
+from quarterturn.steps import Chapter
 from tests.conftest import Golden
 from tests.samples import ROUNDS, Changed, pattern_of
 
@@ -113,6 +117,26 @@ def test_no_entry_uses_what_only_a_later_one_makes(name: str) -> None:
     assert out_of_order(pattern(name)) == []
 
 
+@ALL
+def test_entries_with_one_title_say_which_shape_or_unit_they_are_of(name: str) -> None:
+    made = pattern(name)
+    for chapter in (Chapter.SHAPES, Chapter.FUSING, Chapter.STITCHING, Chapter.UNITS):
+        titles = [entry.title for entry in gather(made.steps.of(chapter), made, 1)]
+        assert len(set(titles)) == len(titles)
+
+
+def test_the_cover_tells_the_sizes_of_units_without_their_codes() -> None:
+    facts = dict(cover(pattern("sails-and-sweethearts"), 150, 150).facts)
+    assert facts["Finished units"] == '2" × 4" and 4" square'
+
+
+def test_every_unit_of_up_to_twelve_stands_under_the_colouring_page() -> None:
+    made = pattern("letters-in-the-hedge")
+    (_, _, units) = tuple(colouring(made, 180, 220))
+    assert isinstance(units, Plate)
+    assert len(units.figure.cells) == min(12, len(made.setting.tally))
+
+
 def test_colourways_of_two_recipes_are_cut_before_they_are_trimmed() -> None:
     assert out_of_order(pattern_of(TWO_RECIPES)) == []
 
@@ -144,8 +168,9 @@ def test_figures_are_numbered_in_order_and_each_number_is_printed(name: str) -> 
 def test_what_each_step_says_is_on_the_pages(name: str) -> None:
     text = " ".join(pages(name))
     for step in pattern(name).steps.steps:
-        line = spaced(tell(step, pattern(name)).line).rstrip(".")
-        assert line.replace(" ", "") in text.replace(" ", ""), line
+        for each in tell(step, pattern(name)).line.splitlines():
+            line = spaced(each).rstrip(".")
+            assert line.replace(" ", "") in text.replace(" ", ""), line
 
 
 @ALL

@@ -7,8 +7,9 @@ from functools import cache
 import pytest
 
 from quarterturn.design import Paper
+from quarterturn.geometry import Path, path_bounds
 from quarterturn.proof import Pattern
-from quarterturn.publish import Sheet, Text
+from quarterturn.publish import Sheet, Stroke, Text
 from quarterturn.publish.booklet import Document, assemble
 from quarterturn.publish.booklet.model import CutLine, CutList, Entry, Figure, Plate
 from quarterturn.publish.lettering import text_width
@@ -88,6 +89,12 @@ def test_halves_are_shown_apart_joined_and_trimmed() -> None:
     (sheet,) = titled("lone hearts", "Join halves")
     assert "cut edge to cut edge" in words(sheet)
     assert "trim from the seam’s middle" in words(sheet)
+    raw = pattern("lone hearts").blocks.rejoining("gizzard").raw_outline
+    scale = 34.0 / max(path_bounds(raw).width, path_bounds(raw).height)
+    outlined = [m for m in sheet.marks if isinstance(m, Stroke) and len(m.segments) == len(raw.segments)]
+    assert any(
+        path_bounds(Path(m.segments)).width == pytest.approx(path_bounds(raw).width * scale) for m in outlined
+    )
     rejoins = [s for s in pattern("lone hearts").steps.steps if isinstance(s.action, Rejoin)]
     assert len(rejoins) == 2
 

@@ -20,6 +20,7 @@ from quarterturn.publish.figures import (
     triangles_figure,
 )
 from quarterturn.publish.figures.inks import ACCENT
+from quarterturn.publish.figures.nodes import name_plate
 from quarterturn.publish.figures.slanting import slanting_rows
 from quarterturn.publish.sheet import Area, Sheet, Stroke, Text, Use
 from quarterturn.publish.wording import sections_of
@@ -125,7 +126,7 @@ def test_mitred_strips_are_drawn_with_slanting_ends() -> None:
         == 2
     ]
     assert len(slanting) == 4
-    assert 'stop ¼"' in lettering(mitre_figure(pattern, "C"))
+    assert {'stop ¼" from it', "raw corner of the top"} <= set(lettering(mitre_figure(pattern, "C")))
 
 
 def test_a_panel_is_to_scale_with_each_motif_measured_from_two_edges() -> None:
@@ -155,9 +156,27 @@ shapes = [{ name = "leaf", outline = "heart", width = '2"', at = ['1"', '1/2"'],
     assert abs(region_bounds(shapes[1].region).centre - plate.at) < 1.0
 
 
+def test_numbers_of_motifs_lie_on_all_lines_that_measure_them() -> None:
+    pattern = pattern_of(PANELS)
+    step = next(s for s in pattern.steps.steps if isinstance(s.action, FuseToPanel))
+    marks = panel_figure(pattern, step, 150).marks
+    thin = [k for k, mark in enumerate(marks) if isinstance(mark, Stroke) and mark.ink.stroke == ACCENT]
+    digits = [k for k, mark in enumerate(marks) if isinstance(mark, Text) and mark.text.isdigit()]
+    assert max(thin) < min(digits)
+
+
+def test_a_name_runs_upwards_in_a_narrow_upright_outline() -> None:
+    tall, broad = (polygon((0j, complex(w, 0), complex(w, h), complex(0, h))) for w, h in ((5, 40), (40, 5)))
+    (_, upwards), (_, level) = name_plate("hedgeside0", tall), name_plate("hedgeside0", broad)
+    assert isinstance(upwards, Text)
+    assert isinstance(level, Text)
+    assert (upwards.turn, level.turn) == (-90.0, 0.0)
+    assert upwards.size == level.size
+
+
 def test_a_layout_names_the_sections_that_the_quilt_is_put_together_of() -> None:
     sheet = layout_figure(pattern_of(NESTED), 150, 150)
-    assert lettering(sheet) == ["vine0", "medal0", "vine2"]
+    assert lettering(sheet) == ["vine0", "medal0", "vine2", "A3", "A3"]
     units = Counter(mark.symbol for mark in sheet.marks if isinstance(mark, Use))
     assert units == pattern_of(NESTED).setting.tally
 

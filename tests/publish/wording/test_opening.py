@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from quarterturn.measure import Units, parse_length, show_cloth
+from quarterturn.measure import Units, inches, parse_length, show_cloth
 from quarterturn.pipeline import run
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording import (
@@ -24,6 +24,7 @@ from quarterturn.publish.wording import (
     notions,
     other_needs,
     plan_line,
+    plans_explained,
     tell,
     turned_by,
     width_line,
@@ -78,9 +79,34 @@ def test_the_ruler_covers_the_master() -> None:
 
 def test_a_plan_says_its_bound_and_what_the_plain_rule_needs() -> None:
     pattern = pattern_of(ROUNDS)
-    said = plan_line(pattern, pattern.materials.cloth[0])
-    assert "pieces side by side in one row to a strip, no plan can need less than" in said
-    assert "in strips of its own would need" in said
+    plan = replace(
+        pattern.materials.plan("C"), cut_length=inches(30), hand_rule=inches(36), bought=inches(36)
+    )
+    least = replace(plan, lower_bound=inches(29))
+    assert plan_line(pattern, least).startswith(
+        'Bought 1 yard: cuts 30", slack 6". No plan can be shorter than 29": this one is at most 3.5 % longer; the '
+        'plain rule would take 36".'
+    )
+    shortest = replace(plan, lower_bound=inches(30), hand_rule=inches(30))
+    assert "No plan is shorter; the plain rule takes as much." in plan_line(pattern, shortest)
+    assert "one row" in plans_explained()
+
+
+def test_the_backing_is_told_both_ways() -> None:
+    wide = Changed(ROUNDS).with_('kind = "straight"', 'kind = "straight"\nacross = 7\ndown = 10').text
+    pattern = pattern_of(wide)
+    (plan,) = (plan for plan in pattern.materials.cloth if plan.panels)
+    assert plan_line(pattern, plan).endswith(
+        ' The backing takes (2) lengths of 81", level seam; turned, it would take (3) lengths of 71", upright seams.'
+    )
+
+
+@pytest.mark.parametrize(("across", "told"), [(1, False), (2, False), (4, True), (20, False)])
+def test_a_wide_backing_is_told_where_it_needs_no_seam_and_the_panels_do(across: int, told: bool) -> None:
+    repeats = f'kind = "straight"\nacross = {across}\ndown = {2 * across}'
+    pattern = pattern_of(Changed(ROUNDS).with_('kind = "straight"', repeats).text)
+    notes = " ".join(need.note for need in cloth_needs(pattern))
+    assert ("without a seam, the backing takes" in notes) is told
 
 
 def test_a_curve_traced_as_drawn_has_a_peak_and_one_sewn_true_has_none() -> None:
@@ -91,7 +117,7 @@ def test_a_curve_traced_as_drawn_has_a_peak_and_one_sewn_true_has_none() -> None
 
 def test_every_measure_of_the_making_is_on_the_last_page() -> None:
     pattern = pattern_of(ROUNDS)
-    assert len(defaults(pattern)) == 19 + len(pattern.design.recipes)
+    assert len(defaults(pattern)) == 21 + len(pattern.design.recipes)
     assert ("Version", "1.0") in imprint(pattern)
     assert ("Corrections and questions", "corrections@marram.example") in imprint(pattern)
 
@@ -148,8 +174,10 @@ def test_a_turn_is_told_the_shorter_way_round(degrees: float, words: str) -> Non
 
 
 def test_as_many_tracings_as_are_said_fit_across_the_web_as_they_are_printed() -> None:
-    pattern = example("gates-of-the-orchard")
-    for step in (each for each in pattern.steps.steps if isinstance(each.action, TraceRings)):
+    pattern = example("hearts-over-the-wall")
+    traced = [step for step in pattern.steps.steps if isinstance(step.action, TraceRings)]
+    assert traced
+    for step in traced:
         assert isinstance(step.action, TraceRings)
         size = tell(step, pattern).line.partition("each takes ")[2].partition('"')[0]
         assert step.action.per_row * parse_length(size, Units.INCH) <= pattern.materials.web.web_width

@@ -10,7 +10,14 @@ Promise: every nesting is checked apart from how it was found, and is never long
 
 from quarterturn.materials.nesting.checking import Checker
 from quarterturn.materials.nesting.model import STEP, TOUCH, Centre, Nesting, Place, Scrap, Shape
-from quarterturn.materials.nesting.nest import nest_roll, nest_sheets
+from quarterturn.materials.nesting.nest import (
+    any_held,
+    fitting,
+    lower_bound,
+    nest_roll,
+    nest_sheets,
+    whole_centres,
+)
 from quarterturn.materials.nesting.placing import EFFORT, QUICK, Effort
 
 __all__ = [
@@ -25,6 +32,10 @@ __all__ = [
     "Place",
     "Scrap",
     "Shape",
+    "any_held",
+    "fitting",
+    "lower_bound",
     "nest_roll",
     "nest_sheets",
+    "whole_centres",
 ]

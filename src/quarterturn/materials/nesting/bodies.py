@@ -6,9 +6,9 @@ the curve; corners are mitred up to the reach of the gap.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -107,7 +107,8 @@ class Catalogue:
         return Body(shape, turn, box, turned[0], turned[1])
 
 
-def differing(outline: Path, turns: Iterable[int]) -> tuple[int, ...]:
+@lru_cache(maxsize=256)
+def differing(outline: Path, turns: tuple[int, ...]) -> tuple[int, ...]:
     """Return those of the turns that give different outlines, in their order."""
     found: list[tuple[int, Path]] = []
     for turn in dict.fromkeys(turn % 4 for turn in turns):

@@ -124,8 +124,8 @@ class Held:
     holes: tuple[Hole, ...]
 
 
-def hold(catalogue: Catalogue, holes: Holes, counts: Sequence[int]) -> Held:
-    """Lay every piece for which there is a hollow or a scrap in the tightest one."""
+def hold(catalogue: Catalogue, holes: Holes, counts: Sequence[int], *, nothing: bool = False) -> Held:
+    """Lay every piece for which there is a hollow or a scrap in the tightest one; `nothing` leaves all outermost."""
     kinds = sorted(range(len(counts)), key=lambda n: (-catalogue.area(n), catalogue.shapes[n].name))
     pieces = [kind for kind in kinds for _ in range(counts[kind])]
     there = [Hole(Source(n, True), k) for n, scrap in enumerate(holes.scraps) for k in range(scrap.count)]
@@ -133,7 +133,7 @@ def hold(catalogue: Catalogue, holes: Holes, counts: Sequence[int]) -> Held:
     hopeless: int | None = None
     for number, kind in enumerate(pieces):
         spot = None
-        if kind != hopeless:
+        if kind != hopeless and not nothing:
             hole, spot = _tightest(holes, there, kind)
         if spot:
             hole.contents, hole.pieces = (*hole.contents, spot), (*hole.pieces, number)

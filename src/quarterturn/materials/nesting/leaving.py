@@ -9,6 +9,7 @@ from quarterturn.geometry import Region, as_polygon, from_polygons, region_bound
 from quarterturn.materials.nesting.bodies import Catalogue
 from quarterturn.materials.nesting.holding import Held, Holes, State
 from quarterturn.materials.nesting.model import Centre
+from quarterturn.materials.nesting.rows import circle_across
 from quarterturn.materials.nesting.telling import motion
 
 FLAT = 1e-3
@@ -36,9 +37,17 @@ def _centre(catalogue: Catalogue, holes: Holes, state: State, count: int, furthe
         height=box.height,
         holds=tuple(catalogue.shapes[shape].name for shape, _, _ in contents),
         region=region,
-        disc=0.0 if region.is_empty() else 2 * roomiest_point(region)[1],
+        disc=_disc(region),
         fits=tuple((name, most) for name, most in fits if most),
     )
+
+
+def _disc(region: Region) -> float:
+    """Return the diameter of the largest disc in a region: exactly for a circle, else to a fiftieth inch, or below."""
+    if region.is_empty():
+        return 0.0
+    whole = circle_across(region.paths[0]) if len(region.paths) == 1 else None
+    return 2 * roomiest_point(region)[1] if whole is None else whole
 
 
 def remaining(catalogue: Catalogue, whole: Region, state: State) -> Region:

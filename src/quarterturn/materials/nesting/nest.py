@@ -4,15 +4,17 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from fractions import Fraction
 
+from quarterturn.geometry import Region
 from quarterturn.materials.nesting.bodies import Catalogue
 from quarterturn.materials.nesting.bounds import Wanted, roll_bound, sheet_bound
 from quarterturn.materials.nesting.checking import Checker
 from quarterturn.materials.nesting.clocked import search
-from quarterturn.materials.nesting.holding import Holes, hold
+from quarterturn.materials.nesting.holding import Held, Hole, Holes, Source, hold
 from quarterturn.materials.nesting.leaving import centres_of
-from quarterturn.materials.nesting.model import STEP, Nesting, Place, Scrap, Shape
+from quarterturn.materials.nesting.model import STEP, Centre, Nesting, Place, Scrap, Shape
 from quarterturn.materials.nesting.placing import EFFORT, Effort, Placer, best_on_roll, best_on_sheets
 from quarterturn.materials.nesting.rooms import Laid, NoFit
 from quarterturn.materials.nesting.rows import (
@@ -39,6 +41,8 @@ class _Job:
         size: tuple[float, float],
         scraps: Sequence[Scrap],
         further: Sequence[Shape],
+        *,
+        apart: bool = False,
     ) -> None:
         validate([*shapes, *further], scraps, gap, size)
         self.size, self.scraps = size, tuple(scraps)
@@ -50,20 +54,20 @@ class _Job:
         self.counts += [0] * len(further)
         self.unplaced = tuple((s.name, s.count) for s, fit in zip(shapes, fits, strict=True) if not fit)
         self.holes = Holes(self.catalogue, self.nofit, scraps)
-        self.held = hold(self.catalogue, self.holes, self.counts)
+        self.held = hold(self.catalogue, self.holes, self.counts, nothing=apart)
         self.outermost = [0] * len(self.counts)
         for piece in self.held.outermost:
             self.outermost[self.held.pieces[piece]] += 1
         self.wanted = Wanted(self.catalogue, self.counts, self.scraps)
         self._checker = Checker(shapes, gap, scraps)
 
-    def first_sound(self, layings: Iterable[Sequence[Sequence[Laid]]]) -> tuple[Place, ...]:
-        """Return the places of the first laying, sheet by sheet, with which the check finds no fault."""
+    def first_sound(self, layings: Iterable[Sequence[Sequence[Laid]]]) -> tuple[Place, ...] | None:
+        """Return the places of the first laying, sheet by sheet, with which the check finds no fault, if any."""
         for sheets in layings:
             places = told(self.held, self.scraps, self.catalogue, sheets)
             if not self._checker.faults(places, *self.size):
                 return places
-        raise AssertionError("rows are sound")
+        return None
 
     def nesting(self, places: tuple[Place, ...], length: Length, bound: Length, rows: Length) -> Nesting:
         """Return the nesting, with the centres that remain and what of the further shapes fits them."""
@@ -88,7 +92,16 @@ def nest_roll(
     Shapes that do not fit the roll are left unplaced. The same input gives the same nesting, unless `seconds` are
     given for a search by the clock besides. Raises ValueError for what is no shape, gap or width.
     """
-    job = _Job(shapes, gap, (width, math.inf), scraps, further)
+    for apart in (False, True):
+        job = _Job(shapes, gap, (width, math.inf), scraps, further, apart=apart)
+        if found := _nested_on_roll(job, width, effort, seconds):
+            return found
+    raise AssertionError("rows are sound")
+
+
+def _nested_on_roll(job: _Job, width: float, effort: Effort, seconds: int) -> Nesting | None:
+    """Return the shortest nesting that satisfies the check; none where what hollows hold does not."""
+    gap = job.catalogue.gap
     rows = stacked(plain_rows(job.catalogue, job.counts, width), gap)
     bound = _down(roll_bound(job.wanted, width))
     layings = _on_roll(job, width, effort)
@@ -96,8 +109,45 @@ def nest_roll(
         found = search(job.catalogue, job.outermost, width, seconds)
         layings = _shortest_first([*layings, *([found] if found else [])])
     places = job.first_sound([laid] for laid in layings)
+    if places is None:
+        return None
     length = _up(_reached(job, places))
     return job.nesting(places, length, bound, _up(reach(rows)))
+
+
+def lower_bound(shapes: Sequence[Shape], gap: float, width: float, height: float = math.inf) -> Length:
+    """Return a length of roll, or a number of sheets, that no nesting of the shapes is below; no place is sought."""
+    catalogue = Catalogue(shapes, gap)
+    wanted = Wanted(catalogue, [shape.count for shape in shapes], ())
+    if math.isinf(height):
+        return _down(roll_bound(wanted, width))
+    return Length(sheet_bound(wanted, width, height))
+
+
+def whole_centres(shapes: Sequence[Shape], gap: float, further: Sequence[Shape]) -> tuple[Centre, ...]:
+    """Return the hollows of shapes that lie apart, those with the most room first, and what would fit them."""
+    catalogue = Catalogue([*shapes, *further], gap)
+    holes = Holes(catalogue, NoFit(catalogue), ())
+    kinds = [kind for kind, shape in enumerate(shapes) if shape.count and not shape.hollow.is_empty()]
+    # One ring of each kind stands for all: its hollow is theirs.
+    apart = Held(tuple(kinds), tuple(kinds), tuple(Hole(Source(kind, False), kind) for kind in kinds))
+    found = centres_of(catalogue, holes, apart, range(len(shapes), len(shapes) + len(further)))
+    counts = {shape.name: shape.count for shape in shapes}
+    return tuple(replace(centre, count=counts[centre.owner]) for centre in found)
+
+
+def fitting(region: Region, shapes: Sequence[Shape]) -> tuple[tuple[str, int], ...]:
+    """Return which of the shapes, each taken alone, a scrap holds up to its edges, and how many of each."""
+    catalogue = Catalogue(shapes, 0.0)
+    holes = Holes(catalogue, NoFit(catalogue), (Scrap("scrap", region),))
+    found = ((shape.name, holes.most((Source(0, True), ()), number)) for number, shape in enumerate(shapes))
+    return tuple((name, most) for name, most in found if most)
+
+
+def any_held(shapes: Sequence[Shape], gap: float, width: float) -> bool:
+    """Tell whether any shape lies in the hollow of another when they are nested."""
+    job = _Job(shapes, gap, (width, math.inf), (), ())
+    return len(job.held.outermost) < len(job.held.pieces)
 
 
 def _on_roll(job: _Job, width: float, effort: Effort) -> list[list[Laid]]:
@@ -143,12 +193,23 @@ def nest_sheets(
     Shapes that do not fit a sheet are left unplaced. The same input gives the same nesting. Raises ValueError for what
     is no shape, gap or size.
     """
-    job = _Job(shapes, gap, (width, height), scraps, further)
+    for apart in (False, True):
+        job = _Job(shapes, gap, (width, height), scraps, further, apart=apart)
+        if found := _nested_on_sheets(job, width, height, effort):
+            return found
+    raise AssertionError("rows are sound")
+
+
+def _nested_on_sheets(job: _Job, width: float, height: float, effort: Effort) -> Nesting | None:
+    """Return the nesting on the fewest sheets that satisfies the check; none where what hollows hold does not."""
+    gap = job.catalogue.gap
     all_rows = sheets_of_rows(plain_rows(job.catalogue, job.counts, width, height), gap, height)
     rows = sheets_of_rows(plain_rows(job.catalogue, job.outermost, width, height), gap, height)
     placed = best_on_sheets(Placer(job.catalogue, job.nofit, width), job.outermost, height, effort)
     layings = sorted([rows, *([placed] if placed else [])], key=len)
     places = job.first_sound(layings)
+    if places is None:
+        return None
     used = len({place.number for place in places if place.scrap is None})
     bound = sheet_bound(job.wanted, width, height)
     return job.nesting(places, Length(used), Length(bound), Length(len(all_rows)))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 
-from quarterturn.geometry import Arc, Point, merged
+from quarterturn.geometry import Arc, Path, Point, merged
 from quarterturn.materials.nesting.bodies import Body, Catalogue
 from quarterturn.materials.nesting.model import Shape
 from quarterturn.materials.nesting.rooms import Laid
@@ -63,7 +63,12 @@ def reach(laid: Sequence[Laid]) -> float:
 
 def diameter(shape: Shape) -> float | None:
     """Return the diameter of a circle; None of any other shape."""
-    match merged(shape.outline).segments:
+    return circle_across(shape.outline)
+
+
+def circle_across(path: Path) -> float | None:
+    """Return the diameter of a path that is a circle; None of any other."""
+    match merged(path).segments:
         case (Arc(_, radius, _, sweep),) if abs(abs(sweep) - math.tau) < 1e-9:
             return 2 * radius
     return None

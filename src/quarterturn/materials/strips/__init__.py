@@ -8,7 +8,9 @@ Promise: the same input gives the same plan on every machine, since work is limi
 The method is column generation: a strip pattern is a column, found by a knapsack over the width of the cloth for all
 heights in one pass (Gilmore and Gomory, *Multistage cutting stock problems of two and more dimensions*, 1965). Fixing
 whole strips one after another (diving) makes a plan; listing every pattern that a shorter plan could use, and finding
-that no choice of them will do, proves it.
+that no choice of them will do, proves it. With the quick effort none of that is done: the plan is that of `shelves`.
+
+`splitting` looks at a wider class of plans, in which low pieces lie one below the other in a higher strip.
 """
 
 from quarterturn.materials.strips.job import Cut, Job, job_of

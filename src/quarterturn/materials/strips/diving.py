@@ -9,6 +9,7 @@ from typing import TypeAlias
 from quarterturn.materials.strips.generating import Relaxed, relax
 from quarterturn.materials.strips.job import Job
 from quarterturn.materials.strips.patterns import Pattern, length_of
+from quarterturn.materials.strips.pricing import Price, price_strips
 
 Plan: TypeAlias = list[tuple[Pattern, int]]
 
@@ -19,7 +20,9 @@ WHOLE = 1e-6
 """A share nearer than this below a whole number is that number."""
 
 
-def dive(job: Job, relaxed: Relaxed, finish: Finish, rounds: int) -> tuple[Plan, set[Pattern]]:
+def dive(
+    job: Job, relaxed: Relaxed, finish: Finish, rounds: int, price: Price = price_strips
+) -> tuple[Plan, set[Pattern]]:
     """Return the shortest plan met on the way down, and every pattern seen.
 
     At each depth whole strips are fixed; where there is none, one strip of the pattern with the largest share, the
@@ -37,7 +40,7 @@ def dive(job: Job, relaxed: Relaxed, finish: Finish, rounds: int) -> tuple[Plan,
         ended = [*fixed, *(finish(rest) if any(left) else [])]
         best = min(best, ended, key=length_of)
         if any(left):
-            relaxed = relax(rest, _fitting(relaxed.patterns, rest), rounds)
+            relaxed = relax(rest, _fitting(relaxed.patterns, rest), rounds, price)
             seen |= set(relaxed.patterns)
     return best, seen
 

@@ -20,7 +20,7 @@ Plan: TypeAlias = list[tuple[Pattern, int]]
 NEAR = Fraction(1, 4)
 """Strips whose heights differ by less, in inches, are easily mistaken for one another (our choice)."""
 
-A_HEIGHT, A_NEAR_PAIR, A_TIGHT_KIND, A_KIND, A_STRIP = 100.0, 60.0, 30.0, 10.0, 0.01
+A_HEIGHT, A_NEAR_PAIR, A_TIGHT_KIND, A_SPLIT, A_KIND, A_STRIP = 100.0, 60.0, 30.0, 20.0, 10.0, 0.01
 """By how much each makes a plan more troublesome: a height is another setting of the ruler, a kind another stack.
 
 A strip that is filled to its end is one that cloth a little narrower does not give.
@@ -41,7 +41,8 @@ def burden(plan: Iterable[tuple[Pattern, int]], job: Job) -> float:
 
 def _of_kind(pattern: Pattern, job: Job) -> float:
     tight = (job.width - pattern.used) * job.along_step < TIGHT
-    return A_KIND + (A_TIGHT_KIND if tight else 0.0)
+    splits = sum(bool(cut.stack) for cut, _ in pattern.cuts)
+    return A_KIND + A_SPLIT * splits + (A_TIGHT_KIND if tight else 0.0)
 
 
 def _near_pairs(heights: Sequence[int], job: Job) -> list[tuple[int, int]]:

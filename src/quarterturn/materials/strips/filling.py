@@ -63,6 +63,21 @@ def fill(job: Job, height: int, worths: Sequence[int], most: int = 6000, nodes: 
     return _proved(job, height, worths, relaxed, best, most, nodes)
 
 
+def fill_quickly(job: Job, height: int, worths: Sequence[int]) -> tuple[tuple[Pattern, int], ...]:
+    """Return a filling that is found strip by strip, each worth the most for its height, without the solver."""
+    left, strips, prices = list(job.demand), list[Pattern](), [worth * FINE for worth in worths]
+    while True:
+        rest = _fitting(job.reduced(left), height)
+        priced = price_strips(rest, prices) if rest.cuts else []
+        if not priced:
+            return tuple((pattern, strips.count(pattern)) for pattern in dict.fromkeys(strips))
+        best = max(priced, key=lambda one: (Fraction(one.worth, one.height), one.height)).pattern
+        ((pattern, _),) = without_excess([(best, 1)], left)
+        strips.append(pattern)
+        height -= pattern.height
+        left = [have - given for have, given in zip(left, pattern.yields(len(left)), strict=True)]
+
+
 def _fitting(job: Job, height: int) -> Job:
     cuts = tuple(cut for cut in job.cuts if cut.across <= height and cut.along <= job.width)
     return Job(job.width, job.demand, cuts, job.along_step, job.across_step)

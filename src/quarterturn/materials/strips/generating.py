@@ -9,7 +9,7 @@ from fractions import Fraction
 from quarterturn.materials.strips.job import Job
 from quarterturn.materials.strips.master import Master
 from quarterturn.materials.strips.patterns import Pattern, single_patterns
-from quarterturn.materials.strips.pricing import FINE, bound_of, price_strips, whole_prices
+from quarterturn.materials.strips.pricing import FINE, Price, bound_of, price_strips, whole_prices
 
 WORTH_MORE = FINE >> 10
 """A pattern must be worth so much more than its height to be added: less is the noise of the solver."""
@@ -25,14 +25,14 @@ class Relaxed:
     bound: Fraction
 
 
-def relax(job: Job, patterns: Iterable[Pattern], rounds: int) -> Relaxed:
+def relax(job: Job, patterns: Iterable[Pattern], rounds: int, price: Price = price_strips) -> Relaxed:
     """Generate patterns for so many rounds at most, starting from some that are known."""
     master = Master(job, [*single_patterns(job), *patterns])
     best: tuple[Fraction, tuple[int, ...]] = Fraction(-1), ()
     for _ in range(max(1, rounds)):
         shares, duals, _ = master.solve()
         prices = whole_prices(duals)
-        priced = price_strips(job, prices)
+        priced = price(job, prices)
         best = max(best, (bound_of(job, prices, priced), prices))
         found = [p.pattern for p in priced if p.worth > p.height * FINE + WORTH_MORE]
         if not [pattern for pattern in found if master.add(pattern)]:

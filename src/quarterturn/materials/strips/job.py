@@ -13,11 +13,20 @@ from quarterturn.measure import Length
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """A position of a kind, in steps: `along` the strip, `across` it."""
+    """A position of a kind, in steps: `along` the strip, `across` it.
+
+    A segment that is split holds a `stack` of cuts, each with its number, one below the other; it is of no kind.
+    """
 
     kind: int
     along: int
     across: int
+    stack: tuple[tuple[Cut, int], ...] = ()
+
+    @property
+    def gives(self) -> tuple[tuple[int, int], ...]:
+        """Return the kinds of piece that it gives, each with a number."""
+        return tuple((cut.kind, count) for cut, count in self.stack) if self.stack else ((self.kind, 1),)
 
 
 @dataclass(frozen=True, slots=True)

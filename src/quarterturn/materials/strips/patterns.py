@@ -24,15 +24,18 @@ class Pattern:
         """Return how many pieces of each kind one strip gives."""
         found = [0] * kinds
         for cut, count in self.cuts:
-            found[cut.kind] += count
+            for kind, many in cut.gives:
+                found[kind] += count * many
         return tuple(found)
 
 
 def pattern_of(cuts: Iterable[tuple[Cut, int]]) -> Pattern:
     """Return the pattern of some cuts: just as high as the highest of them."""
-    held = sorted(
-        ((c, n) for c, n in cuts if n), key=lambda one: (-one[0].across, -one[0].along, one[0].kind)
-    )
+    merged: dict[Cut, int] = {}
+    for cut, count in cuts:
+        if count:
+            merged[cut] = merged.get(cut, 0) + count
+    held = sorted(merged.items(), key=lambda one: (-one[0].across, -one[0].along, one[0].kind, one[0].gives))
     return Pattern(held[0][0].across, tuple(held))
 
 
@@ -51,14 +54,41 @@ def without_excess(plan: Sequence[tuple[Pattern, int]], demand: Sequence[int]) -
     left, exact = list(demand), []
     for pattern, strips in plan:
         for _ in range(strips):
-            held = []
+            held: list[tuple[Cut, int]] = []
             for cut, count in pattern.cuts:
+                if cut.stack:
+                    held += _stacks_left(cut, count, left)
+                    continue
                 taken = min(count, left[cut.kind])
                 left[cut.kind] -= taken
                 held.append((cut, taken))
             if any(count for _, count in held):
                 exact.append(pattern_of(held))
     return [(pattern, exact.count(pattern)) for pattern in dict.fromkeys(exact)]
+
+
+def stacked(cuts: Iterable[tuple[Cut, int]]) -> Cut:
+    """Return the segment that holds some cuts one below the other; a single one is a cut like any other."""
+    held = tuple(
+        sorted(((c, n) for c, n in cuts if n), key=lambda one: (-one[0].across, -one[0].along, one[0].kind))
+    )
+    if len(held) == 1 and held[0][1] == 1:
+        return held[0][0]
+    return Cut(-1, max(c.along for c, _ in held), sum(c.across * n for c, n in held), held)
+
+
+def _stacks_left(segment: Cut, count: int, left: list[int]) -> list[tuple[Cut, int]]:
+    """Return so many segments with what is still wanted of their pieces, and take that from what is left."""
+    found: list[Cut] = []
+    for _ in range(count):
+        kept = []
+        for cut, many in segment.stack:
+            taken = min(many, left[cut.kind])
+            left[cut.kind] -= taken
+            kept.append((cut, taken))
+        if any(many for _, many in kept):
+            found.append(stacked(kept))
+    return [(cut, found.count(cut)) for cut in dict.fromkeys(found)]
 
 
 def length_of(plan: Iterable[tuple[Pattern, int]]) -> int:

@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from quarterturn.materials.kinds import Kind
-from quarterturn.materials.shelves import Shelf, shelve
+from quarterturn.materials.model import Crosscut
+from quarterturn.materials.shelves import Segment, Shelf, cutting_order, shelve
 from quarterturn.materials.strips.diving import Finish, Plan, dive
 from quarterturn.materials.strips.easing import burden, eased
 from quarterturn.materials.strips.generating import Relaxed, relax
@@ -61,23 +62,23 @@ def plan_strips(kinds: Sequence[Kind], usable: Length, effort: Effort = EFFORT) 
     quick = shelve(kinds, usable)
     ordered = sorted(kinds, key=lambda kind: (kind.positions, kind.label))
     job = job_of(ordered, usable)
-    first = _as_plan(quick, ordered, job)
+    first = as_plan(quick, ordered, job)
     if job.width > effort.widest:
         return StripPlan(quick, length_of(first) * job.across_step, Length(0))
-    plan, bound, patterns = _planned(job, first, _finisher(ordered, usable, job), effort)
+    plan, bound, patterns = _planned(job, first, finisher(ordered, usable, job), effort)
     plan = eased(job, plan, patterns, effort.nodes)
     easier = (length_of(plan), burden(plan, job)) < (length_of(first), burden(first, job))
-    shelves = _as_shelves(plan, ordered, job, usable) if easier else quick
+    shelves = as_shelves(plan, ordered, job, usable) if easier else quick
     return StripPlan(shelves, length_of(plan) * job.across_step, bound * job.across_step)
 
 
 def _planned(job: Job, first: Plan, finish: Finish, effort: Effort) -> tuple[Plan, int, Sequence[Pattern]]:
     """Return the shortest plan found, the bound, and the patterns that plans as short can be made of."""
     relaxed = relax(job, [pattern for pattern, _ in first], effort.rounds)
-    bound = _least_sum(job, relaxed.bound)
+    bound = least_sum(job, relaxed.bound)
     plan, seen = dive(job, relaxed, finish, effort.rounds)
     plan = min(first, without_excess(plan, job.demand), key=length_of)
-    patterns = sorted(seen, key=_order)
+    patterns = sorted(seen, key=pattern_order)
     if length_of(plan) > bound:
         plan = _best_of(job, plan, patterns, bound, effort)
     if length_of(plan) > bound:
@@ -108,7 +109,7 @@ def _proved(job: Job, plan: Plan, relaxed: Relaxed, bound: int, effort: Effort) 
     return plan, bound
 
 
-def _least_sum(job: Job, bound: Fraction) -> int:
+def least_sum(job: Job, bound: Fraction) -> int:
     """Return the least length at or above a bound that strips can come to: a strip is as high as its highest piece.
 
     Heights have no common measure but the step, since job_of measures them by it; the tallest kind needs a strip.
@@ -116,15 +117,17 @@ def _least_sum(job: Job, bound: Fraction) -> int:
     return max(math.ceil(bound), job.tallest)
 
 
-def _order(pattern: Pattern) -> tuple[int, int, tuple[tuple[int, int, int, int], ...]]:
+def pattern_order(pattern: Pattern) -> tuple[int, int, tuple[tuple[object, ...], ...]]:
+    """Put high patterns first, and full ones before others."""
     return (
         -pattern.height,
         -pattern.used,
-        tuple((cut.kind, cut.along, cut.across, count) for cut, count in pattern.cuts),
+        tuple((cut.kind, cut.along, cut.across, cut.gives, count) for cut, count in pattern.cuts),
     )
 
 
-def _as_plan(shelves: Sequence[Shelf], kinds: Sequence[Kind], job: Job) -> Plan:
+def as_plan(shelves: Sequence[Shelf], kinds: Sequence[Kind], job: Job) -> Plan:
+    """Return strips in lengths, none of them split, as patterns of a job of these kinds."""
     number = {kind.label: index for index, kind in enumerate(kinds)}
     return [
         (
@@ -141,34 +144,46 @@ def _as_plan(shelves: Sequence[Shelf], kinds: Sequence[Kind], job: Job) -> Plan:
     ]
 
 
-def _finisher(kinds: Sequence[Kind], usable: Length, job: Job) -> Finish:
+def finisher(kinds: Sequence[Kind], usable: Length, job: Job) -> Finish:
+    """Return the quick way to plan the rest of a job of these kinds."""
+
     def finish(rest: Job) -> Plan:
         left = [
             Kind(kind.label, count, kind.positions)
             for kind, count in zip(kinds, rest.demand, strict=True)
             if count
         ]
-        return _as_plan(shelve(left, usable), kinds, job)
+        return as_plan(shelve(left, usable), kinds, job)
 
     return finish
 
 
-def _as_shelves(plan: Plan, kinds: Sequence[Kind], job: Job, usable: Length) -> tuple[Shelf, ...]:
-    from quarterturn.materials.model import Crosscut
-    from quarterturn.materials.shelves import cutting_order
-
-    shelves = [
-        Shelf(
-            pattern.height * job.across_step,
-            strips,
-            tuple(
-                Crosscut(
-                    kinds[cut.kind].label, cut.along * job.along_step, cut.across * job.across_step, count
-                )
-                for cut, count in pattern.cuts
-            ),
-            usable - pattern.used * job.along_step,
-        )
-        for pattern, strips in plan
-    ]
+def as_shelves(plan: Plan, kinds: Sequence[Kind], job: Job, usable: Length) -> tuple[Shelf, ...]:
+    """Return a plan in lengths, in cutting order."""
+    shelves = [shelf_of(pattern, strips, kinds, job, usable) for pattern, strips in plan]
     return tuple(sorted(shelves, key=cutting_order))
+
+
+def shelf_of(pattern: Pattern, strips: int, kinds: Sequence[Kind], job: Job, usable: Length) -> Shelf:
+    """Return so many strips of a pattern in lengths, the kinds by their labels; `usable` is how long the strips are."""
+
+    def crosscut(cut: Cut, count: int) -> Crosscut:
+        along, across = cut.along * job.along_step, cut.across * job.across_step
+        return Crosscut(kinds[cut.kind].label, along, across, count)
+
+    return Shelf(
+        pattern.height * job.across_step,
+        strips,
+        tuple(crosscut(cut, count) for cut, count in pattern.cuts if not cut.stack),
+        usable - pattern.used * job.along_step,
+        tuple(
+            Segment(
+                cut.along * job.along_step,
+                cut.across * job.across_step,
+                count,
+                tuple(crosscut(each, many) for each, many in cut.stack),
+            )
+            for cut, count in pattern.cuts
+            if cut.stack
+        ),
+    )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING, TypeAlias
@@ -34,6 +34,10 @@ def whole_prices(prices: Sequence[float]) -> tuple[int, ...]:
     return tuple(max(0, int(price * FINE)) for price in prices)
 
 
+Price: TypeAlias = Callable[[Job, Sequence[int]], list[Priced]]
+"""Returns for each height the worthiest strip of some class, low to high, where it is worth more than any lower one."""
+
+
 def price_strips(job: Job, prices: Sequence[int]) -> list[Priced]:
     """Return for each height the worthiest strip, low to high, where it is worth more than any lower one.
 
@@ -44,19 +48,19 @@ def price_strips(job: Job, prices: Sequence[int]) -> list[Priced]:
 
 
 @dataclass(frozen=True, slots=True)
-class _Lot:
+class Lot:
     """So many of a cut taken or left together."""
 
     cut: Cut
     count: int
 
 
-def _lots(job: Job, cut: Cut) -> Iterator[_Lot]:
-    """Split as many of a cut as can lie in a strip into lots of which any number can be made up."""
-    left, size = min(job.width // cut.along, job.demand[cut.kind]), 1
+def lots_of(job: Job, cut: Cut, fitting: int) -> Iterator[Lot]:
+    """Split as many of a cut as fit and are wanted into lots of which any number can be made up."""
+    left, size = min(fitting, job.demand[cut.kind]), 1
     while left:
         count = min(size, left)
-        yield _Lot(cut, count)
+        yield Lot(cut, count)
         left, size = left - count, 2 * size
 
 
@@ -64,10 +68,10 @@ def _priced(job: Job, prices: Sequence[int]) -> Iterator[Priced]:
     import numpy as np
 
     worth = np.zeros(job.width + 1, dtype=np.int64)
-    taken: list[tuple[_Lot, NDArray[np.bool_]]] = []
+    taken: list[tuple[Lot, NDArray[np.bool_]]] = []
     best = 0
     for number, cut in enumerate(job.cuts):
-        for lot in _lots(job, cut) if prices[cut.kind] else ():
+        for lot in lots_of(job, cut, job.width // cut.along) if prices[cut.kind] else ():
             worth, more = _with_lot(worth, lot, prices)
             taken.append((lot, more))
         highest = number + 1 == len(job.cuts) or job.cuts[number + 1].across > cut.across
@@ -76,7 +80,7 @@ def _priced(job: Job, prices: Sequence[int]) -> Iterator[Priced]:
             yield Priced(cut.across, most, _filling(job, taken))
 
 
-def _with_lot(worth: Worths, lot: _Lot, prices: Sequence[int]) -> tuple[Worths, NDArray[np.bool_]]:
+def _with_lot(worth: Worths, lot: Lot, prices: Sequence[int]) -> tuple[Worths, NDArray[np.bool_]]:
     import numpy as np
 
     room, gain = lot.count * lot.cut.along, lot.count * prices[lot.cut.kind]
@@ -85,7 +89,7 @@ def _with_lot(worth: Worths, lot: _Lot, prices: Sequence[int]) -> tuple[Worths, 
     return after, after > worth
 
 
-def _filling(job: Job, taken: Sequence[tuple[_Lot, NDArray[np.bool_]]]) -> Pattern:
+def _filling(job: Job, taken: Sequence[tuple[Lot, NDArray[np.bool_]]]) -> Pattern:
     room, held = job.width, dict.fromkeys(job.cuts, 0)
     for lot, more in reversed(taken):
         if more[room]:

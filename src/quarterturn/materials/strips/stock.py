@@ -1,22 +1,23 @@
 """Cut pieces from pieces of cloth that are there already: fat quarters, squares, strips, whatever lies on the shelf.
 
-As few pieces of cloth as possible are used, and of equal numbers those with the least area. Each is cut into strips,
-one way or the other, and the strips across into pieces.
+As few pieces of cloth as possible are bought, then as few as possible used of those that are there, and of equal
+numbers those with the least area. Each is cut into strips, one way or the other, and the strips across into pieces.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from quarterturn.materials.kinds import Kind
+from quarterturn.materials.strips.beds import Bed, Column, best_column, filled
 from quarterturn.materials.strips.job import Job, job_of
 from quarterturn.materials.strips.master import in_whole, solver_with_options
 from quarterturn.materials.strips.patterns import Pattern, without_excess
-from quarterturn.materials.strips.pricing import FINE, Priced, price_strips, whole_prices
+from quarterturn.materials.strips.pricing import FINE, whole_prices
 from quarterturn.measure import Length
 
 if TYPE_CHECKING:
@@ -31,19 +32,29 @@ NODES = 200
 AREA_SHARE = 1000
 """The largest piece of cloth counts one part in so many more than one without area: a tie is broken by area."""
 
+ON_HAND_SHARE = 500
+"""A piece of cloth that is there costs one part in so many of one that must be bought: it is always taken first."""
+
 SHORT = 1000.0
-"""What a piece that is cut from nothing costs, in pieces of cloth: more than any number of them."""
+"""What pieces cost that are cut from nothing, in pieces of cloth, for as much of them as the largest cloth has area."""
+
+LEAST = 0.005
+"""The share of SHORT that any piece costs at least: so none is left out to save a piece of cloth."""
 
 
 @dataclass(frozen=True, slots=True)
 class Cloth:
-    """Equal pieces of cloth: how many there are, None for any number. `turnable` unless the print has a direction."""
+    """Equal pieces of cloth: how many there are, None for any number. `turnable` unless the print has a direction.
+
+    What is `on_hand` need not be bought.
+    """
 
     name: str
     width: Length
     height: Length
     count: int | None
     turnable: bool
+    on_hand: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +69,10 @@ class CutCloth:
 
 @dataclass(frozen=True, slots=True)
 class StockPlan:
-    """What is cut from the cloth there is, and what is not, by kind. No plan uses fewer pieces than `bound`."""
+    """What is cut from the cloth there is, and what is not, by kind.
+
+    No plan of strips that cuts everything buys fewer pieces of cloth than `bound` (uses, where all are on hand).
+    """
 
     job: Job
     cut: tuple[CutCloth, ...]
@@ -71,81 +85,77 @@ class StockPlan:
         return sum(one.count for one in self.cut)
 
 
-@dataclass(frozen=True, slots=True)
-class _Bed:
-    """A kind of cloth laid one way: strips `width` steps long, and room for `height` steps of them."""
-
-    stock: int
-    upright: bool
-    width: int
-    height: int
-
-
-@dataclass(frozen=True, slots=True)
-class _Column:
-    """One piece of cloth cut up."""
-
-    bed: _Bed
-    strips: tuple[tuple[Pattern, int], ...]
-
-    def yields(self, kinds: int) -> tuple[int, ...]:
-        """Return how many pieces of each kind it gives."""
-        found = [0] * kinds
-        for pattern, strips in self.strips:
-            for kind, count in enumerate(pattern.yields(kinds)):
-                found[kind] += count * strips
-        return tuple(found)
-
-
 def plan_stock(kinds: Sequence[Kind], stock: Sequence[Cloth]) -> StockPlan:
     """Plan the cutting of kinds (each with a position) from the cloth there is."""
     widest = max((max(cloth.width, cloth.height) for cloth in stock), default=Length(0))
     job = job_of(kinds, widest)
     beds = [bed for number, cloth in enumerate(stock) for bed in _beds(job, number, cloth)]
     areas = [cloth.width * cloth.height for cloth in stock]
-    costs = [1 + float(area / max(areas)) / AREA_SHARE for area in areas]
-    supply = _Supply(tuple(beds), tuple(costs), tuple(c.count for c in stock))
+    shares = [ON_HAND_SHARE if cloth.on_hand else 1 for cloth in stock]
+    costs = [
+        (1 + float(area / max(areas)) / AREA_SHARE) / share for area, share in zip(areas, shares, strict=True)
+    ]
+    supply = _Supply(
+        tuple(beds),
+        tuple(costs),
+        tuple(c.count for c in stock),
+        tuple(c.on_hand for c in stock),
+        _shorts(job, areas),
+    )
     columns, seen, bound = _dived(job, supply)
-    cut, left = min((_exact(job, plan) for plan in (columns, _chosen(job, supply, seen))), key=_worse)
+    plans = (_exact(job, plan) for plan in (columns, _chosen(job, supply, seen)))
+    cut, left = min(plans, key=lambda plan: _worse(plan, supply))
     return StockPlan(job, tuple(_told(stock, _smaller(job, supply, cut))), tuple(left), bound)
 
 
-def _beds(job: Job, number: int, cloth: Cloth) -> Iterator[_Bed]:
-    yield _Bed(number, False, int(cloth.width // job.along_step), int(cloth.height // job.across_step))
+def _shorts(job: Job, areas: Sequence[Fraction]) -> tuple[float, ...]:
+    """Return for each kind what a piece costs that is cut from nothing: the more the larger it is."""
+    largest = max(areas, default=Fraction(1))
+    sizes = {cut.kind: cut.along * cut.across * job.along_step * job.across_step for cut in job.cuts}
+    return tuple(SHORT * (LEAST + float(sizes.get(n, 0) / largest)) for n in range(len(job.demand)))
+
+
+def _beds(job: Job, number: int, cloth: Cloth) -> Iterator[Bed]:
+    yield Bed(number, False, int(cloth.width // job.along_step), int(cloth.height // job.across_step))
     if cloth.turnable and cloth.width != cloth.height:
-        yield _Bed(number, True, int(cloth.height // job.along_step), int(cloth.width // job.across_step))
+        yield Bed(number, True, int(cloth.height // job.along_step), int(cloth.width // job.across_step))
 
 
 @dataclass(frozen=True, slots=True)
 class _Supply:
-    """The beds, and for each kind of cloth its cost and how many there are (None: any number)."""
+    """The beds, and for each kind of cloth its cost, how many there are (None: any number) and if it is on hand.
 
-    beds: tuple[_Bed, ...]
+    `shorts` are what pieces of each kind cost that are cut from nothing.
+    """
+
+    beds: tuple[Bed, ...]
     costs: tuple[float, ...]
     counts: tuple[int | None, ...]
+    on_hand: tuple[bool, ...]
+    shorts: tuple[float, ...]
 
-    def less(self, column: _Column) -> _Supply:
+    def less(self, column: Column) -> _Supply:
         """Return the supply without one piece of cloth."""
         counts = tuple(
             None if count is None else count - (number == column.bed.stock)
             for number, count in enumerate(self.counts)
         )
-        return _Supply(self.beds, self.costs, counts)
+        return replace(self, counts=counts)
 
     @property
-    def open_beds(self) -> list[_Bed]:
+    def open_beds(self) -> list[Bed]:
         """Return the beds of which there is cloth left."""
         return [bed for bed in self.beds if self.counts[bed.stock] != 0]
 
 
-def _dived(job: Job, supply: _Supply) -> tuple[list[_Column], list[_Column], int]:
+def _dived(job: Job, supply: _Supply) -> tuple[list[Column], list[Column], int]:
     """Return columns, one for each piece of cloth cut into; all that were seen; and the least number that could do.
 
     The piece with the largest share of the relaxed plan is cut first; then all is planned again for the rest.
     """
-    taken: list[_Column] = []
-    columns: list[_Column] = []
-    seen: dict[_Column, None] = {}
+    taken: list[Column] = []
+    columns: list[Column] = []
+    seen: dict[Column, None] = {}
     bound: int | None = None
     left = job
     while any(left.demand):
@@ -155,8 +165,10 @@ def _dived(job: Job, supply: _Supply) -> tuple[list[_Column], list[_Column], int
         if not any(share > 1e-9 for share in shares):
             break
         number = max(range(len(columns)), key=lambda n: (_readiness(shares[n]), -n))
-        column = columns[number]
-        times = max(1, math.floor(shares[number] + 1e-6))
+        times = math.floor(shares[number] + 1e-6)
+        column = columns[number] if times else filled(left, columns[number])
+        times = max(1, times)
+        seen[column] = None
         for _ in range(times):
             taken.append(column)
             supply = supply.less(column)
@@ -172,7 +184,7 @@ def _readiness(share: float) -> tuple[float, float]:
     return (1.0, whole) if whole else (round(share, 6), 0.0)
 
 
-def _relaxed(job: Job, supply: _Supply, columns: Sequence[_Column]) -> tuple[list[_Column], list[float], int]:
+def _relaxed(job: Job, supply: _Supply, columns: Sequence[Column]) -> tuple[list[Column], list[float], int]:
     """Generate ways to cut pieces of cloth; return them, how often each is used in part, and a valid bound."""
     found = dict.fromkeys(columns)
     best = Fraction(0)
@@ -180,14 +192,14 @@ def _relaxed(job: Job, supply: _Supply, columns: Sequence[_Column]) -> tuple[lis
     for _ in range(ROUNDS):
         shares, prices, rents = _solved(job, supply, tuple(found))
         new = []
-        worths: list[tuple[_Bed, int]] = []
+        worths: list[tuple[Bed, int]] = []
         for bed in supply.open_beds:
-            column, worth = _best_column(job, bed, prices)
+            column, worth = best_column(job, bed, prices)
             worths.append((bed, worth))
             cost = supply.costs[bed.stock] + rents[bed.stock]
             if column and worth > cost * FINE * (1 + 1e-6) and column not in found:
                 new.append(column)
-        best = max(best, _count_bound(job, prices, worths))
+        best = max(best, _count_bound(job, supply, prices, worths))
         if not new:
             break
         found.update(dict.fromkeys(new))
@@ -195,61 +207,25 @@ def _relaxed(job: Job, supply: _Supply, columns: Sequence[_Column]) -> tuple[lis
     return list(found), shares, math.ceil(best)
 
 
-def _count_bound(job: Job, prices: Sequence[int], worths: Sequence[tuple[_Bed, int]]) -> Fraction:
-    """Return a number of pieces of cloth below which no plan that cuts everything can stay (linear duality)."""
-    dearest = max((worth for _, worth in worths), default=0)
+def _count_bound(
+    job: Job, supply: _Supply, prices: Sequence[int], worths: Sequence[tuple[Bed, int]]
+) -> Fraction:
+    """Return a number of pieces of cloth below which no plan that cuts everything can stay (linear duality).
+
+    Where some cloth must be bought, what is on hand counts nothing, and gives no more than its worth.
+    """
     total = sum(wanted * price for wanted, price in zip(job.demand, prices, strict=True))
-    return Fraction(total, dearest) if dearest else Fraction(0)
-
-
-def _best_column(job: Job, bed: _Bed, prices: Sequence[int]) -> tuple[_Column | None, int]:
-    """Return the worthiest way to cut one piece of cloth: the best strip of each height, and the best heights."""
-    priced = [p for p in price_strips(_lying(job, bed), prices) if p.height <= bed.height]
-    worth, chosen = _stacked(priced, bed.height)
-    if not chosen:
-        return None, 0
-    return _Column(bed, tuple((pattern, chosen.count(pattern)) for pattern in dict.fromkeys(chosen))), worth
-
-
-def _lying(job: Job, bed: _Bed) -> Job:
-    """Return the job on a bed: where the cloth is turned, only pieces that may be turned too are cut."""
-    sides = _sides(job)
-    both = {kind for kind, along, across in sides if (kind, across, along) in sides}
-    cuts = (
-        cut
-        for cut in job.cuts
-        if cut.across <= bed.height and cut.along <= bed.width and (not bed.upright or cut.kind in both)
-    )
-    return Job(bed.width, job.demand, tuple(cuts), job.along_step, job.across_step)
-
-
-def _sides(job: Job) -> set[tuple[int, Fraction, Fraction]]:
-    return {(cut.kind, cut.along * job.along_step, cut.across * job.across_step) for cut in job.cuts}
-
-
-def _stacked(priced: Sequence[Priced], height: int) -> tuple[int, list[Pattern]]:
-    """Return the worthiest pile of strips no higher than the cloth: a knapsack over the height."""
-    best = [0] * (height + 1)
-    last: list[Priced | None] = [None] * (height + 1)
-    for room in range(1, height + 1):
-        best[room], last[room] = best[room - 1], last[room - 1]
-        for strip in priced:
-            if strip.height <= room and best[room - strip.height] + strip.worth > best[room]:
-                best[room], last[room] = best[room - strip.height] + strip.worth, strip
-    piled: list[Pattern] = []
-    room = height
-    while room > 0 and best[room]:
-        while best[room] == best[room - 1]:
-            room -= 1
-        top = last[room]
-        assert top is not None, "what is worth something has a last strip"
-        piled.append(top.pattern)
-        room -= top.height
-    return best[height], piled
+    worth = dict.fromkeys((bed.stock for bed, _ in worths), 0)
+    for bed, value in worths:
+        worth[bed.stock] = max(worth[bed.stock], value)
+    counted = [stock for stock in worth if not supply.on_hand[stock]] or list(worth)
+    given = sum((supply.counts[stock] or 0) * value for stock, value in worth.items() if stock not in counted)
+    dearest = max((worth[stock] for stock in counted), default=0)
+    return Fraction(total - given, dearest) if dearest else Fraction(0)
 
 
 def _solved(
-    job: Job, supply: _Supply, columns: Sequence[_Column]
+    job: Job, supply: _Supply, columns: Sequence[Column]
 ) -> tuple[list[float], tuple[int, ...], list[float]]:
     """Return how often each column is used in part, the prices of the kinds, and of what each cloth is short."""
     kinds = len(job.demand)
@@ -260,7 +236,7 @@ def _solved(
     return list(solution.col_value[: len(columns)]), whole_prices(solution.row_dual[:kinds]), rents
 
 
-def _model(job: Job, supply: _Supply, columns: Sequence[_Column]) -> highspy.Highs:
+def _model(job: Job, supply: _Supply, columns: Sequence[Column]) -> highspy.Highs:
     """Return the model: columns first, then for each kind what is cut from nothing."""
     kinds = len(job.demand)
     solver = solver_with_options()
@@ -273,12 +249,12 @@ def _model(job: Job, supply: _Supply, columns: Sequence[_Column]) -> highspy.Hig
         rows = [*(kind for kind, _ in given), kinds + column.bed.stock]
         counts = [*(float(count) for _, count in given), 1.0]
         solver.addCol(supply.costs[column.bed.stock], 0.0, solver.inf, len(rows), rows, counts)
-    for kind in range(kinds):
-        solver.addCol(SHORT, 0.0, solver.inf, 1, [kind], [1.0])
+    for kind, short in enumerate(supply.shorts):
+        solver.addCol(short, 0.0, solver.inf, 1, [kind], [1.0])
     return solver
 
 
-def _chosen(job: Job, supply: _Supply, columns: Sequence[_Column]) -> list[_Column]:
+def _chosen(job: Job, supply: _Supply, columns: Sequence[Column]) -> list[Column]:
     """Return the best whole choice among columns, as far as the solver looks; empty where it finds none."""
     if not columns:
         return []
@@ -290,7 +266,7 @@ def _chosen(job: Job, supply: _Supply, columns: Sequence[_Column]) -> list[_Colu
     return [c for c, value in zip(columns, values, strict=False) for _ in range(round(value))]
 
 
-def _smaller(job: Job, supply: _Supply, columns: Sequence[_Column]) -> list[_Column]:
+def _smaller(job: Job, supply: _Supply, columns: Sequence[Column]) -> list[Column]:
     """Cut each piece of cloth's pieces from the cheapest cloth, still there, that holds them all."""
     for column in columns:
         supply = supply.less(column)
@@ -305,31 +281,33 @@ def _smaller(job: Job, supply: _Supply, columns: Sequence[_Column]) -> list[_Col
     return found
 
 
-def _in_one(job: Job, supply: _Supply, bed: _Bed) -> _Column | None:
+def _in_one(job: Job, supply: _Supply, bed: Bed) -> Column | None:
     """Return a way to cut a whole job from one piece of cloth, if one is found."""
     one = tuple(1 if number == bed.stock else 0 for number in range(len(supply.counts)))
-    columns, left = _exact(job, _dived(job, _Supply((bed,), supply.costs, one))[0])
+    columns, left = _exact(job, _dived(job, replace(supply, beds=(bed,), counts=one))[0])
     return columns[0] if not any(left) and len(columns) == 1 else None
 
 
-def _worse(plan: tuple[list[_Column], list[int]]) -> tuple[int, int]:
+def _worse(plan: tuple[list[Column], list[int]], supply: _Supply) -> tuple[float, float]:
+    """Rank a plan: by what it leaves uncut, then by what its cloth costs."""
     columns, left = plan
-    return sum(left), len(columns)
+    short = sum(count * cost for count, cost in zip(left, supply.shorts, strict=True))
+    return round(short, 6), sum(supply.costs[column.bed.stock] for column in columns)
 
 
-def _exact(job: Job, columns: Sequence[_Column]) -> tuple[list[_Column], list[int]]:
+def _exact(job: Job, columns: Sequence[Column]) -> tuple[list[Column], list[int]]:
     """Return the columns without what is cut too much, those with nothing left out, and what is still wanted."""
     left, kept = list(job.demand), []
     for column in columns:
         strips = without_excess(column.strips, left)
         if strips:
-            kept.append(_Column(column.bed, tuple(strips)))
+            kept.append(Column(column.bed, tuple(strips)))
             for kind, count in enumerate(kept[-1].yields(len(left))):
                 left[kind] -= count
     return kept, left
 
 
-def _told(stock: Sequence[Cloth], columns: Sequence[_Column]) -> Iterator[CutCloth]:
+def _told(stock: Sequence[Cloth], columns: Sequence[Column]) -> Iterator[CutCloth]:
     for column in dict.fromkeys(columns):
         name = stock[column.bed.stock].name
         yield CutCloth(name, column.bed.upright, columns.count(column), column.strips)

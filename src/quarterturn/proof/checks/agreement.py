@@ -18,10 +18,12 @@ from quarterturn.steps import (
     Chapter,
     CutAway,
     CutBias,
+    CutSegments,
     JoinPanels,
     LayerQuilt,
     SewLine,
     StitchEdge,
+    Subcut,
 )
 
 FOR_SHAPES = ("web", "thread")
@@ -74,6 +76,10 @@ def settings_repeated(pattern: Pattern) -> Iterator[Fault]:
                     f"Step {step.number} says {tell(found, units)}; the design says {tell(want, units)}."
                 )
                 yield Fault(key, sentence, REBUILD, f"step {step.number}")
+        most = pattern.design.making.layers
+        if isinstance(step.action, Subcut | CutSegments) and step.action.layers > most:
+            sentence = f"Step {step.number} cuts {step.action.layers} layers at once; the design says {most}."
+            yield Fault("making.layers", sentence, REBUILD, f"step {step.number}")
 
 
 def _stated(action: Action, design: Design) -> Iterator[tuple[str, Length, Length]]:

@@ -23,7 +23,17 @@ from quarterturn.proof.checks.sides import halves_of
 from quarterturn.proof.checks.tallying import kind_counts, master_codes
 from quarterturn.proof.checks.walking import motifs_of
 from quarterturn.proof.model import Pattern
-from quarterturn.steps import Crease, CutApart, CutOut, FuseRings, FuseToGround, Step, StitchEdge, Subcut
+from quarterturn.steps import (
+    Crease,
+    CutApart,
+    CutOut,
+    CutSegments,
+    FuseRings,
+    FuseToGround,
+    Step,
+    StitchEdge,
+    Subcut,
+)
 
 
 def units_made(pattern: Pattern) -> Iterator[Fault]:
@@ -177,7 +187,7 @@ def pieces_cut(pattern: Pattern) -> Iterator[Fault]:
     """Pieces cut = pieces listed and what is set aside, for each label."""
     cut: Counter[str] = Counter()
     for step in pattern.steps.steps:
-        if isinstance(step.action, Subcut):
+        if isinstance(step.action, Subcut | CutSegments):
             cut.update({product.label: 0 for product in step.makes})
             for product in step.makes:
                 cut[product.label] += product.count
@@ -211,5 +221,5 @@ COUNTS = (
     ),
     check("step-wanting", Severity.STOPS, (19, 70), "A step finds whatever it takes.", nothing_wanting),
     check("step-orphan", Severity.STOPS, (19, 24), "Whatever is made is used or set aside.", nothing_left),
-    check("pieces-miscounted", Severity.STOPS, (20,), "As many pieces are cut as listed.", pieces_cut),
+    check("pieces-miscounted", Severity.STOPS, (20, 25), "As many pieces are cut as listed.", pieces_cut),
 )

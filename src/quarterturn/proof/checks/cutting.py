@@ -7,11 +7,12 @@ from collections.abc import Iterator, Mapping
 from itertools import pairwise
 from types import MappingProxyType
 
-from quarterturn.design import Severity, dotted
+from quarterturn.design import Direction, Severity, dotted
 from quarterturn.materials import ClothPlan, Crosscut, JoinedRun, StripGroup
 from quarterturn.measure import Length, Units, inches, is_on_ruler, mm, show_count
 from quarterturn.pieces import Piece, Purpose
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.joining import sewn_end_to_end
 from quarterturn.proof.checks.laying import BORDER, COPING
 from quarterturn.proof.checks.walking import cloths_of
 from quarterturn.proof.model import Pattern
@@ -30,16 +31,23 @@ def strip_width(pattern: Pattern) -> Iterator[Fault]:
     """Recalculate what each strip must hold, and hold it against the usable width."""
     units = pattern.design.units
     for plan, group, width in _groups(pattern):
-        used = _along(group.crosscuts)
+        used = _used(group)
         if used > width:
             sentence = (
-                f"Strip {group.label} must hold {_told(group.crosscuts)}, {tell(used, units)} in all; the cloth is "
+                f"Strip {group.label} must hold {_told(group.pieces)}, {tell(used, units)} in all; the cloth is "
                 f"{tell(width, units)} wide."
             )
             yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, REBUILD, group.label)
-        elif group.crosscuts and used != group.used:
+        elif group.pieces and used != group.used:
             sentence = (
                 f"Strip {group.label} uses {tell(used, units)} of its length, not {tell(group.used, units)}."
+            )
+            yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, group.label)
+        rest = sum((each.height * each.strips for each in group.rest), Length(0))
+        if rest > group.height * group.strips:
+            sentence = (
+                f"From the rest of {group.label} strips {tell(rest, units)} high are cut; it has "
+                f"{tell(group.height * group.strips, units)}."
             )
             yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, group.label)
 
@@ -49,10 +57,17 @@ def _groups(pattern: Pattern) -> Iterator[tuple[ClothPlan, StripGroup, Length]]:
     for plan in pattern.materials.cloth:
         for group, width in plan.groups:
             yield plan, group, width
+        for layout in plan.parcels.layouts if plan.parcels else ():
+            yield from ((plan, group, layout.length) for group in layout.strips)
 
 
 def _along(crosscuts: tuple[Crosscut, ...]) -> Length:
     return sum((cut.along * cut.count for cut in crosscuts), Length(0))
+
+
+def _used(group: StripGroup) -> Length:
+    """Return the length that pieces and segments take of a strip."""
+    return _along(group.crosscuts) + sum((each.along * each.count for each in group.splits), Length(0))
 
 
 def _told(crosscuts: tuple[Crosscut, ...], names: Mapping[str, str] = MappingProxyType({})) -> str:
@@ -65,20 +80,20 @@ def tight_fits(pattern: Pattern) -> Iterator[Fault]:
     """Flag strips that are filled to their end; the tightest is told, the others are counted."""
     units = pattern.design.units
     tight = [
-        (rest, plan, group)
+        (rest, width, plan, group)
         for plan, group, width in _groups(pattern)
-        if group.crosscuts and 0 <= (rest := width - _along(group.crosscuts)) < TIGHT[units]
+        if group.pieces and 0 <= (rest := width - _used(group)) < TIGHT[units]
     ]
     if not tight:
         return
-    rest, plan, group = min(tight, key=lambda each: each[0])
-    letters = list(dict.fromkeys(each.fabric for _, each, _ in tight))
-    strips = show_count(sum(each.strips for _, _, each in tight), "strip")
-    held = _told(group.crosscuts, {piece.label: piece.name for piece in pattern.bill.pieces})
+    rest, width, plan, group = min(tight, key=lambda each: each[0])
+    letters = list(dict.fromkeys(each.fabric for _, _, each, _ in tight))
+    strips = show_count(sum(each.strips for _, _, _, each in tight), "strip")
+    held = _told(group.pieces, {piece.label: piece.name for piece in pattern.bill.pieces})
     sentence = (
         f"{strips} of {'fabrics' if len(letters) > 1 else 'fabric'} {', '.join(letters)} leave less than "
         f"{tell(TIGHT[units], units)}. The tightest, strip {group.label} with {held}, leaves "
-        f"{tell(rest, units)} of {tell(plan.usable_width, units)}: on cloth a little narrower its last piece is lost."
+        f"{tell(rest, units)} of {tell(width, units)}: on cloth a little narrower its last piece is lost."
     )
     remedy = "Measure the cloth, and set its width if it is narrower; or say in the pattern that it is tight."
     yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
@@ -88,11 +103,29 @@ def subcut_sizes(pattern: Pattern) -> Iterator[Fault]:
     """Ask that each piece is cut in the size in which it is listed, from a strip that is high enough."""
     listed = {piece.label: piece for piece in pattern.bill.pieces}
     for plan in pattern.materials.cloth:
-        holders: list[StripGroup | JoinedRun] = [*(group for group, _ in plan.groups), *plan.runs]
+        joined = {run.strip for run in plan.runs}
+        parcels = (group for each in (plan.parcels.layouts if plan.parcels else ()) for group in each.strips)
+        holders: list[StripGroup | JoinedRun] = [*(group for group, _ in plan.groups), *parcels, *plan.runs]
         for holder in holders:
-            for cut in holder.crosscuts:
+            for cut in holder.pieces if isinstance(holder, StripGroup) else holder.crosscuts:
+                if cut.piece in joined:
+                    continue
                 if fault := _miscut(cut, listed.get(cut.piece), holder, pattern.design.units):
                     yield Fault(dotted("fabrics", plan.fabric), fault, REBUILD, holder.label)
+        yield from _overfull_segments(plan, pattern.design.units)
+
+
+def _overfull_segments(plan: ClothPlan, units: Units) -> Iterator[Fault]:
+    """Ask that the pieces of a segment lie one below the other in its strip, none longer than the segment."""
+    for group, _ in plan.groups:
+        for split in group.splits:
+            high = sum((cut.across * cut.count for cut in split.crosscuts), Length(0))
+            if high > group.height or any(cut.along > split.along for cut in split.crosscuts):
+                sentence = (
+                    f"{split.label}, {tell(split.along, units)} × {tell(group.height, units)}, cannot be cut into "
+                    f"{_told(split.crosscuts)}."
+                )
+                yield Fault(dotted("fabrics", plan.fabric), sentence, REBUILD, split.label)
 
 
 def _miscut(cut: Crosscut, piece: Piece | None, holder: StripGroup | JoinedRun, units: Units) -> str:
@@ -121,10 +154,34 @@ def pieces_that_fit_nowhere(pattern: Pattern) -> Iterator[Fault]:
         if piece.label in plan.unplaced or (square and min(piece.length, piece.width) > plan.usable_width):
             sentence = (
                 f"{piece.label} ({piece.name}) is {tell(piece.width, units)} × {tell(piece.length, units)}; it cannot "
-                f"be cut or joined from fabric {piece.fabric}, {tell(plan.usable_width, units)} wide."
+                f"be cut or joined from fabric {piece.fabric}, {_cloth_of(plan, units)}."
             )
-            remedy = "Make it smaller, or use wider cloth and state its width."
+            remedy = _other_cloth(pattern, piece, plan)
             yield Fault(dotted("fabrics", piece.fabric, "width"), sentence, remedy, piece.label)
+
+
+def _cloth_of(plan: ClothPlan, units: Units) -> str:
+    """Tell how large the cloth is that a fabric is cut from."""
+    if plan.parcels is None:
+        return f"{tell(plan.usable_width, units)} wide"
+    sizes = (
+        f"{tell(each.usable_width, units)} × {tell(each.usable_height, units)}"
+        for each in plan.parcels.stocks
+    )
+    return f"in pieces of {' and '.join(dict.fromkeys(sizes))} at most"
+
+
+def _other_cloth(pattern: Pattern, piece: Piece, plan: ClothPlan) -> str:
+    """Advise what would hold a piece: of pieces of cloth often the bolt, or a turn that a print forbids."""
+    if plan.parcels is None:
+        return "Make it smaller, or use wider cloth and state its width."
+    if piece.purpose is Purpose.BACKING:
+        return "A backing is sewn from lengths of cloth: give it a fabric of its own that comes off the bolt."
+    sides = [(each.usable_height, each.usable_width) for each in plan.parcels.stocks]
+    turned = any(piece.length <= across and piece.width <= along for across, along in sides)
+    if turned and pattern.design.fabric(piece.fabric).direction is not Direction.NONE:
+        return "Turned it would fit: choose a print without direction, or buy the fabric off the bolt."
+    return f"Make it smaller, or leave out fabrics.{piece.fabric}.bought_as and buy the fabric off the bolt."
 
 
 def long_pieces_joined(pattern: Pattern) -> Iterator[Fault]:
@@ -132,7 +189,7 @@ def long_pieces_joined(pattern: Pattern) -> Iterator[Fault]:
     units = pattern.design.units
     for plan in pattern.materials.cloth:
         for group, width in plan.groups:
-            for cut in group.crosscuts:
+            for cut in group.pieces:
                 if cut.along > width:
                     sentence = (
                         f"{cut.piece} is {tell(cut.along, units)} long and is cut from a strip of "
@@ -146,11 +203,11 @@ def joined_runs(pattern: Pattern) -> Iterator[Fault]:
     units = pattern.design.units
     for plan in pattern.materials.cloth:
         for run in plan.runs:
-            length = run.strips * plan.usable_width - (run.strips - 1) * run.loss
+            strips, length = sewn_end_to_end(plan, run)
             key = dotted("fabrics", plan.fabric)
-            if run.length > length:
+            if run.length > length or strips != run.joins + 1:
                 sentence = (
-                    f"{show_count(run.strips, 'strip')} make a run {tell(length, units)} long when joined; "
+                    f"{show_count(strips, 'strip')} make a run {tell(length, units)} long when joined; "
                     f"{run.label} is said to be {tell(run.length, units)}."
                 )
                 yield Fault(key, sentence, REBUILD, run.label)
@@ -234,7 +291,7 @@ def large_first(pattern: Pattern) -> Iterator[Fault]:
     """Ask that of each fabric joined strips come first, then those with long pieces before those with short ones."""
     units = pattern.design.units
     for plan in pattern.materials.cloth:
-        cut = [group for group in plan.strips if group.crosscuts]
+        cut = [group for group in plan.strips if group.pieces]
         for first, second in pairwise(cut):
             before, after = _longest(first), _longest(second)
             if after > before:
@@ -247,7 +304,7 @@ def large_first(pattern: Pattern) -> Iterator[Fault]:
 
 
 def _longest(group: StripGroup) -> Length:
-    return max(max(cut.along, cut.across) for cut in group.crosscuts)
+    return max(max(cut.along, cut.across) for cut in group.pieces)
 
 
 def near_equal_strips(pattern: Pattern) -> Iterator[Fault]:

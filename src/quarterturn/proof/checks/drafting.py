@@ -136,13 +136,12 @@ def _laid(recipe: Recipe, seam: Length) -> Draft:
     names = piece_names(recipe, laid)
     several = len(laid.kinds) > 1
     kinds = {first_of(names[k] for k in kind) if several else "": len(kind) for kind in laid.kinds}
-    upright = recipe.lies_as_drawn
-    shapes = tuple(_laid_shape(shape, upright=upright) for shape in laid.shapes)
+    shapes = tuple(_laid_shape(shape) for shape in laid.shapes)
     return Draft(shapes, kinds, _area_left(laid), crossing=None, peak=None, meets={})
 
 
-def _laid_shape(shape: LaidShape, *, upright: bool) -> ShapeDraft:
-    found = shape_measures(shape, upright=upright)
+def _laid_shape(shape: LaidShape) -> ShapeDraft:
+    found = shape_measures(shape)
     left, top, right, bottom = found.bounds
     return ShapeDraft(
         part=shape.on.part,

@@ -62,8 +62,6 @@ class LaidShape:
     outline: Path
     hole: Path | None
     whole: BaseGeometry
-    axes: tuple[float, ...]
-    """How lines may run across which it is its own mirror image, in degrees."""
 
     @property
     def edge(self) -> float:
@@ -81,8 +79,8 @@ class ShapeMeasures:
     same_mirrored: bool
 
 
-def shape_measures(shape: LaidShape, *, upright: bool = False) -> ShapeMeasures:
-    """Measure a shape as it lies. `upright`: cut from upright prints, it may not be turned to be its mirror image."""
+def shape_measures(shape: LaidShape) -> ShapeMeasures:
+    """Measure a shape as it lies."""
     import shapely
 
     paths = (shape.outline, *((shape.hole,) if shape.hole else ()))
@@ -90,33 +88,17 @@ def shape_measures(shape: LaidShape, *, upright: bool = False) -> ShapeMeasures:
         bounds=shape.whole.bounds,
         bend=min((bend for path in paths for bend in bends(path)), default=FAR),
         room=float(shapely.maximum_inscribed_circle(shape.whole, 1e-4).length),
-        same_mirrored=_same_mirrored(shape, upright=upright),
+        same_mirrored=_same_mirrored(shape),
     )
 
 
-def _same_mirrored(shape: LaidShape, *, upright: bool) -> bool:
-    """Tell whether a shape is its own mirror image across some line through its middle, or the upright one alone."""
-    from shapely.affinity import rotate, scale, translate
+def _same_mirrored(shape: LaidShape) -> bool:
+    """Tell whether a shape is its own mirror image across an upright line, by which it is laid."""
+    from shapely.affinity import scale, translate
 
     middle = shape.whole.centroid
     laid = translate(shape.whole, -middle.x, -middle.y)
-    upended = scale(laid, yfact=-1, origin=(0, 0))
-    axes = (90.0,) if upright else shape.axes
-    return any(_same(laid, rotate(upended, 2 * axis, origin=(0, 0))) for axis in axes)
-
-
-def _axes(recipe: Recipe, on: ShapeOn) -> Iterator[float]:
-    """Return in degrees how lines may run across which a shape is its own mirror image.
-
-    Every outline is one upright as it stands, and some are one across other lines; what is spread may still be one
-    along the cuts, square to them, or midway between two.
-    """
-    lobes = on.size.lobes if isinstance(on.size, DrawnOutline) else 0
-    step = 90 / lobes if lobes else 45.0
-    yield from (float(on.degrees) + 90 + k * step for k in range(round(180 / step)))
-    ways = [math.degrees(cmath.phase(line_of_cut(cut).direction)) for cut in recipe.cuts]
-    for one in ways:
-        yield from ((one + other) / 2 + square for other in ways for square in (0, 90))
+    return _same(laid, scale(laid, xfact=-1, origin=(0, 0)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,7 +147,7 @@ def _laid_shape(recipe: Recipe, on: ShapeOn, seam: Length) -> LaidShape:
     outline, *holes = paths
     region = Region((outline, *(hole.reversed() for hole in holes)))
     whole = as_polygon(region, CHORDS)
-    return LaidShape(on, outline, holes[0] if holes else None, whole, tuple(_axes(recipe, on)))
+    return LaidShape(on, outline, holes[0] if holes else None, whole)
 
 
 def _outlines(recipe: Recipe, on: ShapeOn, seam: Length) -> Iterator[Path]:

@@ -100,10 +100,9 @@ def _same(a: BaseGeometry, b: BaseGeometry) -> bool:
 
 
 def _same_mirrored(whole: BaseGeometry) -> bool:
-    from shapely.affinity import rotate, scale
+    from shapely.affinity import scale
 
-    mirrored = scale(whole, xfact=-1, origin=(0, 0))
-    return any(_same(whole, rotate(mirrored, 90 * k, origin=(0, 0))) for k in range(4))
+    return _same(whole, scale(whole, xfact=-1, origin=(0, 0)))
 
 
 def _edges(whole: BaseGeometry, quarter: str, way: str, seam: float) -> Iterator[tuple[float, bool]]:

@@ -14,7 +14,7 @@ from quarterturn.measure import Length, show_count, show_length
 from quarterturn.proof.checks.drafting import Draft, called, drafts_of, shape_key, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, in_millimetres, near, tell
 from quarterturn.proof.model import Pattern
-from quarterturn.steps import TraceRings
+from quarterturn.steps import Step, TraceRings, Tracing, tracings_of
 
 LEAST_HOLLOW = 0.5
 """Across, in inches: a smaller hollow cannot be cut out of the web (common practice)."""
@@ -118,22 +118,26 @@ def ring_lines(pattern: Pattern) -> Iterator[Fault]:
     """Hold the lines along which the web is cut against the shape and the ring's margins."""
     design, units = pattern.design, pattern.design.units
     drafts = {recipe.name: draft for recipe, draft in drafts_of(design)}
-    for step in pattern.steps.steps:
-        if not isinstance(step.action, TraceRings) or step.action.recipe not in drafts:
+    for step, traced in _traced(pattern):
+        if traced.recipe not in drafts:
             continue
-        draft, found = drafts[step.action.recipe], [_across(step.action.ring_out)]
+        draft, found = drafts[traced.recipe], [_across(traced.ring_out)]
         wanted = [_outer(draft, found[0], float(design.making.ring_out))]
         if draft.peak is not None:  # a circle: the hollow of an outline with points ends short of them
             inner = draft.shape.width - 2 * float(design.making.ring_in)
             wanted.append(inner if inner >= LEAST_HOLLOW else 0.0)
-            found.append(_across(step.action.ring_in))
+            found.append(_across(traced.ring_in))
         for name, want, is_ in zip(("outer", "inner"), wanted, found, strict=False):
             if abs(want - is_) > CLOSE:
                 sentence = (
-                    f"The {name} line of the web ring of {step.action.recipe} measures {tell(is_, units)} across "
+                    f"The {name} line of the web ring of {traced.recipe} measures {tell(is_, units)} across "
                     f"in step {step.number}; it should measure {tell(want, units)}."
                 )
                 yield Fault("making.ring_in", sentence, REBUILD, f"step {step.number}")
+
+
+def _traced(pattern: Pattern) -> Iterator[tuple[Step, TraceRings | Tracing]]:
+    return ((step, traced) for step in pattern.steps.steps for traced, _ in tracings_of(step))
 
 
 def _outer(draft: Draft, found: float, ring: float) -> float:
@@ -156,9 +160,8 @@ def rings_traced(pattern: Pattern) -> Iterator[Fault]:
         needed[motif.recipe] = needed.get(motif.recipe, 0) + motif.count
     traced: dict[str, int] = {}
     for step in pattern.steps.steps:
-        if isinstance(step.action, TraceRings):
-            made = sum(product.count for product in step.makes)
-            traced[step.action.recipe] = traced.get(step.action.recipe, 0) + made
+        for tracing, made in tracings_of(step):
+            traced[tracing.recipe] = traced.get(tracing.recipe, 0) + made
     for recipe in sorted((needed.keys() | traced.keys()) - _too_wide(pattern)):
         want, found = needed.get(recipe, 0), traced.get(recipe, 0)
         if want != found:

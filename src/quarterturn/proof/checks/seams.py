@@ -10,7 +10,17 @@ from quarterturn.proof.checks.fault import REBUILD, Fault, tell
 from quarterturn.proof.checks.sizing import CLOSE, Size, Sizes, same
 from quarterturn.proof.model import Pattern
 from quarterturn.setting import Side
-from quarterturn.steps import AddBorder, AddMitred, JoinRows, Placed, SewLine, Step, Subcut, labels
+from quarterturn.steps import (
+    AddBorder,
+    AddMitred,
+    CutSegments,
+    JoinRows,
+    Placed,
+    SewLine,
+    Step,
+    Subcut,
+    labels,
+)
 
 ROWS = ("pair ", "row ", "sashing ")
 """How the labels of lines begin that are parts of one section: sections need not match one another's seams."""
@@ -31,7 +41,7 @@ def sewn_sizes(pattern: Pattern) -> Iterator[Fault]:
                     )
                     yield Fault("setting", sentence, REBUILD, f"step {step.number}")
         sizes |= {made.label: (made.width, made.height) for made in step.makes}
-        if isinstance(step.action, Subcut):
+        if isinstance(step.action, Subcut | CutSegments):
             # A cut piece lies with its longer side level, however it was cut from its strip.
             sizes |= {made.label: _level(made.width, made.height) for made in step.makes}
     yield from _sections(pattern, sizes)
@@ -150,7 +160,7 @@ def crossings(pattern: Pattern) -> Iterator[Fault]:
                     )
                     yield Fault("setting", sentence, REBUILD, f"step {step.number}")
         sizes |= {made.label: (made.width, made.height) for made in step.makes}
-        if isinstance(action, Subcut):
+        if isinstance(action, Subcut | CutSegments):
             sizes |= {made.label: _level(made.width, made.height) for made in step.makes}
 
 

@@ -10,7 +10,7 @@ from quarterturn.measure import Length, Units, inches, mm
 from quarterturn.proof.checks.drafting import ShapeDraft, called, shape_key, shapes_of
 from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
 from quarterturn.proof.model import Pattern
-from quarterturn.steps import CutOut, TraceRings
+from quarterturn.steps import CutOut, Step, TraceRings, Tracing, tracings_of
 
 PRINTABLE: dict[Paper, tuple[Length, Length]] = {
     Paper.LETTER: (inches(8), inches(10, 1, 2)),
@@ -25,19 +25,25 @@ CLOSE = 1e-3
 def template_size(pattern: Pattern) -> Iterator[Fault]:
     """Hold the outline that is traced and cut out against the draft: true size, and no seam added."""
     units = pattern.design.units
-    for step in pattern.steps.steps:
-        if not isinstance(step.action, TraceRings | CutOut):
-            continue
-        bounds, drafts = path_bounds(step.action.traced), _drafts(pattern.design, step.action)
+    for step, drawn in _outlines(pattern):
+        bounds, drafts = path_bounds(drawn.traced), _drafts(pattern.design, drawn)
         if not any(_measures(draft, bounds) for draft in drafts):
             sentence = (
-                f"The outline of {step.action.recipe} in step {step.number} measures {tell(bounds.width, units)} × "
+                f"The outline of {drawn.recipe} in step {step.number} measures {tell(bounds.width, units)} × "
                 f"{tell(bounds.height, units)}; drafted it is {_size(drafts[0], units)}."
             )
-            yield Fault(dotted("recipes", step.action.recipe), sentence, REBUILD, f"step {step.number}")
+            yield Fault(dotted("recipes", drawn.recipe), sentence, REBUILD, f"step {step.number}")
 
 
-def _drafts(design: Design, action: TraceRings | CutOut) -> list[ShapeDraft]:
+def _outlines(pattern: Pattern) -> Iterator[tuple[Step, TraceRings | Tracing | CutOut]]:
+    """Return every outline that is traced or cut out, with its step."""
+    for step in pattern.steps.steps:
+        yield from ((step, traced) for traced, _ in tracings_of(step))
+        if isinstance(step.action, CutOut):
+            yield step, step.action
+
+
+def _drafts(design: Design, action: TraceRings | Tracing | CutOut) -> list[ShapeDraft]:
     """Return the drafts of the shapes of a recipe: they may be of several sizes."""
     return [shape for recipe, shape in shapes_of(design) if recipe.name == action.recipe]
 
@@ -48,20 +54,14 @@ def _measures(draft: ShapeDraft, bounds: Bounds) -> bool:
 
 def mirrored(pattern: Pattern) -> Iterator[Fault]:
     """Ask that the steps say rightly whether a shape is the same both ways."""
-    for step in pattern.steps.steps:
-        if isinstance(step.action, TraceRings) and step.action.same_mirrored not in _same(
-            pattern, step.action
-        ):
-            said, true = (
-                ("the same both ways", "not") if step.action.same_mirrored else ("mirrored", "the same")
-            )
-            sentence = (
-                f"Step {step.number} has {step.action.recipe} traced as {said}; both ways it is {true}."
-            )
-            yield Fault(dotted("recipes", step.action.recipe), sentence, REBUILD, f"step {step.number}")
+    for step, drawn in _outlines(pattern):
+        if not isinstance(drawn, CutOut) and drawn.same_mirrored not in _same(pattern, drawn):
+            said, true = ("the same both ways", "not") if drawn.same_mirrored else ("mirrored", "the same")
+            sentence = f"Step {step.number} has {drawn.recipe} traced as {said}; both ways it is {true}."
+            yield Fault(dotted("recipes", drawn.recipe), sentence, REBUILD, f"step {step.number}")
 
 
-def _same(pattern: Pattern, action: TraceRings) -> set[bool]:
+def _same(pattern: Pattern, action: TraceRings | Tracing) -> set[bool]:
     """Return whether the shapes of the size that is traced are the same both ways."""
     bounds = path_bounds(action.traced)
     drafts = _drafts(pattern.design, action)

@@ -5,15 +5,18 @@ Out: a `Rehearsal`: the first step that cannot be done, or the top that was made
 Promise: neither the setting nor the materials are asked. Only the comparison afterwards sees the picture.
 """
 
+from quarterturn.proof.rehearsal.cloth import CutOff
 from quarterturn.proof.rehearsal.compare import area_of_difference
 from quarterturn.proof.rehearsal.rehearse import DOINGS, Failure, Rehearsal, rehearse
-from quarterturn.proof.rehearsal.table import Bolt, Good, Supplies, Table
+from quarterturn.proof.rehearsal.table import Bolt, Good, Parcels, Supplies, Table
 
 __all__ = [
     "DOINGS",
     "Bolt",
+    "CutOff",
     "Failure",
     "Good",
+    "Parcels",
     "Rehearsal",
     "Supplies",
     "Table",

@@ -84,17 +84,24 @@ class Scrap:
 
 
 @dataclass(frozen=True, slots=True)
+class CutOff:
+    """Equal pieces of a fabric that were cut away behind shapes, as they lay there."""
+
+    fabric: str
+    region: Region
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
 class Ring:
     """A ring of web on its paper, as seen from the paper side, about the middle of the shape drawn on it.
 
-    `hollow` is where the web has been cut out of its middle. Where it was traced as it comes, not mirrored, it is
-    `either_way`.
+    `hollow` is where the web has been cut out of its middle.
     """
 
     drawn: Region
     out: Region
     hollow: Region = NOTHING
-    either_way: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,11 +10,14 @@ from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Scrap, SpoiledError,
 from quarterturn.proof.rehearsal.table import Table
 from quarterturn.steps import (
     CutPanels,
+    CutParcels,
     CutRest,
+    CutSegments,
     CutStrips,
     JoinEnds,
     Product,
     SetAside,
+    SquareParcels,
     Step,
     Straighten,
     Subcut,
@@ -46,6 +49,35 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
     strip = table.take_patch(pile)
     _fits(strip, action.crosscuts)
     (cloth,) = strip.scraps
+    _put_pieces(table, step, action, cloth)
+
+
+def cut_segments(table: Table, step: Step, action: CutSegments) -> None:
+    """Cut segments of strips into pieces one below the other, as they lay in the strip."""
+    (pile,) = step.uses
+    segment = table.take_patch(pile)
+    if action.along < action.across:
+        # It was laid down with its longer side from left to right: here it lies as it did in the strip.
+        segment = segment.turned(1)
+    (cloth,), box = segment.scraps, segment.box
+    if abs(box.width - action.along) > EQUAL or abs(box.height - action.across) > EQUAL:
+        raise SpoiledError(f"'{pile.label}' is {box.width:.4f} by {box.height:.4f} inches.")
+    used = sum(cut.across * cut.count for cut in action.crosscuts)
+    if used > box.height + EQUAL:
+        raise SpoiledError(
+            f"The segment is {box.height:.4f} inches high; {float(used):.4f} would be cut from it."
+        )
+    for cut in action.crosscuts:
+        if cut.along > box.width + EQUAL or cut.count < 1:
+            raise SpoiledError(f"'{cut.piece}' does not fit in a segment {box.width:.4f} inches long.")
+    _put_pieces(table, step, action, cloth)
+
+
+def _put_pieces(table: Table, step: Step, action: Subcut | CutSegments, cloth: Scrap) -> None:
+    """Lay the pieces cut on the table, as many as were promised."""
+    (pile,) = step.uses
+    if action.layers < 1:
+        raise SpoiledError("Nothing is cut where no layer is.")
     if [c.piece for c in action.crosscuts] != [p.label for p in step.makes]:
         raise SpoiledError("The pieces cut are not the pieces promised.")
     for crosscut, product in zip(action.crosscuts, step.makes, strict=True):
@@ -54,6 +86,42 @@ def subcut(table: Table, step: Step, action: Subcut) -> None:
                 f"{pile.count} × {crosscut.count} of '{product.label}' are not {product.count}."
             )
         table.put(*_lying(product, cloth, crosscut))
+
+
+def square_parcels(table: Table, step: Step, action: SquareParcels) -> None:
+    """Take pieces of cloth and cut each to a size that lies within it; what that takes off is lost."""
+    (product,) = step.makes
+    parcels, lying = table.take_parcels(action.stock, action.fabric, product.count)
+    lost = (parcels.width - product.width, parcels.height - product.height)
+    if min(lost) < 0:
+        raise SpoiledError(
+            f"'{action.stock}' is {float(parcels.width):.4f} by {float(parcels.height):.4f} inches: nothing of "
+            f"{float(product.width):.4f} by {float(product.height):.4f} can be cut from it."
+        )
+    if lost != action.loss:
+        raise SpoiledError("What is squared off is not what the step says.")
+    table.put(product, plain(action.fabric, product.width, product.height, lying))
+
+
+def cut_parcels(table: Table, step: Step, action: CutParcels) -> None:
+    """Cut pieces of cloth into strips as long as they are wide as they lie, the next where the last one ended."""
+    (pile,) = step.uses
+    piece = table.take_patch(pile)
+    if piece.scraps[0].fabric != action.fabric:
+        raise SpoiledError(f"'{pile.label}' is not of fabric {action.fabric}.")
+    if action.upright:
+        piece = piece.turned(1)
+        piece = piece.moved(shift(-complex(piece.box.left, piece.box.top)))
+    (cloth,), wide, left = piece.scraps, piece.box.width, piece.box.height
+    for product in step.makes:
+        if product.count % pile.count or abs(float(product.width) - wide) > EQUAL:
+            raise SpoiledError(
+                f"'{pile.label}' gives strips {wide:.4f} inches long, the same from each piece."
+            )
+        left -= float(product.height) * (product.count // pile.count)
+        table.put(product, plain(cloth.fabric, product.width, product.height, cloth.print))
+    if left < -EQUAL:
+        raise SpoiledError(f"The strips need {-left:.4f} inches more than '{pile.label}' has.")
 
 
 def cut_rest(table: Table, step: Step, action: CutRest) -> None:
@@ -99,16 +167,19 @@ def _fits(strip: Patch, crosscuts: tuple[Crosscut, ...]) -> None:
 
 
 def join_ends(table: Table, step: Step, action: JoinEnds) -> None:
-    """Sew strips end to end."""
-    (pile,), (product,) = step.uses, step.makes
-    strip = table.take_patch(pile)
-    box = strip.box
+    """Sew strips end to end, those of each pile as long as they are."""
+    (product,) = step.makes
+    strips = [(table.take_patch(pile), pile.count) for pile in step.uses]
+    first = strips[0][0]
+    (cloth,), height = first.scraps, first.box.height
     diagonal = action.method is JoinMethod.DIAGONAL
-    if action.loss <= 0 or (diagonal and abs(action.loss - box.height) > EQUAL):
+    if action.loss <= 0 or (diagonal and abs(action.loss - height) > EQUAL):
         raise SpoiledError("Ends cannot be joined with that loss of length.")
-    length = pile.count * box.width - (pile.count - 1) * float(action.loss)
-    (cloth,) = strip.scraps
-    table.put(product, plain(cloth.fabric, length, box.height, cloth.print))
+    if any(abs(strip.box.height - height) > EQUAL for strip, _ in strips):
+        raise SpoiledError("Strips of different heights cannot be joined end to end.")
+    joins = sum(count for _, count in strips) - 1
+    length = sum(strip.box.width * count for strip, count in strips) - joins * float(action.loss)
+    table.put(product, plain(cloth.fabric, length, height, cloth.print))
 
 
 def set_aside(table: Table, step: Step, action: SetAside) -> None:

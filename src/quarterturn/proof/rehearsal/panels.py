@@ -19,7 +19,7 @@ from quarterturn.geometry import (
 from quarterturn.proof.rehearsal.cloth import EQUAL, Fused, Patch, SpoiledError, with_shape
 from quarterturn.proof.rehearsal.shapes import SLIVER
 from quarterturn.proof.rehearsal.table import Table, all_used
-from quarterturn.proof.rehearsal.units import NEAREST_CUT
+from quarterturn.proof.rehearsal.units import NEAREST_CUT, fallen_off
 from quarterturn.steps import CutAwayBehind, FuseToPanel, PlacedMotif, Step, StitchMotifs
 
 
@@ -86,6 +86,7 @@ def cut_away_behind(table: Table, step: Step, action: CutAwayBehind) -> None:
         raise SpoiledError("There is no motif that is not glued down everywhere.")
     hollow = _hollow([motif for motif in panel.shapes if motif.loose.paths], float(action.inside))
     ground = replace(panel.scraps[0], hollow=hollow)
+    table.fallen += fallen_off([(replace(ground, hollow=Region(())), ground)], product.count)
     table.put(product, replace(panel, scraps=(ground, *panel.scraps[1:])))
 
 

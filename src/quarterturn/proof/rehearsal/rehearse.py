@@ -6,7 +6,7 @@ It knows cloth, web and steps alone. It stops at the first step that cannot be d
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from quarterturn import steps as s
@@ -17,14 +17,16 @@ from quarterturn.proof.rehearsal import (
     cutting,
     framing,
     masters,
+    nested,
     panels,
     set_in,
     sewing,
     shapes,
     slanting,
+    tracing,
     units,
 )
-from quarterturn.proof.rehearsal.cloth import Patch, Print, Scrap, SpoiledError, keep
+from quarterturn.proof.rehearsal.cloth import CutOff, Patch, Print, Scrap, SpoiledError, keep
 from quarterturn.proof.rehearsal.table import Supplies, Table
 
 Doing = Callable[[Table, s.Step, Any], None]
@@ -34,10 +36,14 @@ DOINGS: Mapping[type, Doing] = {
     s.CutStrips: cutting.cut_strips,
     s.CutPanels: cutting.cut_panels,
     s.Subcut: cutting.subcut,
+    s.SquareParcels: cutting.square_parcels,
+    s.CutParcels: cutting.cut_parcels,
+    s.CutSegments: cutting.cut_segments,
     s.CutRest: cutting.cut_rest,
     s.JoinEnds: cutting.join_ends,
     s.SetAside: cutting.set_aside,
-    s.TraceRings: shapes.trace_rings,
+    s.TraceRings: tracing.trace_rings,
+    s.TraceNested: nested.trace_nested,
     s.FuseRings: shapes.fuse_rings,
     s.CutOut: shapes.cut_out,
     s.Crease: masters.crease,
@@ -91,6 +97,10 @@ class Rehearsal:
     cloth_left: Mapping[str, Length]
     web_left: Length
     steps_done: int
+    cut_off: tuple[CutOff, ...] = ()
+    """What was cut away behind shapes."""
+    parcels_left: Mapping[str, int] = field(default_factory=dict)
+    """Pieces of cloth left of each label."""
 
 
 Watch = Callable[[s.Step, Table], None]
@@ -124,6 +134,8 @@ def rehearse(supplies: Supplies, steps: s.Steps, watch: Watch = lambda step, tab
         cloth_left=table.cloth_left(),
         web_left=table.web_left(),
         steps_done=done,
+        cut_off=tuple(table.fallen),
+        parcels_left=table.parcels_left(),
     )
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import replace
 
 from quarterturn.geometry import (
@@ -18,7 +17,7 @@ from quarterturn.geometry import (
 from quarterturn.measure import MM
 from quarterturn.proof.rehearsal.cloth import EQUAL, Ring, SpoiledError, cut_to
 from quarterturn.proof.rehearsal.table import Table, all_used
-from quarterturn.steps import CutOut, FuseRings, Step, TraceRings
+from quarterturn.steps import CutOut, FuseRings, Step, TraceRings, Tracing
 
 NARROWEST_RING = float(2 * MM)
 """Web must reach this far either side of the drawn line, in inches: less does not hold under the stitching."""
@@ -27,29 +26,20 @@ SLIVER = 1e-4
 """Areas below this, in square inches, are the noise of flattening curves."""
 
 
-def trace_rings(table: Table, step: Step, action: TraceRings) -> None:
-    """Trace shapes on the web in rows, and cut the rings out."""
-    (product,) = step.makes
-    ring = region_bounds(action.ring_out)
-    if ring.width > action.room_width + EQUAL or ring.height > action.room_height + EQUAL:
-        raise SpoiledError("A ring is larger than the room it is given on the web.")
-    row = action.per_row * (action.room_width + action.gap) - action.gap
-    if action.per_row < 1 or row > table.supplies.web.width or action.gap < 0:
-        raise SpoiledError(f"{action.per_row} rings do not fit across the web.")
-    rows = math.ceil(product.count / action.per_row)
-    table.unroll(rows * (action.room_height + action.gap) - action.gap, action.gap)
-    drawn = _drawn(action.traced, action.hole)
-    _check_ring(drawn, action)
-    if action.same_mirrored and not is_same_mirrored(action.traced):
-        raise SpoiledError("Traced as it comes, the shape would be its own mirror image.")
-    table.put(product, Ring(drawn, action.ring_out, action.ring_in, action.same_mirrored))
+def ring_of(tracing: TraceRings | Tracing) -> Ring:
+    """Return the ring that a tracing is cut out to. Raises SpoiledError where it would not hold, or lie right."""
+    drawn = _drawn(tracing.traced, tracing.hole)
+    _check_ring(drawn, tracing)
+    if tracing.same_mirrored and not is_same_mirrored(tracing.traced, upright=True):
+        raise SpoiledError("Traced as it comes, and laid by its upright line, the shape would lie mirrored.")
+    return Ring(drawn, tracing.ring_out, tracing.ring_in)
 
 
 def _drawn(outline: Path, hole: Path | None) -> Region:
     return Region((outline, hole) if hole else (outline,))
 
 
-def _check_ring(drawn: Region, action: TraceRings) -> None:
+def _check_ring(drawn: Region, action: TraceRings | Tracing) -> None:
     hollow = action.ring_in
     if uncovered_area(offset_region(drawn, NARROWEST_RING), [action.ring_out]) > SLIVER:
         raise SpoiledError("The ring does not reach beyond the drawn line.")
@@ -81,9 +71,5 @@ def cut_out(table: Table, step: Step, action: CutOut) -> None:
     if blank.backing is None or not same_region(blank.backing.drawn, lines):
         raise SpoiledError("The line to cut on is not the line drawn on the web.")
     (cloth,), over = blank.scraps, mirror_across_vertical()
-    if cloth.print and blank.backing.either_way and not is_same_mirrored(action.traced, upright=True):
-        raise SpoiledError(
-            "Traced as it comes, the shape must be turned to lie right, and its print with it."
-        )
     shape = cut_to(cloth.fabric, over.region(lines), cloth.print)
     table.put(product, replace(shape, fusible=True, loose=over.region(blank.backing.hollow)))

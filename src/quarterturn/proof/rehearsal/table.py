@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from quarterturn.design import Direction
 from quarterturn.measure import Length
-from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, Print, Ring, SpoiledError, same_cloth
+from quarterturn.proof.rehearsal.cloth import EQUAL, CutOff, Patch, Print, Ring, SpoiledError, same_cloth
 from quarterturn.steps import Pile, Product
 
 Good = Patch | Ring
@@ -18,21 +18,36 @@ Good = Patch | Ring
 class Bolt:
     """So much of a cloth or a web as was bought: usable width and length, in inches.
 
-    `upright` says how a print runs that must stand upright in the quilt: up or down alike, or one way only.
+    `upright` says how a print runs that must stand upright in the quilt: up or down alike, or one way only. What is
+    bought in sheets has the length of all of them, one after another, and `sheet` is that of one.
     """
 
     width: Length
     length: Length
     upright: Direction = Direction.NONE
+    sheet: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Parcels:
+    """Equal pieces of cloth that are there, on the shelf or bought: their true size as they came off the bolt."""
+
+    fabric: str
+    width: Length
+    height: Length
+    count: int
+    upright: Direction = Direction.NONE
 
 
 @dataclass(frozen=True, slots=True)
 class Supplies:
-    """Everything bought before the first step: cloth by letter of fabric, web, batting (width and height)."""
+    """Everything there before the first step: cloth by letter of fabric, web, batting (width and height), and cloth in
+    pieces by its label."""
 
     cloth: Mapping[str, Bolt]
     web: Bolt
     batting: Bolt
+    parcels: Mapping[str, Parcels] = field(default_factory=dict)
 
 
 class Table:
@@ -40,6 +55,7 @@ class Table:
 
     def __init__(self, supplies: Supplies) -> None:
         self._cloth = {fabric: bolt.length for fabric, bolt in supplies.cloth.items()}
+        self._parcels = {label: parcels.count for label, parcels in supplies.parcels.items()}
         self._web = supplies.web.length
         self._piles: dict[str, tuple[Good, int]] = {}
         self.supplies = supplies
@@ -47,6 +63,8 @@ class Table:
         """The top as it was when it was layered."""
         self.seam: Length = Fraction(0)
         """The allowance by which the binding was sewn on."""
+        self.fallen: list[CutOff] = []
+        """What was cut away behind shapes."""
 
     def cut_off(self, fabric: str, length: Length) -> Length:
         """Take a length off a fabric; return its usable width."""
@@ -64,8 +82,17 @@ class Table:
 
     def print_of(self, fabric: str) -> Print | None:
         """Return how a print lies on strips cut across its fabric, if it must stand upright."""
-        ways = {Direction.ONE_WAY: 1, Direction.TWO_WAY: 2}.get(self.supplies.cloth[fabric].upright)
-        return Print(-1j, ways) if ways else None
+        return _print(self.supplies.cloth[fabric].upright)
+
+    def take_parcels(self, label: str, fabric: str, count: int) -> tuple[Parcels, Print | None]:
+        """Take pieces of cloth off the shelf or out of the bag; return what one of them is, and how its print lies."""
+        parcels = self.supplies.parcels.get(label)
+        if parcels is None or parcels.fabric != fabric:
+            raise SpoiledError(f"There are no pieces '{label}' of fabric {fabric}.")
+        if not 0 < count <= self._parcels[label]:
+            raise SpoiledError(f"{count} of '{label}' are wanted, {self._parcels[label]} are left.")
+        self._parcels[label] -= count
+        return parcels, _print(parcels.upright)
 
     def unroll(self, length: Length, gap: Length) -> None:
         """Take a length off the web, and a gap before it where some has been used already."""
@@ -76,6 +103,15 @@ class Table:
                 f"The web runs out: {float(length):.3f} inches are wanted, {float(self._web):.3f} are left."
             )
         self._web -= length
+
+    def take_sheets(self, count: int) -> None:
+        """Take whole sheets of web."""
+        sheet = self.supplies.web.sheet
+        if sheet is None:
+            raise SpoiledError("The web was not bought in sheets.")
+        if count * sheet > self._web:
+            raise SpoiledError(f"{count} sheets of web are wanted, {int(self._web / sheet)} are left.")
+        self._web -= count * sheet
 
     def take(self, pile: Pile) -> Good:
         """Take equal pieces off the table and return what one of them is."""
@@ -129,9 +165,18 @@ class Table:
         """Return the length left of each fabric."""
         return dict(self._cloth)
 
+    def parcels_left(self) -> dict[str, int]:
+        """Return how many pieces of cloth are left of each label."""
+        return dict(self._parcels)
+
     def web_left(self) -> Length:
         """Return the length of web left."""
         return self._web
+
+
+def _print(upright: Direction) -> Print | None:
+    ways = {Direction.ONE_WAY: 1, Direction.TWO_WAY: 2}.get(upright)
+    return Print(-1j, ways) if ways else None
 
 
 def _measure(product: Product, patch: Patch) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import cmath
 import math
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from quarterturn.geometry import (
@@ -24,6 +25,7 @@ from quarterturn.measure import MM
 from quarterturn.proof.rehearsal.cloth import (
     EQUAL,
     GROUND,
+    CutOff,
     Fused,
     Marks,
     Patch,
@@ -50,9 +52,23 @@ def cut_away(table: Table, step: Step, action: CutAway) -> None:
     named = [behind.number for behind in (*action.behind, *action.narrow)]
     if sorted(named) != sorted(there):
         raise SpoiledError("The step does not say what to do behind every shape.")
+    before = {scrap.number: scrap for scrap in unit.scraps}
     for behind in (*action.behind, *action.narrow):
         unit = _cut_behind(unit, behind)
+    table.fallen += fallen_off([(before[scrap.number], scrap) for scrap in unit.scraps], product.count)
     table.put(product, unit)
+
+
+def fallen_off(layers: Sequence[tuple[Scrap, Scrap]], count: int) -> Iterator[CutOff]:
+    """Return the pieces that fell off layers, each given as it was before and after, of so many equal units."""
+    for before, after in layers:
+        taken = Region(after.hollow.paths[len(before.hollow.paths) :])
+        if taken.is_empty():
+            continue
+        cloth = without(as_polygon(before.region), as_polygon(before.hollow))
+        for path in from_polygons(cloth.intersection(as_polygon(taken))).paths:
+            if path.area() > 0:
+                yield CutOff(before.fabric, Region((path,)), count)
 
 
 def _cut_behind(unit: Patch, behind: Behind) -> Patch:

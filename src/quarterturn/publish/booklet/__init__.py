@@ -24,12 +24,15 @@ def booklet(
     rehearsed: Sequence[str] = (),
     draft: str = "",
     others: Sequence[Pattern] = (),
+    cut_away: Sequence[str] = (),
 ) -> bytes:
     """Return the booklet of a pattern on a paper (the design's own, if none is named).
 
     `rehearsed` holds what the rehearsal found, a sentence each; without it nothing is claimed. `draft` is what
     the cover and the foot of each page say where the booklet is not to be sewn from. `others` are the pattern in
-    its other sizes, each of which gets a column.
+    its other sizes, each of which gets a column. `cut_away` says which scraps fall off behind shapes.
     Raises UnprintableTextError for text that the fonts lack.
     """
-    return print_booklet(assemble(pattern, paper or pattern.design.house.paper, rehearsed, draft, others))
+    return print_booklet(
+        assemble(pattern, paper or pattern.design.house.paper, rehearsed, draft, others, cut_away)
+    )

@@ -22,7 +22,7 @@ from quarterturn.publish.booklet.model import (
 )
 from quarterturn.publish.paper import PAPER_MM
 from quarterturn.publish.templates import template_sheets
-from quarterturn.publish.wording import unit_grid
+from quarterturn.publish.wording import size_named, unit_grid
 
 Part: TypeAlias = Callable[[int], Iterable[Block]]
 """Makes a part of the booklet whose entries are numbered from a first one on."""
@@ -38,10 +38,12 @@ def assemble(
     rehearsed: Sequence[str] = (),
     draft: str = "",
     others: Sequence[Pattern] = (),
+    cut_away: Sequence[str] = (),
 ) -> Document:
     """Return the booklet of a pattern on a paper; `rehearsed` says what the rehearsal found, if it was run.
 
-    `others` are the pattern in its other sizes, each of which gets a column.
+    `others` are the pattern in its other sizes, each of which gets a column. `cut_away` says which scraps fall off
+    behind shapes.
     """
     width, height = PAPER_MM[paper]
     line = width - 2 * MARGIN
@@ -56,11 +58,11 @@ def assemble(
         *sewn_curve(pattern),
         *(FullPage(sheet) for sheet in template_sheets(pattern.design, pattern.blocks, pattern.bill, paper)),
         *back.colouring(pattern, line, height - COLOURING_ROOM),
-        *back.colophon(pattern, rehearsed),
+        *back.colophon(pattern, rehearsed, cut_away),
     ]
     design = pattern.design
     version = f"version {design.version}" if design.version else ""
-    size = front.size_named(pattern)
+    size = size_named(pattern)
     foot = " · ".join(part for part in (design.title, size, version, "draft" if draft else "") if part)
     return Document(design.title, design.maker, foot, width, height, MARGIN, numbered(blocks))
 
@@ -75,7 +77,7 @@ def _work(pattern: Pattern, line: float, height: float) -> Iterator[Block]:
         lambda first: sections.panels(pattern, line - 12, first),
         *_assembly(pattern, line, height),
         lambda first: sections.borders(pattern, first),
-        lambda first: top.finishing(pattern, first),
+        lambda first: top.finishing(pattern, line - 12, first),
     )
     first = 1
     for part in parts:

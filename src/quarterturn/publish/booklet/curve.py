@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.materials import plan_curves
-from quarterturn.measure import show_cloth
+from quarterturn.materials import plan_curves, show_bought
 from quarterturn.pieces import CurveBill, curve_bill
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Plate, Section, Table
@@ -19,7 +18,7 @@ def sewn_curve(pattern: Pattern) -> Iterator[Block]:
     if curves is None:
         return
     yield Section("Or sew the curve", opens=True)
-    yield Notes("", (curve_lines.INSTEAD,))
+    yield Notes("", curve_lines.instead(pattern))
     firsts = {count.recipe: count.code for count in reversed(curves.counts)}
     cells = tuple(Cell(curve_figure(pattern, code)) for code in reversed(tuple(firsts.values())))
     yield Plate(Figure("Quarter disc and surround, as cut; the unit that they make", cells))
@@ -42,12 +41,12 @@ def _pieces(pattern: Pattern, curves: CurveBill) -> Table:
 def _cloth(pattern: Pattern, curves: CurveBill) -> Table:
     """Return the cloth for the whole quilt, beside what it takes when the shapes are fused."""
     design = pattern.design
-    fused = {plan.fabric: plan.bought for plan in pattern.materials.cloth}
+    fused = {plan.fabric: show_bought(plan, design.units) for plan in pattern.materials.cloth}
     rows = tuple(
         (
             fabric_name(design.fabric(plan.fabric)),
-            show_cloth(plan.bought, design.units),
-            show_cloth(fused[plan.fabric], design.units) if plan.fabric in fused else "none",
+            show_bought(plan, design.units),
+            fused.get(plan.fabric, "none"),
         )
         for plan in plan_curves(design, curves)
     )

@@ -2,13 +2,31 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator
 from typing import TypeAlias
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.model import CutLine, Entry
-from quarterturn.publish.wording import Wording, tell
-from quarterturn.steps import Step, Subcut
+from quarterturn.publish.wording import Wording, listed, plural, tell
+from quarterturn.steps import (
+    CutApart,
+    CutAway,
+    CutOut,
+    CutSegments,
+    FuseRings,
+    FuseToGround,
+    Rejoin,
+    Step,
+    StitchEdge,
+    Subcut,
+    TraceRings,
+    Trim,
+)
+
+UNIT = "unit "
+MOST_NAMED = 6
+"""Names that a title may bear."""
 
 Told: TypeAlias = list[tuple[Step, Wording]]
 """Steps that are told alike, in their order, with their words."""
@@ -20,19 +38,46 @@ def gather(steps: Iterable[Step], pattern: Pattern, first: int) -> tuple[Entry, 
     for step in steps:
         words = tell(step, pattern)
         alike.setdefault(words.alike, []).append((step, words))
+    groups = list(_in_order(list(alike.values())))
+    titles = Counter(told[0][1].title for told in groups)
     return tuple(
-        _entry(number, told) for number, told in enumerate(_in_order(list(alike.values())), start=first)
+        _entry(number, told, _what(told) if titles[told[0][1].title] > 1 else "")
+        for number, told in enumerate(groups, start=first)
     )
 
 
-def _entry(number: int, told: Told) -> Entry:
+def _what(told: Told) -> str:
+    """Return what tells a group from others with its title: its few shapes, or units, by their names."""
+    names = list(dict.fromkeys(_worked_on(step) for step, _ in told))
+    if len(names) > MOST_NAMED or not all(names):
+        return ""
+    if all(name.startswith(UNIT) for name in names):
+        return f"{plural(len(names), 'unit')} {listed([name.removeprefix(UNIT) for name in names])}"
+    return listed(names)
+
+
+def _worked_on(step: Step) -> str:
+    """Return the name of the shape, or of the unit, that a step works on; nothing where it has another title."""
+    match step.action:
+        case TraceRings() | FuseRings() | CutOut() | FuseToGround() | StitchEdge() as action:
+            return action.shape
+        case CutApart():
+            return step.action.recipe
+        case Rejoin():
+            return f"{UNIT}{step.action.code}"
+        case CutAway() | Trim():
+            return step.makes[0].label.partition(",")[0]
+    return ""
+
+
+def _entry(number: int, told: Told, what: str) -> Entry:
     words = told[0][1]
     return Entry(
         number=number,
         steps=tuple(step.number for step, _ in told),
-        title=words.title,
+        title=f"{words.title}: {what}" if what else words.title,
         sentences=words.sentences,
-        lines=tuple(each.line for _, each in told if each.line),
+        lines=tuple(line for _, each in told for line in each.line.splitlines()),
     )
 
 
@@ -66,7 +111,7 @@ def cut_lines(steps: Iterable[Step], pattern: Pattern, first: int) -> tuple[CutL
 def _with_their_subcuts(steps: Iterable[Step]) -> Iterator[list[Step]]:
     group: list[Step] = []
     for step in steps:
-        if group and not isinstance(step.action, Subcut):
+        if group and not isinstance(step.action, Subcut | CutSegments):
             yield group
             group = []
         group.append(step)

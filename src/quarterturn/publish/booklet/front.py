@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from quarterturn.design import ORIGINAL
 from quarterturn.design.colour import text_colour_on
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.model import Block, Cover, FabricKey, Notes, Pairs, Section, Swatch, Table
@@ -17,17 +16,21 @@ from quarterturn.publish.wording import (
     cautions,
     cloth_needs,
     fabric_words,
+    listed,
     node_said,
     notions,
     other_needs,
+    plural,
     rectangle,
     sections_of,
+    size_named,
     sizes_said,
     unit_grid,
     unit_sizes,
     width_line,
 )
 
+SQUARE = " square"
 LONGEST_ON_COVER = 240
 """Letters of the words about a quilt; longer ones stand on the last page."""
 
@@ -38,7 +41,7 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
     broad = min(width, height * float(setting.width) / float(setting.height))
     facts = (
         (size_named(pattern) or "Finished size", rectangle(design, setting.width, setting.height)),
-        *((f"Finished {name}", size) for name, size in unit_sizes(pattern)),
+        *_units_on_cover(pattern),
         ("Skill level", design.house.skill),
         ("Pattern", design.number),
         ("Version", design.version),
@@ -53,10 +56,14 @@ def cover(pattern: Pattern, width: float, height: float) -> Cover:
     )
 
 
-def size_named(pattern: Pattern) -> str:
-    """Return the name of the size that a booklet is for; nothing where the design has one size and no name for it."""
-    design = pattern.design
-    return f"{design.size} size" if design.sizes or design.size != ORIGINAL else ""
+def _units_on_cover(pattern: Pattern) -> Iterator[tuple[str, str]]:
+    """Return the finished sizes of the units, without their codes, which mean nothing yet."""
+    sizes = list(dict.fromkeys(size for _, size in unit_sizes(pattern)))
+    if not sizes:
+        return
+    if all(size.endswith(SQUARE) for size in sizes):
+        sizes = [f"{listed([size.removesuffix(SQUARE) for size in sizes])}{SQUARE}"]
+    yield f"Finished {plural(len(pattern.setting.tally), 'unit')}", listed(sizes)
 
 
 def requirements(pattern: Pattern) -> Iterator[Block]:

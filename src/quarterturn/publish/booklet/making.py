@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from quarterturn.design import GROUND, HALF_MARK, code_of_unit
+from quarterturn.design import code_of_unit
 from quarterturn.materials import ClothPlan
+from quarterturn.measure import Units
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import cut_lines, gather
 from quarterturn.publish.booklet.finishing_units import finishing_entry, is_told_in_full
@@ -20,6 +21,7 @@ from quarterturn.publish.booklet.model import (
     Notes,
     Plate,
     Section,
+    Table,
 )
 from quarterturn.publish.figures import (
     apart_figure,
@@ -30,8 +32,11 @@ from quarterturn.publish.figures import (
     fusing_figure,
     layer_figure,
     marking_figure,
+    nested_figures,
+    parcel_figure,
     ring_figure,
     sewn_figure,
+    staggered_figure,
     stitching_figure,
     template_shape,
     triangles_figure,
@@ -39,12 +44,16 @@ from quarterturn.publish.figures import (
 )
 from quarterturn.publish.sheet import Sheet
 from quarterturn.publish.wording import (
+    CENTRE_HEADS,
+    centre_rows,
     curve_facts,
     cutting_advice,
+    joined_cloths,
+    layout_line,
     named,
-    parts_of,
     plan_line,
     tell,
+    web_sentences,
 )
 from quarterturn.publish.wording.masters import is_general
 from quarterturn.steps import (
@@ -58,9 +67,13 @@ from quarterturn.steps import (
     SetAside,
     Step,
     StitchEdge,
+    TraceNested,
     TraceRings,
     Trim,
 )
+
+LAYOUTS = {Units.INCH: 3, Units.METRIC: 2}
+"""Of pieces of cloth, drawn side by side: metric measures take more room."""
 
 
 def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
@@ -96,10 +109,22 @@ def _triangles_line(step: Step) -> str:
 
 def _cut_list(pattern: Pattern, plan: ClothPlan, lines: tuple[CutLine, ...], width: float) -> CutList:
     fabric = pattern.design.fabric(plan.fabric)
-    figure = Figure(
-        f"Cutting plan of Fabric {plan.fabric}", (Cell(cloth_figure(pattern, plan, width * 0.5)),)
-    )
-    return CutList(named(pattern.design, plan.fabric), fabric.colour, lines, figure, plan_line(pattern, plan))
+    title, told = named(pattern.design, plan.fabric), plan_line(pattern, plan)
+    what = f"Cutting plan of Fabric {plan.fabric}"
+    bolt: tuple[Cell, ...] = (Cell(cloth_figure(pattern, plan, width * 0.5)),)
+    if not plan.parcels or not plan.parcels.layouts:
+        return CutList(title, fabric.colour, lines, Figure(what, bolt), told)
+    layouts = plan.parcels.layouts
+    if len(layouts) == 1 and not plan.is_off_the_bolt:
+        cells: tuple[Cell, ...] = (
+            Cell(parcel_figure(pattern, plan, layouts[0], width * 0.5), layout_line(plan, layouts[0])),
+        )
+        return CutList(title, fabric.colour, lines, Figure(what, cells), told)
+    columns = 2 if plan.is_off_the_bolt else min(LAYOUTS[pattern.design.units], len(layouts))
+    each = (width - 4 * (columns - 1)) / columns - 2
+    cells = tuple(Cell(parcel_figure(pattern, plan, one, each), layout_line(plan, one)) for one in layouts)
+    figure = Figure(what, (*(bolt if plan.is_off_the_bolt else ()), *cells), columns=columns)
+    return CutList(title, fabric.colour, lines, figure, told, below=True)
 
 
 def _by_fabric(pattern: Pattern) -> Iterator[tuple[ClothPlan, list[Step]]]:
@@ -119,14 +144,36 @@ def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
     yield Section("Preparing the shapes")
     blank = Figure("A ring fused to the wrong side", (Cell(_first_blank(pattern)),))
     told: set[str] = set()
-    for entry in gather(steps, pattern, first):
+    entries = gather(steps, pattern, first)
+    traced = [
+        entry for entry in entries if isinstance(_step(pattern, entry).action, TraceNested | TraceRings)
+    ]
+    for entry in entries:
         action = _step(pattern, entry).action
-        if isinstance(action, TraceRings):
-            yield _with(entry, _tracings(pattern, entry))
+        if isinstance(action, TraceNested):
+            yield _with(entry, _nested(pattern, action), below=True)
+        elif isinstance(action, TraceRings):
+            figure = _staggered(pattern, entry) if action.stagger else _tracings(pattern, entry)
+            yield _with(entry, figure, below=action.stagger is not None)
         else:
             shown = isinstance(action, FuseRings) and "blank" not in told
             told |= {"blank"} if shown else set()
             yield _with(entry, blank if shown else None)
+        if traced and entry is traced[-1]:
+            yield from _web(pattern)
+
+
+def _web(pattern: Pattern) -> Iterator[Block]:
+    """Return how well the web is used, and the centres that rings leave."""
+    rows = centre_rows(pattern)
+    left = (
+        ("Keep the centres that are cut out of the rings: small shapes can be traced on them.",)
+        if rows
+        else ()
+    )
+    yield Notes("The web", (*web_sentences(pattern), *left))
+    if rows:
+        yield Table(CENTRE_HEADS, rows, (1.7, 0.8, 3.2, 1.5, 2.6))
 
 
 def _first_blank(pattern: Pattern) -> Sheet:
@@ -145,6 +192,30 @@ def _tracings(pattern: Pattern, entry: Entry) -> Figure:
     rows = (rows for rows in pattern.materials.web.rows if rows.shape in shapes)
     cells = tuple(Cell(ring_figure(pattern, row)) for row in rows)
     return Figure("Tracings in a row across the web, to scale; the tinted ring stays", cells)
+
+
+def _staggered(pattern: Pattern, entry: Entry) -> Figure:
+    """Return the first rows of the tracings of each shape that an entry tells of."""
+    steps = _steps(pattern, entry)
+    width, named = (78.0, True) if len(steps) > 1 else (96.0, False)
+    cells = tuple(
+        Cell(
+            staggered_figure(pattern, step.action, step.action.stagger, step.makes[0].count, width),
+            step.action.shape if named else "",
+        )
+        for step in steps
+        if isinstance(step.action, TraceRings) and step.action.stagger
+    )
+    told = "The first rows across the web, to scale; sizes lead to middles, the tinted ring stays"
+    return Figure(told, cells, 2 if named else 1)
+
+
+def _nested(pattern: Pattern, action: TraceNested) -> Figure:
+    """Return the web with all its tracings."""
+    cells = tuple(Cell(sheet) for sheet in nested_figures(pattern, action))
+    if pattern.materials.web.sheet:
+        return Figure("The sheets of web, to scale; numbers are those of the list", cells, 3)
+    return Figure("The web from its cut end, at the left, to scale; numbers are those of the list", cells)
 
 
 def _step(pattern: Pattern, entry: Entry) -> Step:
@@ -182,7 +253,8 @@ def _creasing(pattern: Pattern, entry: Entry, action: Crease) -> Entry:
     code = next(masters.code for masters in pattern.bill.masters if masters.recipe == action.recipe)
     if is_general(pattern, action.recipe):
         sheet = marking_figure(pattern, _step(pattern, entry), code)
-        return _with(entry, Figure("The ground, marked; the master, fused", (Cell(sheet),)), below=True)
+        done = "marked" if action.drawn or action.middles else "creased"
+        return _with(entry, Figure(f"The ground, {done}; the master, fused", (Cell(sheet),)), below=True)
     sheet = fusing_figure(pattern, code)
     return _with(entry, Figure("Crease the square; centre the shape on the creases", (Cell(sheet),)))
 
@@ -266,15 +338,4 @@ def _make_line(pattern: Pattern, code: str) -> str:
     made = [
         product for step in pattern.steps.steps for product in step.makes if product.label == f"unit {code}"
     ]
-    return f"Make ({made[-1].count}) unit {code}, {_letters(pattern, code)}"
-
-
-def _letters(pattern: Pattern, name: str) -> str:
-    """Return the letters of a unit's fabrics: those of its shapes on those of its grounds."""
-    parts = parts_of(pattern, name)
-    grounds = [part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND]
-    on, above = (
-        ", ".join(dict.fromkeys(pattern.design.cloth(name, part) for part in some))
-        for some in (grounds, [part for part in parts if part not in grounds])
-    )
-    return f"{above} on {on}" if above else on
+    return f"Make ({made[-1].count}) unit {code}, {joined_cloths(pattern, code, str)}"

@@ -129,6 +129,8 @@ class CutList:
     lines: tuple[CutLine, ...]
     figure: Figure
     plan: str
+    below: bool = False
+    """Whether the figure stands below the lines, as wide as the page, and not beside them."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from quarterturn.design import GROUND, HALF_MARK, BindingKind, StraightSet, Symmetry
+from quarterturn.design import BindingKind, StraightSet, Symmetry, code_of_unit
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.entries import gather
 from quarterturn.publish.booklet.made import root_steps
@@ -13,6 +13,7 @@ from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Plate,
 from quarterturn.publish.figures import (
     MapPart,
     backing_figure,
+    bias_figure,
     binding_figure,
     centre_figure,
     least_share,
@@ -25,9 +26,17 @@ from quarterturn.publish.figures import (
     turns_figure,
 )
 from quarterturn.publish.sheet import Sheet
-from quarterturn.publish.wording import LABEL, centre_sewing, fabric_name, flow_facts, parts_of, tell
+from quarterturn.publish.wording import (
+    LABEL,
+    centre_sewing,
+    cloths_of,
+    fabric_name,
+    flow_facts,
+    halves_of,
+    tell,
+)
 from quarterturn.setting import Side
-from quarterturn.steps import Bind, Chapter, JoinPanels, LayOut, SewLine, Step
+from quarterturn.steps import Bind, Chapter, CutBias, JoinPanels, LayOut, SewLine, Step
 
 PAIRS_IN_A_LINE = 6
 MANY_UNITS = 400
@@ -92,24 +101,21 @@ def _whole_map(pattern: Pattern, layout: LayOut, width: float, height: float) ->
 
 def unit_counts(pattern: Pattern) -> Table:
     """Return how many units of each kind the quilt takes."""
-    rows = tuple(
-        (f"unit {name}", *_cloths(pattern, name), f"({count})")
-        for name, count in pattern.setting.tally.items()
-    )
+    design, tally = pattern.design, pattern.setting.tally
+    if any(design.colourway(code_of_unit(name)).is_rejoined for name in tally):
+        told = tuple(
+            (f"unit {name}", cloths_of(pattern, name), f"({count})") for name, count in tally.items()
+        )
+        return Table(("Unit", "Shapes on ground", "In the quilt"), told, (1, 6, 1.2))
+    rows = tuple((f"unit {name}", *_cloths(pattern, name), f"({count})") for name, count in tally.items())
     return Table(("Unit", "Shape", "Ground", "In the quilt"), rows, (1, 3, 3, 1.2))
 
 
 def _cloths(pattern: Pattern, name: str) -> tuple[str, str]:
-    """Return the fabrics of a unit's shapes, and those of its grounds."""
-    design, parts = pattern.design, parts_of(pattern, name)
-    grounds = [part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND]
-    shapes, on = (
-        "; ".join(
-            fabric_name(design.fabric(x)) for x in dict.fromkeys(design.cloth(name, part) for part in some)
-        )
-        for some in ([part for part in parts if part not in grounds], grounds)
-    )
-    return shapes or "none", on
+    """Return the fabrics of a unit's shapes, and that of its ground."""
+    (whole,) = halves_of(pattern, name)
+    shapes = "; ".join(fabric_name(pattern.design.fabric(letter)) for letter in whole.shapes)
+    return shapes or "none", fabric_name(pattern.design.fabric(whole.ground))
 
 
 def assembly(pattern: Pattern, width: float, height: float, first: int) -> Iterator[Block]:
@@ -150,11 +156,18 @@ def _lines(pattern: Pattern, steps: Sequence[Step], action: SewLine, width: floa
     return Figure("The rows; small figures are the numbers of the pairs", cells)
 
 
-def finishing(pattern: Pattern, first: int) -> Iterator[Block]:
+def finishing(pattern: Pattern, width: float, first: int) -> Iterator[Block]:
     """Return backing, layering, quilting and binding."""
     yield Section("Finishing")
     for entry in gather(pattern.steps.of(Chapter.FINISHING), pattern, first):
-        yield replace(entry, figures=_finishing_figures(pattern, pattern.steps.steps[entry.steps[0] - 1]))
+        step = pattern.steps.steps[entry.steps[0] - 1]
+        if isinstance(step.action, CutBias):
+            sheet = bias_figure(pattern, step, width)
+            what = "The binding on the bias, to scale, wrong side up: the cut, the slanting piece, the tube"
+            figure = Figure(what, (Cell(sheet),), least=least_share(sheet, 0.6))
+            yield replace(entry, figures=(figure,), place="below")
+        else:
+            yield replace(entry, figures=_finishing_figures(pattern, step))
     yield Notes("Label", (LABEL,))
     yield Remainder("Your notes")
 

@@ -6,6 +6,7 @@ Promise: cloth is shown in its own colours and by its letter, so that fabrics ca
 """
 
 from quarterturn.publish.figures.apart import cuts_figure, sewn_figure
+from quarterturn.publish.figures.bias import bias_figure
 from quarterturn.publish.figures.borders import border_figure, mitre_figure
 from quarterturn.publish.figures.bulk import bulk_figures
 from quarterturn.publish.figures.centre import centre_figure
@@ -19,10 +20,13 @@ from quarterturn.publish.figures.layout import layout_figure, section_figure
 from quarterturn.publish.figures.lines import pair_figure, row_figure
 from quarterturn.publish.figures.maps import MapPart, map_figure, map_parts, name_letters, overview_figure
 from quarterturn.publish.figures.masters import apart_figure, fusing_figure, stitching_figure
+from quarterturn.publish.figures.nested import nested_figures
 from quarterturn.publish.figures.panels import motif_line, panel_figure
+from quarterturn.publish.figures.parcels import parcel_figure
 from quarterturn.publish.figures.plans import layer_figure, marking_figure
 from quarterturn.publish.figures.shapes import blank_figure, ring_figure, template_shape
 from quarterturn.publish.figures.slanting import slanting_figure
+from quarterturn.publish.figures.staggered import staggered_figure
 from quarterturn.publish.figures.triangles import triangles_figure
 from quarterturn.publish.figures.trims import finishing_figure, trimmed_whole_figure
 from quarterturn.publish.figures.units import colourway_figure, trim_figure, turns_figure
@@ -31,6 +35,7 @@ __all__ = [
     "MapPart",
     "apart_figure",
     "backing_figure",
+    "bias_figure",
     "binding_figure",
     "blank_figure",
     "border_figure",
@@ -52,15 +57,18 @@ __all__ = [
     "mitre_figure",
     "motif_line",
     "name_letters",
+    "nested_figures",
     "overview_figure",
     "pair_figure",
     "panel_figure",
+    "parcel_figure",
     "rejoin_figure",
     "ring_figure",
     "row_figure",
     "section_figure",
     "sewn_figure",
     "slanting_figure",
+    "staggered_figure",
     "stitching_figure",
     "template_shape",
     "triangles_figure",

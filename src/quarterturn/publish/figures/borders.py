@@ -41,6 +41,9 @@ APART = 3.6
 LEAST_INSIDE = 18.0
 """Millimetres in which there is room for a name between the numbers of narrow strips."""
 
+RAW = Ink(stroke=ACCENT, width=0.18, dash=(0.5, 0.5))
+LEADER = Ink(stroke=ACCENT, width=0.12)
+
 Size = tuple[float, float]
 
 
@@ -133,34 +136,48 @@ def _number(
 
 
 def mitre_figure(pattern: Pattern, fabric: str, side: float = 40.0) -> Sheet:
-    """Return a corner being mitred: two strips on the top, the fold at 45°, the line to sew on and the line to trim."""
+    """Return a corner being mitred: the two strips wrong side up, the line to sew on and the line to trim.
+
+    The seams to the top lie within its raw edges, one allowance from them; its raw corner is under the strips.
+    """
     seam = length(pattern.design, pattern.design.making.seam)
     colour = pattern.design.fabric(fabric).colour
-    wide, corner = 13.0, complex(8.0, 8.0)
-    inner = corner + complex(wide, wide)
-    far = side
+    wide, corner, allowance = 13.0, complex(2.0, 7.0), 2.2
+    inner, far = corner + complex(wide, wide), side
+    raw = inner - complex(allowance, allowance)
     upright = polygon((corner, inner, complex(inner.real, far), complex(corner.real, far)))
     level = polygon((corner, complex(far, corner.imag), complex(far, inner.imag), inner))
-    away = 1.6
-    out = complex(-1, -1) / 2**0.5
+    back = wrong_side(colour)
+    off = complex(allowance, -allowance) / 2**0.5
+    note = complex(far + 2.0, 0)
+    sewn, trimmed = inner + (corner - inner) * 0.7, inner + (corner - inner) * 0.35 + off
+    ink = Ink(stroke=text_colour_on(back), width=STITCH.width, dash=STITCH.dash)
     marks: tuple[Mark, ...] = (
         box(inner.real, inner.imag, far - inner.real, far - inner.imag, INSIDE),
-        Area(Region((upright,)), cloth(colour, OUTLINE)),
-        Area(Region((level,)), cloth(wrong_side(colour), OUTLINE)),
-        line(inner, corner, STITCH),
-        line(inner + complex(away, -away) * 0.9, corner + complex(away, -away) * 0.9 + out * 0, CUT),
+        Area(Region((upright,)), cloth(back)),
+        Area(Region((level,)), cloth(back)),
+        line(corner, complex(far, corner.imag), OUTLINE),
+        line(corner, complex(corner.real, far), OUTLINE),
+        line(complex(raw.real, far), raw, RAW),
+        line(raw, complex(far, raw.imag), RAW),
+        line(inner, corner, ink),
+        line(inner + off, corner + off, CUT),
         line(complex(inner.real, far), inner, CREASE),
         line(inner, complex(far, inner.imag), CREASE),
         caption(complex((inner.real + far) / 2, (inner.imag + far) / 2), "top", LABEL),
-        caption(corner + complex(4.2, -2.2), "raw corner", SMALL, "start"),
-        caption(complex(far + 0.6, corner.imag + 3.0), f"stop {seam}", SMALL, "start"),
-        caption(complex(far + 0.6, corner.imag + 6.2), "from the corner,", SMALL, "start"),
-        caption(complex(far + 0.6, corner.imag + 9.4), "sew the mitre", SMALL, "start"),
-        caption(complex(far + 0.6, corner.imag + 12.6), "on the dots,", SMALL, "start"),
-        caption(complex(far + 0.6, corner.imag + 15.8), "trim on the dashes", SMALL, "start"),
+        *_noted(raw, note + 14j, "raw corner of the top"),
+        *_noted(inner, note + 21j, f"stop {seam} from it"),
+        *_noted(sewn, note + 2.5j, "sew the mitre on the dots"),
+        *_noted(trimmed, note + 8j, "trim on the dashes"),
     )
     alt = (
-        f"A corner of the border: the strip along the top edge is folded at 45°, and the mitre is sewn from the inner "
-        f"corner, where the seams stop, to the outer one; the allowance is trimmed to {seam}."
+        f"A corner of the border, wrong side up: the seams to the top stop {seam} from its raw corner, and the mitre "
+        f"is sewn at 45° from there to the outer corner; the allowance is trimmed to {seam}."
     )
-    return Drawing(far + 26.0, far, marks).sheet("Mitred corner", alt)
+    return Drawing(far + 38.0, far, marks).sheet("Mitred corner", alt)
+
+
+def _noted(at: complex, place: complex, text: str) -> tuple[Mark, ...]:
+    """Return a note with a thin line that leads to what it is about."""
+    dot = box(at.real - 0.35, at.imag - 0.35, 0.7, 0.7, Ink(fill=ACCENT))
+    return line(place - 0.6, at, LEADER), dot, caption(place, text, SMALL, "start")

@@ -8,8 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from quarterturn.design import Direction
 from quarterturn.design.colour import text_colour_on
-from quarterturn.materials import ClothPlan, PanelGroup, StripGroup
+from quarterturn.materials import ClothPlan, PanelGroup, Split, StripGroup
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.frames import Drawing
 from quarterturn.publish.figures.inks import (
@@ -18,6 +19,7 @@ from quarterturn.publish.figures.inks import (
     QUIET,
     SMALL,
     SMALLEST,
+    arrow,
     box,
     caption,
     cloth,
@@ -64,7 +66,19 @@ def cloth_figure(pattern: Pattern, plan: ClothPlan, width: float) -> Sheet:
     marks += measured(
         complex(NOTE, 5), right, f"{length(pattern.design, plan.usable_width)} usable width", -1.6j
     )
+    marks += _print(pattern.design.fabric(plan.fabric).direction)
     return Drawing(width, top, tuple(marks)).sheet("Cutting plan", _described(pattern, plan))
+
+
+def _print(direction: Direction) -> Iterator[Mark]:
+    """Show which way a print with a direction runs: along the selvages, which stand upright in the plan."""
+    if direction is Direction.NONE:
+        return
+    foot, head = complex(NOTE - 2.4, 4.9), complex(NOTE - 2.4, 0.3)
+    yield caption(complex(NOTE - 4.2, 2.6), "print", SMALL, "end")
+    yield from arrow(foot, head)
+    if direction is Direction.TWO_WAY:
+        yield from arrow(head, foot)
 
 
 def _bands(plan: ClothPlan, factor: float) -> list[_Band]:
@@ -99,7 +113,7 @@ def _band(pattern: Pattern, plan: ClothPlan, band: _Band, top: float, factor: fl
         )
         yield from _break(NOTE + whole * 0.86, top, band.height)
         return
-    yield from _strip(band.group, colour, top, factor, whole)
+    yield from strip_marks(band.group, colour, top, factor, whole)
 
 
 def _break(x: float, top: float, height: float) -> Iterator[Mark]:
@@ -111,18 +125,17 @@ def _break(x: float, top: float, height: float) -> Iterator[Mark]:
     yield line(foot + 0.6, head + 0.6, OUTLINE)
 
 
-def _strip(
+def strip_marks(
     group: StripGroup, colour: str, top: float, factor: float, whole: float, start: float = NOTE
 ) -> Iterator[Mark]:
     """Return a strip and its pieces; in what a band has left lie the strips that are cut from that."""
     height, left = float(group.height) * factor, start
     ink = text_colour_on(colour)
-    if not group.crosscuts:
+    if not group.pieces:
         yield box(left, top, whole, height, cloth(colour, OUTLINE))
         text = f"{group.label}, whole"
-        yield caption(
-            complex(left + whole / 2, top + height / 2), text, _fit(height, whole, text), colour=ink
-        )
+        if (size := _fit(height, whole, text)) >= SMALLEST:
+            yield caption(complex(left + whole / 2, top + height / 2), text, size, colour=ink)
         return
     yield from hatched(left, top, whole, height)
     for cut in group.crosscuts:
@@ -133,12 +146,30 @@ def _strip(
             if size >= SMALLEST:
                 yield caption(complex(left + along / 2, top + across / 2), cut.piece, size, colour=ink)
             left += along
+    for split in group.splits:
+        for _ in range(split.count):
+            yield from _segment(split, colour, complex(left, top), factor)
+            left += float(split.along) * factor
     below = top
     for each in group.rest:
-        for _ in range(each.strips):
-            yield from _strip(each, colour, below, factor, start + whole - left, left)
+        for _ in range(each.strips // group.strips):
+            yield from strip_marks(each, colour, below, factor, start + whole - left, left)
             below += float(each.height) * factor
     yield box(start, top, whole, height, OUTLINE)
+
+
+def _segment(split: Split, colour: str, corner: complex, factor: float) -> Iterator[Mark]:
+    """Return the pieces of a segment, one below the other."""
+    top, ink = corner.imag, text_colour_on(colour)
+    for cut in split.crosscuts:
+        along, across = float(cut.along) * factor, float(cut.across) * factor
+        size = _fit(across, along, cut.piece)
+        for _ in range(cut.count):
+            yield box(corner.real, top, along, across, cloth(colour, OUTLINE))
+            if size >= SMALLEST:
+                middle = complex(corner.real + along / 2, top + across / 2)
+                yield caption(middle, cut.piece, size, colour=ink)
+            top += across
 
 
 def _fit(height: float, width: float, text: str) -> float:
@@ -149,7 +180,9 @@ def _fit(height: float, width: float, text: str) -> float:
 def _described(pattern: Pattern, plan: ClothPlan) -> str:
     parts = [f"({p.panels}) lengths for the backing" for p in plan.panels]
     for group, _ in plan.groups:
-        pieces = ", ".join(f"{c.count} of {c.piece}" for c in group.crosscuts) or "left whole"
+        pieces = ", ".join(f"{c.count} of {c.piece}" for c in group.pieces) or "left whole"
         height = length(pattern.design, group.height)
         parts.append(f"({group.strips}) strips {height} high, each: {pieces}")
-    return f"Cutting plan of {named(pattern.design, plan.fabric)}, to scale: {'; '.join(parts)}."
+    way = pattern.design.fabric(plan.fabric).direction
+    runs = "" if way is Direction.NONE else " Its print runs up the drawing, along the selvages."
+    return f"Cutting plan of {named(pattern.design, plan.fabric)}, to scale: {'; '.join(parts)}.{runs}"

@@ -10,6 +10,7 @@ from quarterturn.design import FIRST, code_of_unit, unit_name
 from quarterturn.design.colour import text_colour_on
 from quarterturn.geometry import (
     Motion,
+    Path,
     Point,
     Region,
     StraightLine,
@@ -24,6 +25,7 @@ from quarterturn.publish.figures.frames import Drawing, beside
 from quarterturn.publish.figures.inks import (
     ACCENT,
     DARK,
+    EDGE,
     LABEL,
     OUTLINE,
     SMALL,
@@ -31,8 +33,9 @@ from quarterturn.publish.figures.inks import (
     caption,
     line,
     measured,
+    outline,
 )
-from quarterturn.publish.figures.plans import TOP
+from quarterturn.publish.figures.plans import TOP, clipped
 from quarterturn.publish.figures.trims import trimmed_block_figure
 from quarterturn.publish.sheet import Ink, Mark, Scale, Sheet
 from quarterturn.publish.wording import length
@@ -52,7 +55,7 @@ def rejoin_figure(pattern: Pattern, step: Step, trim: Step | None) -> Sheet:
     unit = unit_of(pattern, name)
     drawings = [_apart(pattern, name, unit, step.action), _joined(pattern, name, unit, step)]
     if trim:
-        drawings.append(trimmed_block_figure(pattern, name, trim))
+        drawings.append(trimmed_block_figure(pattern, name, trim, LARGEST))
     halves = " and ".join(_half_name(pattern, name, half) for half in unit.halves)
     alt = (
         f"Left, the halves {halves}, their cut edges side by side. Right, unit {name}, the two joined along a seam of "
@@ -76,7 +79,7 @@ def _half_unit(pattern: Pattern, name: str, half: Half) -> tuple[str, Unit]:
 def _apart(pattern: Pattern, name: str, unit: Unit, action: Rejoin) -> Drawing:
     """Return the halves as they will lie in the block, drawn apart square to their seam."""
     laid = [(half, *_half_unit(pattern, name, half)) for half in unit.halves]
-    factor = LARGEST / float(max(unit.width, unit.height))
+    factor = _factor(pattern, action)
     moved: list[tuple[str, Unit, Motion]] = []
     for (half, half_name, half_unit), way in zip(laid, (-action.way, action.way), strict=True):
         moved.append((half_name, half_unit, half.motion.then(shift(way * APART / 2 / factor))))
@@ -111,12 +114,16 @@ def _joined(pattern: Pattern, name: str, unit: Unit, step: Step) -> Drawing:
     """Return the block as joined, with its seam, its size, and the arrow of pressing."""
     assert isinstance(step.action, Rejoin)
     action = step.action
-    factor = LARGEST / float(max(unit.width, unit.height))
-    box = path_bounds(unit.cut_outline)
+    factor, raw = _factor(pattern, action), pattern.blocks.rejoining(action.recipe).raw_outline
+    box = path_bounds(raw)
     scale = Scale(factor, -complex(box.left, box.top) * factor + TOP * 1j)
     width, height = box.width * factor, box.height * factor
-    marks: list[Mark] = [*layered(pattern, name, unit.cut_layers, scale, OUTLINE)]
-    ends = _seam_ends(pattern, unit, action)
+    seam = _seam(pattern, unit, action)
+    marks: list[Mark] = []
+    for half in unit.halves:
+        marks += _in_place(pattern, name, half, seam, scale)
+    marks.append(outline(scale.path(raw), OUTLINE))
+    ends = _ends(raw, seam)
     marks.append(line(scale.point(ends[0]), scale.point(ends[1]), SEAM))
     if action.press_to is not None:
         middle = scale.point((ends[0] + ends[1]) / 2)
@@ -128,15 +135,35 @@ def _joined(pattern: Pattern, name: str, unit: Unit, step: Step) -> Drawing:
     return Drawing(max(width, 30.0), TOP + height + 6, tuple(marks))
 
 
-def _seam_ends(pattern: Pattern, unit: Unit, action: Rejoin) -> tuple[Point, Point]:
-    """Return where the seam of a block runs over its edges: one allowance back from the cut edge of its first half."""
+def _factor(pattern: Pattern, action: Rejoin) -> float:
+    """Return the millimetres to the inch at which a block is drawn apart, joined and trimmed."""
+    box = path_bounds(pattern.blocks.rejoining(action.recipe).raw_outline)
+    return LARGEST / max(box.width, box.height)
+
+
+def _in_place(pattern: Pattern, name: str, half: Half, seam: StraightLine, scale: Scale) -> Iterator[Mark]:
+    """Return what is seen of a half in the block as joined: its cloth up to the seam, ears trimmed off."""
+    raw = pattern.blocks.rejoining(pattern.design.colourway(code_of_unit(name)).recipe).raw_outline
+    half_name, half_unit = _half_unit(pattern, name, half)
+    farthest = max(half.motion.path(half_unit.cut_outline).corners(), key=lambda p: abs(seam.side(p)))
+    mine = seam if seam.side(farthest) > 0 else StraightLine(seam.through, -seam.direction)
+    for layer in half_unit.cut_layers:
+        seen = clipped(keep_left(half.motion.region(layer.region), mine), raw)
+        yield from layered(pattern, half_name, [replace(layer, region=seen)], scale, EDGE)
+
+
+def _seam(pattern: Pattern, unit: Unit, action: Rejoin) -> StraightLine:
+    """Return the line of the seam of a block: one allowance back from the cut edge of its first half."""
     rejoining, half = pattern.blocks.rejoining(action.recipe), unit.halves[0]
     master = pattern.blocks.master(rejoining.of)
     part = next(part for part in master.parts if part.unit == half.unit)
     laid = part.motion.then(half.motion)
-    seam = StraightLine(
-        laid(rejoining.cut.through) - action.way * float(unit.seam), laid.factor * rejoining.cut.direction
-    )
-    region = keep_left(Region((unit.cut_outline,)), seam)
+    through = laid(rejoining.cut.through) - action.way * float(unit.seam)
+    return StraightLine(through, laid.factor * rejoining.cut.direction)
+
+
+def _ends(outline: Path, seam: StraightLine) -> tuple[Point, Point]:
+    """Return where a seam runs over an outline."""
+    region = keep_left(Region((outline,)), seam)
     on = [p for s in region.segments() for p in (s.start, s.end) if abs(seam.side(p)) < NEAR]
     return min(on, key=seam.along), max(on, key=seam.along)

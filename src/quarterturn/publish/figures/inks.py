@@ -12,6 +12,7 @@ ACCENT = "#a63d2f"
 """What the sewer acts on: cuts, rulers, edges to trim."""
 QUIET = "#6f6f6a"
 
+
 OUTLINE = Ink(stroke=DARK, width=0.25)
 EDGE = Ink(stroke="#55554f", width=0.12)
 """Between two fabrics, and round every unit: light, so that colours stay what they are."""
@@ -78,6 +79,13 @@ def arrow(
     barb = way * 1j * head * 0.42
     tip = Area(Region((polygon((end, neck + barb, neck - barb)),)), Ink(fill=colour))
     return line(start, neck, Ink(stroke=colour, width=width)), tip
+
+
+def seen_arrow(start: Point, end: Point) -> tuple[Mark, ...]:
+    """Return an arrow that is seen on any cloth, light or dark: it is dark, with a light rim."""
+    way = (end - start) / abs(end - start)
+    rim = arrow(start - way * 0.4, end + way * 0.9, LIGHT, 1.15, 3.5)
+    return *rim, *arrow(start, end, DARK, 0.45, 2.0)
 
 
 def measured(start: Point, end: Point, text: str, off: Point) -> tuple[Mark, ...]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from quarterturn.geometry import Motion, Path, Region, polygon, shift
+from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.frames import Drawing
 from quarterturn.publish.figures.inks import (
@@ -14,7 +15,7 @@ from quarterturn.publish.figures.inks import (
 from quarterturn.publish.figures.nodes import held_at, name_plate, names_in, node_marks, node_symbols
 from quarterturn.publish.sheet import Area, Ink, Mark, Sheet
 from quarterturn.publish.wording import length, node_said, section_name
-from quarterturn.setting import Child, Node
+from quarterturn.setting import Child, ClothUse, Node, PlainCloth
 
 OUTLINED = Ink(stroke=ACCENT, width=0.45)
 LARGEST, LONGEST = 34.0, 64.0
@@ -31,6 +32,9 @@ def layout_figure(pattern: Pattern, width: float, height: float) -> Sheet:
         outline = _outline(child.node, motion, factor)
         marks.append(Area(Region((outline,)), OUTLINED))
         named += name_plate(f"{section_name(child.node)}{child.turn}", outline)
+    for node, motion in _plain(pattern.setting.centre, _centre_at(pattern)):
+        if label := _piece_label(pattern, node):
+            named += name_plate(label, _outline(node, motion, factor))
     for child, motion in _border_sections(top):
         outline = _outline(child.node, motion, factor)
         marks.append(Area(Region((outline,)), OUTLINED))
@@ -50,6 +54,22 @@ def _sections(node: Node, at: Motion) -> Iterator[tuple[Child, Motion]]:
     for child, motion in held_at(node):
         if section_name(child.node):
             yield child, motion.then(at)
+
+
+def _plain(node: Node, at: Motion) -> Iterator[tuple[PlainCloth, Motion]]:
+    """Return the plain pieces that stand in the stead of a section, or beside sections."""
+    for child, motion in held_at(node):
+        if isinstance(child.node, PlainCloth) and child.node.use in (ClothUse.SQUARE, ClothUse.STRIP):
+            yield child.node, motion.then(at)
+
+
+def _piece_label(pattern: Pattern, node: PlainCloth) -> str:
+    """Return the label of the piece that is cut for a plain piece of cloth; nothing where its size is another."""
+    seams = 2 * pattern.design.making.seam
+    sides = sorted((node.width + seams, node.height + seams))
+    purpose = Purpose.SQUARE if node.use is ClothUse.SQUARE else Purpose.STRIP
+    mine = (p for p in pattern.bill.pieces if p.fabric == node.fabric and p.purpose is purpose)
+    return next((piece.label for piece in mine if sorted((piece.length, piece.width)) == sides), "")
 
 
 def _border_sections(top: Node) -> Iterator[tuple[Child, Motion]]:

@@ -21,13 +21,13 @@ from quarterturn.publish.figures.inks import (
     QUIET,
     SMALL,
     STITCH,
-    arrow,
     box,
     caption,
     cloth,
     line,
     measured,
     outline,
+    seen_arrow,
 )
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet
 from quarterturn.publish.wording import length, named
@@ -107,7 +107,7 @@ def stitching_figure(pattern: Pattern, step: Step, side: float = 42.0) -> Sheet:
         *_shape(pattern, code, scale),
         *_folds(pattern, code, scale, master),
         outline(scale.path(master.shape.traced), Ink(stroke=ink, width=STITCH.width, dash=STITCH.dash)),
-        *arrow(foot, scale.point(start), inner, 0.45, 2.0),
+        *seen_arrow(foot, scale.point(start)),
         caption(foot - 1.6j * math.copysign(1, start.imag), "start", SMALL, colour=inner),
     )
     alt = (

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import cmath
+import math
 from collections.abc import Iterable, Iterator, Mapping
 from itertools import accumulate
 
@@ -11,7 +13,7 @@ from quarterturn.measure import Length
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.cells import layered, unit_of
 from quarterturn.publish.figures.inks import ACCENT, DARK, EDGE, LABEL, SMALLEST, caption, cloth
-from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Use
+from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Text, Use
 from quarterturn.setting import (
     Child,
     Framed,
@@ -109,13 +111,27 @@ def lettering(region: Region, text: str, colour: str, most: float) -> tuple[Mark
 
 
 def name_plate(text: str, outline: Path) -> tuple[Mark, ...]:
-    """Return a name on a white plate in the middle of an outline, as large as it has room; nothing where none is."""
+    """Return a name on a white plate in the middle of an outline, as large as it has room; nothing where none is.
+
+    In a narrow outline that stands upright it runs upwards.
+    """
     bounds = region_bounds(Region((outline,)))
     across, down = bounds.right - bounds.left, bounds.bottom - bounds.top
     middle = complex(bounds.left + bounds.right, bounds.top + bounds.bottom) / 2
-    size = min(LABEL, across * 0.9 / (0.6 * len(text) + 0.6), down * 0.7)
+    size, upwards = _plate_size(text, across, down), _plate_size(text, down, across)
+    turn = -90.0 if size < LABEL and upwards > size else 0.0
+    size = max(size, upwards) if turn else size
     if size < SMALLEST:
         return ()
+    way = cmath.rect(1, math.radians(turn))
     half = complex(0.31 * size * len(text) + 0.7, size * 0.75)
-    plate = polygon((middle - half, middle + half.conjugate(), middle + half, middle - half.conjugate()))
-    return Area(Region((plate,)), PLATE), caption(middle, text, size, colour=DARK)
+    corners = (-half, half.conjugate(), half, -half.conjugate())
+    plate = polygon(tuple(middle + corner * way for corner in corners))
+    return Area(Region((plate,)), PLATE), Text(
+        middle + 0.35j * size * way, text, size, "middle", turn, False, DARK
+    )
+
+
+def _plate_size(text: str, along: float, deep: float) -> float:
+    """Return the size of letters at which a name has room on its plate."""
+    return min(LABEL, along * 0.9 / (0.6 * len(text) + 0.6), deep * 0.7)

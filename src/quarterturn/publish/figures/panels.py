@@ -46,8 +46,10 @@ def panel_figure(pattern: Pattern, step: Step, width: float) -> Sheet:
     marks.append(outline(rectangle(LEFT + seam, TOP + seam, LEFT + wide - seam, TOP + tall - seam), ink))
     for motif in step.action.motifs:
         marks += _shape(pattern, motif, scale)
-    for number, motif in enumerate(step.action.motifs, start=1):
-        marks += _number(pattern, motif, number, scale)
+    at = [scale.point(motif.motion.move) for motif in step.action.motifs]
+    marks += [_led(spot, edge) for spot in at for edge in (complex(spot.real, TOP), complex(LEFT, spot.imag))]
+    for number, spot in enumerate(at, start=1):
+        marks += _number(number, spot)
     marks += measured(
         complex(LEFT, TOP), complex(LEFT + wide, TOP), length(pattern.design, made.width), -1.6j
     )
@@ -76,10 +78,12 @@ def _shape(pattern: Pattern, motif: PlacedMotif, scale: Scale) -> tuple[Mark, ..
     return (Area(region, cloth(pattern.design.fabric(letter).colour, EDGE)),)
 
 
-def _number(pattern: Pattern, motif: PlacedMotif, number: int, scale: Scale) -> tuple[Mark, ...]:
-    """Return the number of a motif on its middle, and two thin lines to the edges that it is measured from."""
-    at: Point = scale.point(motif.motion.move)
-    foot, side = complex(at.real, TOP), complex(LEFT, at.imag)
-    thin = Ink(stroke=ACCENT, width=0.12, dash=(0.8, 0.8))
+def _led(at: Point, edge: Point) -> Mark:
+    """Return a thin line from the middle of a motif to an edge that it is measured from."""
+    return line(at, edge, Ink(stroke=ACCENT, width=0.12, dash=(0.8, 0.8)))
+
+
+def _number(number: int, at: Point) -> tuple[Mark, ...]:
+    """Return the number of a motif on its middle, on a plate that lies on all lines."""
     plate = box(at.real - 1.6, at.imag - 1.6, 3.2, 3.2, Ink(fill="#ffffff", stroke=ACCENT, width=0.2))
-    return line(at, foot, thin), line(at, side, thin), plate, caption(at, str(number), SMALL, bold=True)
+    return plate, caption(at, str(number), SMALL, bold=True)

@@ -30,13 +30,13 @@ from quarterturn.publish.figures.inks import (
     OUTLINE,
     SMALL,
     STITCH,
-    arrow,
     box,
     caption,
     cloth,
     line,
     measured,
     outline,
+    seen_arrow,
 )
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet
 from quarterturn.publish.wording import length, named
@@ -130,7 +130,8 @@ def _marked(board: Board, action: Crease) -> Iterator[Mark]:
     for mark in action.middles:
         at = board.scale.point(mark)
         yield from (line(at - arm, at + arm, Ink(stroke=ink, width=0.3)) for arm in (1.3 + 1.3j, 1.3 - 1.3j))
-    yield caption(complex(board.width / 2, board.height + TOP + 3), "crease and mark", SMALL)
+    note = "crease and mark" if action.drawn or action.middles else "crease"
+    yield caption(complex(board.width / 2, board.height + TOP + 3), note, SMALL)
 
 
 def _sizes(board: Board) -> Iterator[Mark]:
@@ -249,7 +250,7 @@ def _start_arrow(board: Board, start: Point) -> Iterator[Mark]:
     tip, middle = board.scale.point(start), board.scale.origin
     way = (tip - middle) / abs(tip - middle) if abs(tip - middle) > 8 else (1 + 1j) / abs(1 + 1j)
     foot = tip - way * 6
-    yield from arrow(foot, tip, board.ink_at((foot - middle) / board.scale.factor), 0.45, 2.0)
+    yield from seen_arrow(foot, tip)
 
 
 def clipped(region: Region, path: Path) -> Region:

@@ -75,10 +75,10 @@ def _part_of(pattern: Pattern, name: str) -> tuple[Master, Part]:
     return master, master.part(quarter_of_unit(name))
 
 
-def _scaled(outline: Path, mirrored: bool = False) -> tuple[Scale, float, float]:
+def _scaled(outline: Path, mirrored: bool = False, largest: float = LARGEST) -> tuple[Scale, float, float]:
     """Return the scale at which an outline is drawn below the room for a measure, and its size on the sheet."""
     bounds = path_bounds(outline)
-    factor = LARGEST / max(bounds.width, bounds.height)
+    factor = largest / max(bounds.width, bounds.height)
     left = -bounds.right if mirrored else bounds.left
     scale = Scale(factor, -complex(left, bounds.top) * factor + TOP * 1j)
     return scale, bounds.width * factor, bounds.height * factor
@@ -171,21 +171,26 @@ def trimmed_whole_figure(pattern: Pattern, trim: Step) -> Sheet:
     return drawing.sheet(f"Trim the master: {action.recipe}", alt)
 
 
-def trimmed_block_figure(pattern: Pattern, name: str, trim: Step) -> Drawing:
-    """Return a rejoined block with its trims, measured from the middle of its seam."""
+def trimmed_block_figure(pattern: Pattern, name: str, trim: Step, largest: float) -> Drawing:
+    """Return a rejoined block, its longer side `largest`, with its trims measured from the middle of its seam."""
     assert isinstance(trim.action, Trim)
     rejoining = pattern.blocks.rejoining(trim.action.recipe)
     unit = unit_of(pattern, name)
-    return _trimmed(
-        pattern, name, rejoining.raw_outline, unit.cut_layers, trim.action, "trim from the seam’s middle"
-    )
+    note = "trim from the seam’s middle"
+    return _trimmed(pattern, name, rejoining.raw_outline, unit.cut_layers, trim.action, note, largest)
 
 
 def _trimmed(
-    pattern: Pattern, name: str, piece: Path, layers: tuple[Layer, ...], action: Trim, note: str
+    pattern: Pattern,
+    name: str,
+    piece: Path,
+    layers: tuple[Layer, ...],
+    action: Trim,
+    note: str,
+    largest: float = LARGEST,
 ) -> Drawing:
     """Return a piece as it lies before trimming: what goes is grey, what stays in its colours."""
-    scale, width, height = _scaled(piece)
+    scale, width, height = _scaled(piece, largest=largest)
     marks: list[Mark] = [Area(scale.region(Region((piece,))), OFFCUT)]
     marks += layered(pattern, name, layers, scale, OUTLINE)
     for trim in action.lines:

@@ -87,10 +87,10 @@ def _lettering_place(pattern: Pattern, name: str, part: str) -> tuple[Point, flo
 
 
 def turns_figure(pattern: Pattern, cell: float = 14.0) -> Sheet:
-    """Return the four turns of the first square unit that shows a shape, with the names that the map uses."""
+    """Return the four turns of the square unit with a shape that lies in most of them, with the names of the map."""
     units = ((name, unit_of(pattern, name)) for name in pattern.setting.tally)
-    shown = (name for name, unit in units if unit.width == unit.height and len(unit.sewn_layers) > 1)
-    code = next(shown, next(iter(pattern.setting.tally)))
+    shown = [name for name, unit in units if unit.width == unit.height and len(unit.sewn_layers) > 1]
+    code = max(shown or pattern.setting.tally, key=lambda name: _ways(pattern, name))
     own = cell / (cell_factor(pattern, cell) * longest_side(pattern, code)) * cell
     pitch = cell + 9
     marks: list[Mark] = []
@@ -103,6 +103,11 @@ def turns_figure(pattern: Pattern, cell: float = 14.0) -> Sheet:
     alt = f"Unit {code} at its four turns, each a quarter turn clockwise from the one before."
     symbols = sewn_symbols(pattern, [code], own)
     return Drawing(3 * pitch + cell, cell + 5, tuple(marks), symbols).sheet("The four turns", alt)
+
+
+def _ways(pattern: Pattern, name: str) -> int:
+    """Return in how many turns a unit lies in the top."""
+    return len({unit.turn for unit in pattern.setting.units if unit.name == name})
 
 
 def trim_figure(pattern: Pattern, code: str, away: Step, trim: Step | None, side: float = 32.0) -> Sheet:

@@ -16,10 +16,15 @@ from quarterturn.publish.wording.names import (
     cloths_of,
     fabric_name,
     fabric_words,
+    halves_of,
+    joined_cloths,
     length,
+    listed,
     named,
     parts_of,
+    plural,
     rectangle,
+    size_named,
     sized,
     turned_by,
 )
@@ -36,8 +41,16 @@ from quarterturn.publish.wording.opening import (
     sizes_said,
 )
 from quarterturn.publish.wording.owners import owner_of
+from quarterturn.publish.wording.parcels import layout_line
 from quarterturn.publish.wording.pressing import pressed_to
-from quarterturn.publish.wording.requirements import Need, cloth_needs, other_needs, plan_line, width_line
+from quarterturn.publish.wording.requirements import (
+    Need,
+    cloth_needs,
+    other_needs,
+    plan_line,
+    plans_explained,
+    width_line,
+)
 from quarterturn.publish.wording.sections import (
     Made,
     borders_said,
@@ -48,10 +61,25 @@ from quarterturn.publish.wording.sections import (
     unit_grid,
     unit_sizes,
 )
-from quarterturn.publish.wording.sizes import SizePart, by_size, size_notes, size_parts, sizes_rehearsed
+from quarterturn.publish.wording.sizes import (
+    SizePart,
+    by_size,
+    size_notes,
+    size_parts,
+    sizes_rehearsed,
+)
 from quarterturn.publish.wording.telling import TELLERS, tell
+from quarterturn.publish.wording.web import (
+    CENTRE_HEADS,
+    centre_rows,
+    on_ruler,
+    web_amount,
+    web_name,
+    web_sentences,
+)
 
 __all__ = [
+    "CENTRE_HEADS",
     "LABEL",
     "TECHNIQUE",
     "TELLERS",
@@ -65,6 +93,7 @@ __all__ = [
     "by_size",
     "cautions",
     "cautions_of",
+    "centre_rows",
     "centre_sewing",
     "cloth_needs",
     "cloths_of",
@@ -76,24 +105,32 @@ __all__ = [
     "fabric_name",
     "fabric_words",
     "flow_facts",
+    "halves_of",
     "held_by",
     "imprint",
+    "joined_cloths",
+    "layout_line",
     "length",
+    "listed",
     "named",
     "node_said",
     "notions",
+    "on_ruler",
     "other_needs",
     "owner_of",
     "part_name",
     "parts_of",
     "placed_name",
     "plan_line",
+    "plans_explained",
+    "plural",
     "pressed_to",
     "rectangle",
     "ring_of",
     "row_places",
     "section_name",
     "sections_of",
+    "size_named",
     "size_notes",
     "size_parts",
     "sized",
@@ -103,5 +140,8 @@ __all__ = [
     "turned_by",
     "unit_grid",
     "unit_sizes",
+    "web_amount",
+    "web_name",
+    "web_sentences",
     "width_line",
 ]

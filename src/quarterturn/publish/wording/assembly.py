@@ -47,6 +47,12 @@ def tell_lay_out(step: Step, action: LayOut, pattern: Pattern) -> Wording:
     return Wording("Lay out the units", sentences, line)
 
 
+ON_POINT = (
+    "What stands on a corner is turned by an eighth clockwise besides its own turn: the corner that is its top left "
+    "one as drawn and named comes to the top.",
+)
+
+
 def _lay_out_parts(action: LayOut) -> Wording:
     count = len(action.rows)
     first = "Pin a label with its number to the first part of each row."
@@ -56,11 +62,14 @@ def _lay_out_parts(action: LayOut) -> Wording:
         )
     sentences = (
         "Lay out all parts of the quilt centre as in the layout, each with its turn.",
+        *(ON_POINT if action.slanting else ()),
         "Step back and compare the whole with the cover. Photograph it before you pick anything up.",
-        first,
+        *((first,) if count > 1 else ()),
         *_kept_back(action),
     )
     slanting = "slanting " if action.slanting else ""
+    if count == 1:
+        return Wording("Lay out the quilt centre", sentences, f"One row of ({len(action.rows[0])}) parts.")
     return Wording("Lay out the quilt centre", sentences, f"({count}) {slanting}{plural(count, 'row')}.")
 
 

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from functools import partial
 
-from quarterturn.design import BindingKind, Design, LongCut, Pressing, Recipe
+from quarterturn.design import BindingKind, Design, Joins, LongCut, Pressing, Recipe
 from quarterturn.materials.stitches import LAYER, WASTE
 from quarterturn.measure import MM, show_count
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.masters import stitch_values
-from quarterturn.publish.wording.names import length, rectangle
+from quarterturn.publish.wording.names import length, listed, rectangle
+from quarterturn.publish.wording.parcels import parcels_of
 from quarterturn.publish.wording.requirements import thread_length
 
 
@@ -25,7 +26,7 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Web outside the outline", size(making.ring_out)),
         ("Web inside the outline", size(making.ring_in)),
         ("Between two outlines on the web", size(making.tracing_gap)),
-        ("Width of the web", size(making.web_width)),
+        _web(design),
         ("Ground left inside the stitching", size(making.cut_away)),
         *(
             (f"Trimmed off each master, {r.name}", _trim(pattern, r))
@@ -37,14 +38,30 @@ def defaults(pattern: Pattern) -> tuple[tuple[str, str], ...]:
         ("Backing and batting beyond the finished quilt, each side", size(making.overage)),
         ("Seam allowance of the backing", size(making.backing_seam)),
         ("Lost in straightening a cut end", size(making.squaring)),
+        *_squared_off(pattern),
         ("Cloth bought beyond the cuts, at least", size(making.slack)),
         ("Spare masters of each colourway", str(making.spare_masters)),
         ("Pressing of joining seams", pressing),
         ("Borders longer than the cloth is wide", _LONG[making.borders]),
+        ("Their strips, where they are joined", _JOINS[making.joins]),
+        ("Layers of cloth cut at once, at most", str(making.layers)),
         ("Edge stitch, as a start", stitch_values(making.stitch)),
         ("Thread", making.stitch.thread),
         ("Needle", making.stitch.needle),
     )
+
+
+def _web(design: Design) -> tuple[str, str]:
+    if design.making.web_sheet:
+        return "Sheets of web", rectangle(design, *design.making.web_sheet)
+    return "Width of the web", length(design, design.making.web_width)
+
+
+def _squared_off(pattern: Pattern) -> tuple[tuple[str, str], ...]:
+    """Return what squaring takes off pieces of cloth; nothing where it takes nothing."""
+    losses = sorted({each.squaring for each in parcels_of(pattern) if each.squaring})
+    off = listed([length(pattern.design, loss) for loss in losses]) if losses else ""
+    return (("Squared off the width and the height of pieces of cloth", off),) if off else ()
 
 
 def _strip(design: Design) -> str:
@@ -76,6 +93,13 @@ _LONG = {
     LongCut.CHEAPEST: "cut along the cloth or joined, whichever takes less",
     LongCut.LENGTHWISE: "cut along the cloth",
     LongCut.CROSSWISE: "joined from strips",
+}
+
+
+_JOINS = {
+    Joins.CHEAPEST: "straight or on the diagonal, whichever takes less",
+    Joins.STRAIGHT: "straight",
+    Joins.DIAGONAL: "on the diagonal",
 }
 
 

@@ -5,14 +5,29 @@ from __future__ import annotations
 from quarterturn.blocks import pieced_pair
 from quarterturn.pieces import pieced_masters
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording.names import length
+from quarterturn.publish.wording.names import length, listed, plural
 from quarterturn.publish.wording.places import measure
 
-INSTEAD = (
-    "Who would rather not fuse can piece the same unit: a quarter disc is sewn into a surround along the curve. "
-    "Nothing is fused, edge-stitched, cut apart or trimmed, and no unit is left over. The templates stand behind those "
-    "of the shapes; everything from the unit map on stays as it is."
-)
+
+def instead(pattern: Pattern) -> tuple[str, ...]:
+    """Return which units can be pieced, and what is then left out."""
+    pieced = {master.recipe for master in pieced_masters(pattern.design, pattern.blocks, pattern.bill)}
+    codes = [each.code for each in pattern.bill.masters if each.recipe in pieced]
+    whole = len(codes) == len(pattern.bill.masters)
+    units = f"{plural(len(codes), 'unit')} {listed(codes)}"
+    what = "the same unit" if whole else f"{units} as well"
+    rest = (
+        ""
+        if whole
+        else " What is told of the other units, and of shapes that they share, is done as it stands."
+    )
+    return (
+        f"Who would rather not fuse can piece {what}: a quarter disc is sewn into a surround along the curve. Of such "
+        "a unit nothing is fused, edge-stitched, cut apart or trimmed, and none is left over.",
+        f"Leave out the lines of {listed([f'colourway {code}' for code in codes])} in the chapters that prepare, fuse, "
+        f"stitch and cut apart, and buy less web and no thread for them.{rest} The templates stand behind those of the "
+        "shapes; everything from the layout on stays as it is.",
+    )
 
 
 def sewing(pattern: Pattern) -> tuple[str, ...]:

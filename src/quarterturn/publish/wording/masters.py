@@ -53,7 +53,7 @@ def tell_crease(step: Step, action: Crease, pattern: Pattern) -> Wording:
     upright = pattern.design.fabric(pattern.bill.piece(used.label).fabric).upright
     for_which = f", for {action.recipe}" if len(pattern.design.recipes) > 1 else ""
     return Wording(
-        f"Crease and mark the ground{for_which}",
+        f"Crease {'and mark ' if action.drawn or action.middles else ''}the ground{for_which}",
         tuple(_marking(pattern, action, upright=upright)),
         f"{line}.",
     )
@@ -97,8 +97,13 @@ def tell_fuse(step: Step, action: FuseToGround, pattern: Pattern) -> Wording:
         return _fuse_in_place(step, action, pattern)
     ground, shape = step.uses
     way = pattern.design.colourway(action.code)
+    drawn = isinstance(pattern.design.recipe(action.recipe).size, DrawnOutline)
     sentences = (
-        "Fold each shape in quarters and finger-press the folds; a hot iron would glue them.",
+        *(
+            ()
+            if drawn
+            else ("Fold each shape in quarters and finger-press the folds; a hot iron would glue them.",)
+        ),
         "Lay the square right side up, and the shape on it right side up, fold on crease, centre on centre.",
         *_way_up(pattern.design.recipe(action.recipe)),
         "Fuse from the middle outwards, then press the whole square flat. Let it cool.",
@@ -114,7 +119,7 @@ def tell_fuse(step: Step, action: FuseToGround, pattern: Pattern) -> Wording:
 def _way_up(recipe: Recipe) -> tuple[str, ...]:
     if not isinstance(recipe.size, DrawnOutline):
         return ()
-    return (f"Turn the {recipe.size.outline} on every square as the template shows it.",)
+    return (f"Lay every {recipe.size.outline} with its top, as the template names it, at the top.",)
 
 
 def level_of(step: Step, pattern: Pattern) -> int:
@@ -133,8 +138,8 @@ def _fuse_in_place(step: Step, action: FuseToGround, pattern: Pattern) -> Wordin
     level = level_of(step, pattern)
     on = "what is stitched" if level else "the ground"
     sentences = (
-        f"Lay {on} right side up, and each {shape_word(action.shape)} on it right side up, the cross of its template "
-        "on its mark, its upright line along the upright crease.",
+        f"Lay {on} right side up, and each {shape_word(action.shape)} on it right side up, the crossing of its creases "
+        "on its mark, its top at the top, and its upright crease even with that of the ground.",
         f"{'Its mark is' if len(action.places) == 1 else 'Its marks are'} {_places(pattern, action)}.",
         "Fuse from the middle outwards, then press the whole flat. Let it cool before you stitch.",
     )

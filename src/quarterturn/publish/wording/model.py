@@ -15,7 +15,7 @@ class Wording:
     title: str
     sentences: tuple[str, ...]
     line: str
-    """Counts and sizes of this step; may be empty."""
+    """Counts and sizes of this step; may be empty, or several lines."""
 
     @property
     def alike(self) -> tuple[str, tuple[str, ...]]:

@@ -5,10 +5,12 @@ A count stands in brackets before its size, so that `(4) 2½" squares` cannot be
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from functools import partial
+from itertools import groupby
 
-from quarterturn.design import GROUND, HALF_MARK, Design, Fabric
+from quarterturn.design import GROUND, HALF_MARK, ORIGINAL, SECOND, Design, Fabric
 from quarterturn.measure import Length, Units, show_length
 from quarterturn.pieces import Piece
 from quarterturn.proof import Pattern
@@ -55,18 +57,38 @@ def parts_of(pattern: Pattern, name: str) -> tuple[str, ...]:
     return (*(part for part in parts if part not in grounds), *reversed(grounds))
 
 
+@dataclass(frozen=True, slots=True)
+class Cloths:
+    """The letters of the fabrics of a unit, or of one half of it: of its shapes, and of its ground."""
+
+    shapes: tuple[str, ...]
+    ground: str
+
+
+def halves_of(pattern: Pattern, name: str) -> tuple[Cloths, ...]:
+    """Return the fabrics of a unit; of one that is rejoined those of each half, the first half first."""
+    design, parts = pattern.design, sorted(parts_of(pattern, name), key=lambda part: part.startswith(SECOND))
+    found = []
+    for _, run in groupby(parts, key=lambda part: part.rpartition(HALF_MARK)[0]):
+        mine = list(run)
+        shapes = (design.cloth(name, part) for part in mine if part.rpartition(HALF_MARK)[2] != GROUND)
+        ground = next(design.cloth(name, part) for part in mine if part.rpartition(HALF_MARK)[2] == GROUND)
+        found.append(Cloths(tuple(dict.fromkeys(shapes)), ground))
+    return tuple(found)
+
+
 def cloths_of(pattern: Pattern, name: str) -> str:
-    """Return the fabrics of a unit: those of its shapes on those of its grounds."""
-    design, parts = pattern.design, parts_of(pattern, name)
-    grounds = [part for part in parts if part.rpartition(HALF_MARK)[2] == GROUND]
-    shapes = [part for part in parts if part not in grounds]
-    on, above = (
-        listed([named(design, letter) for letter in dict.fromkeys(design.cloth(name, part) for part in some)])
-        if some
-        else ""
-        for some in (grounds, shapes)
-    )
-    return f"{above} on {on}" if above else on
+    """Return the fabrics of a unit: those of its shapes on that of its ground, one half joined to the other."""
+    return joined_cloths(pattern, name, partial(named, pattern.design))
+
+
+def joined_cloths(pattern: Pattern, name: str, say: Callable[[str], str]) -> str:
+    """Return the fabrics of a unit, each called by what is `said` of its letter: `B on A joined to A on B`."""
+    halves = []
+    for half in halves_of(pattern, name):
+        above = listed([say(letter) for letter in half.shapes]) if half.shapes else ""
+        halves.append(f"{above} on {say(half.ground)}" if above else say(half.ground))
+    return " joined to ".join(halves)
 
 
 def machine_length(value: Length) -> str:
@@ -74,14 +96,17 @@ def machine_length(value: Length) -> str:
     return show_length(value, Units.METRIC)
 
 
+LEAST_STRIP = 3
+"""A piece at least so many times as long as it is wide is called a strip, a shorter one a rectangle."""
+
+
 def counted_pieces(design: Design, product: Product) -> str:
-    """Print so many pieces with size and noun: `(16) 5½" squares`, `(2) 1½" × 18½" strips`."""
-    size = partial(length, design)
-    if product.width == product.height:
-        noun = "square" if product.count == 1 else "squares"
-        return f"({product.count}) {size(product.width)} {noun}"
-    noun = "strip" if product.count == 1 else "strips"
-    return f"({product.count}) {size(product.height)} × {size(product.width)} {noun}"
+    """Print so many pieces with size and noun: `(16) 5½" squares`, `(2) 1½" × 18½" strips`, the narrower side first."""
+    narrow, long = sorted((product.width, product.height))
+    if narrow == long:
+        return f"({product.count}) {length(design, long)} {plural(product.count, 'square')}"
+    noun = "strip" if long >= LEAST_STRIP * narrow else "rectangle"
+    return f"({product.count}) {rectangle(design, narrow, long)} {plural(product.count, noun)}"
 
 
 def listed(words: Sequence[str]) -> str:
@@ -106,8 +131,8 @@ def turned_by(degrees: float) -> str:
 
 
 def shape_word(recipe: str) -> str:
-    """Return what a recipe's shape is called: by the recipe's own name."""
-    return f"{recipe} shape"
+    """Return what a recipe's shape is called: by its own name, in quotation marks where that is several words."""
+    return f"“{recipe}” shape" if " " in recipe else f"{recipe} shape"
 
 
 def plural(count: int, one: str, more: str | None = None) -> str:
@@ -118,3 +143,9 @@ def plural(count: int, one: str, more: str | None = None) -> str:
 def typeset_words(text: str) -> str:
     """Return words written on a keyboard with the apostrophe of print."""
     return text.replace("'", "’")
+
+
+def size_named(pattern: Pattern) -> str:
+    """Return the name of the size of a pattern; nothing where the design has one size and no name for it."""
+    design = pattern.design
+    return f"{design.size} size" if design.sizes or design.size != ORIGINAL else ""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import chain
 
 from quarterturn.blocks import CurveFacts, Master
@@ -23,6 +23,8 @@ from quarterturn.design import (
 from quarterturn.measure import Units, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
+from quarterturn.publish.wording.parcels import PARCELS_EXPLAINED, parcel_advice
+from quarterturn.publish.wording.requirements import plans_explained
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
 from quarterturn.steps import Chapter
 
@@ -39,6 +41,7 @@ def assumptions(pattern: Pattern) -> tuple[str, ...]:
         f"Cloth is reckoned with a usable width of {_widths(design)}, selvages off. Measure yours; if it is "
         "narrower, buy more.",
         f"The cloth is {_kinds(design)}. {_washing(design)}",
+        *parcel_advice(pattern),
         "Press, do not iron: lift the iron and set it down.",
         "Web means lightweight paper-backed fusible web. Follow its maker’s instructions for heat and time.",
         *(
@@ -177,16 +180,26 @@ def abbreviations(printed: Sequence[str], units: Units) -> tuple[tuple[str, str]
 
 def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
     """Return what goes before the cutting lists."""
-    advice = (
+    borders = "Border lengths are calculated; you may leave the borders uncut until your top is measured."
+    has_parcels = any(plan.parcels for plan in pattern.materials.cloth)
+    return (
         "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
         "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
+        *_stacking(pattern),
+        *((borders,) if pattern.design.borders else ()),
+        plans_explained(),
+        *((PARCELS_EXPLAINED,) if has_parcels else ()),
     )
-    if not pattern.design.borders:
-        return advice
-    return (
-        *advice,
-        "Border lengths are calculated; you may leave the borders uncut until your top is measured.",
-    )
+
+
+def _stacking(pattern: Pattern) -> Iterator[str]:
+    """Return how many layers are cut at once, where strips are stacked at all."""
+    layers = pattern.design.making.layers
+    if layers > 1:
+        yield (
+            f"Strips that are cut up alike are stacked, up to {layers} layers, edge on edge. Cut no more layers at "
+            "once than the maker of your rotary cutter says: a stack that slips spoils all of its pieces."
+        )
 
 
 def notions(pattern: Pattern) -> tuple[str, ...]:
@@ -216,9 +229,8 @@ def curve_facts(pattern: Pattern, master: Master) -> tuple[str, ...]:
     if isinstance(size := recipe.size, DrawnOutline):
         return _outline_facts(pattern, master, size)
     design, facts = pattern.design, master.facts
-    across = (
-        f"In a sewn unit the curve meets each seam {length(design, facts.crossing)} from the finished corner"
-    )
+    of = f" of {master.recipe}" if len(pattern.design.recipes) > 1 else ""
+    across = f"In a sewn unit{of} the curve meets each seam {length(design, facts.crossing)} from the finished corner"
     diagonal = f"and reaches {length(design, facts.diagonal)} along the diagonal."
     shape = f"The {shape_word(master.recipe)}"
     if recipe.curve is Curve.SEWN_TRUE:
@@ -263,7 +275,5 @@ def _rejoined(design: Design, facts: CurveFacts, parts: str = "quarters") -> tup
     if facts.step > 1 / 64:
         said.append(f"miss one another by up to {show_length(facts.step, design.units, sixteenths=True)}")
     if facts.peak >= 1:
-        said.append(
-            f"meet at an angle, up to {facts.peak:.0f}° out of line, where the traced outline has no corner"
-        )
+        said.append(f"turn there by up to {facts.peak:.0f}° more than the traced outline does")
     return (f"Where its {parts} are rejoined the edges {' and '.join(said)}.",) if said else ()

@@ -5,13 +5,25 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from quarterturn.design import Fabric
-from quarterturn.materials import ClothPlan, StitchSum
+from quarterturn.design import Design, Direction, Fabric
+from quarterturn.materials import (
+    ClothPlan,
+    JoinMethod,
+    PanelGroup,
+    StitchSum,
+    StripGroup,
+    gap_percent,
+    show_bought,
+)
+from quarterturn.materials.backing import WIDE, backing_ways, in_one_width, panels_length
+from quarterturn.materials.shrinkage import to_buy
 from quarterturn.materials.thread import bobbins_to_wind
 from quarterturn.measure import MM, Units, inches, show_cloth, show_count
 from quarterturn.pieces import Purpose
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording.names import fabric_name, length, listed, named, rectangle
+from quarterturn.publish.wording.names import fabric_name, length, listed, named, plural, rectangle
+from quarterturn.publish.wording.parcels import parcel_note, parcels_line
+from quarterturn.publish.wording.web import web_amount, web_name
 
 TIGHT = inches(0, 1, 2)
 """A strip with less than this left is told to the sewer (trade check 29)."""
@@ -53,9 +65,15 @@ def _cloth(pattern: Pattern, plan: ClothPlan) -> Need:
     design = pattern.design
     has = {piece.purpose for piece in pattern.bill.of_fabric(plan.fabric)}
     uses = ", ".join(word for purpose, word in PURPOSES.items() if purpose in has)
-    wide, slack = length(design, plan.usable_width), length(design, plan.slack)
-    note = f"usable width {wide}; includes {slack} beyond the cuts{_washing(design.fabric(plan.fabric))}"
-    return Need(fabric_name(design.fabric(plan.fabric)), uses, show_cloth(plan.bought, design.units), note)
+    fabric, notes = design.fabric(plan.fabric), []
+    if plan.is_off_the_bolt or not plan.parcels:
+        wide, slack = length(design, plan.usable_width), length(design, plan.slack)
+        notes.append(
+            f"usable width {wide}; includes {slack} beyond the cuts{_washing(fabric)}{_wide(pattern, plan)}"
+        )
+    if plan.parcels:
+        notes.append(parcel_note(pattern, fabric, plan))
+    return Need(fabric_name(fabric), uses, show_bought(plan, design.units), "; ".join(notes))
 
 
 def _washing(fabric: Fabric) -> str:
@@ -77,9 +95,9 @@ def other_needs(pattern: Pattern) -> tuple[Need, ...]:
     return (
         Need("Batting", "", size, f"{over} beyond the finished quilt on each side"),
         Need(
-            f"Paper-backed fusible web, {length(design, web.web_width)} wide",
+            web_name(design, web),
             "rings",
-            show_cloth(web.bought, design.units),
+            web_amount(design, web),
             "lightweight",
         ),
         *(_thread(pattern, line) for line in materials.stitching),
@@ -109,21 +127,131 @@ def thread_length(inches: float, units: Units) -> str:
 def width_line(pattern: Pattern) -> str:
     """Return the line that stands below the table: usable width and seam allowance."""
     design = pattern.design
-    widths = sorted({plan.usable_width for plan in pattern.materials.cloth})
+    bolts = (plan for plan in pattern.materials.cloth if plan.is_off_the_bolt or not plan.parcels)
+    widths = sorted({plan.usable_width for plan in bolts})
     usable = " and ".join(length(design, width) for width in widths)
     seam = length(design, design.making.seam)
+    if not widths:
+        return f"Seam allowance {seam}, included in all cut sizes; fused shapes have none."
     return f"Usable width of fabric {usable}; seam allowance {seam}, included in all cut sizes; fused shapes have none."
 
 
 def plan_line(pattern: Pattern, plan: ClothPlan) -> str:
-    """Return how good a cutting plan is."""
-    lengths = (plan.cut_length, plan.bought, plan.slack, plan.lower_bound, plan.hand_rule)
-    cuts, bought, slack, least, plain = (length(pattern.design, value) for value in lengths)
+    """Return how good a cutting plan is. What a plan is, and the plain rule, is told once by `plans_explained`."""
+    if not plan.parcels:
+        return _bolt_line(pattern, plan)
+    said = [_bolt_line(pattern, plan)] if plan.is_off_the_bolt else []
+    return " ".join(filter(None, (parcels_line(pattern, plan), *said)))
+
+
+def _bolt_line(pattern: Pattern, plan: ClothPlan) -> str:
+    design = pattern.design
+    cuts, slack, plain = (length(design, value) for value in (plan.cut_length, plan.slack, plan.hand_rule))
+    rule = (
+        f"the plain rule would take {plain}"
+        if plan.hand_rule > plan.cut_length
+        else "the plain rule takes as much"
+    )
+    bought = show_cloth(plan.bought, design.units)
     return (
-        f"The cuts take {cuts}; {bought} is bought, so {slack} is slack, straightening included. With the same "
-        f"strips joined, the same lengths cut off and pieces side by side in one row to a strip, no plan can need less "
-        f"than {least}; each kind of piece in strips of its own would need {plain}."
-        f"{_other_way(pattern, plan)}{_tight(pattern, plan)}"
+        f"Bought {bought}: cuts {cuts}, slack {slack}. {_nearness(pattern, plan)}; {rule}."
+        f"{_split(plan)}{_backing(pattern, plan)}{_other_way(pattern, plan)}{_other_join(pattern, plan)}"
+        f"{_unpinned(pattern, plan)}{_tight(pattern, plan)}"
+    )
+
+
+def _split(plan: ClothPlan) -> str:
+    """State where what is said of a plan holds for more plans than those of one row to a strip."""
+    if not any(group.splits for group, _ in plan.groups):
+        return ""
+    return " Here pieces may lie below one another in a strip too, in every plan compared."
+
+
+def _nearness(pattern: Pattern, plan: ClothPlan) -> str:
+    """Return how near a plan is to the shortest: its proved bound, and by how much it may be longer."""
+    if plan.cut_length <= plan.lower_bound:
+        return "No plan is shorter"
+    tenths = math.ceil(10 * gap_percent(plan) - 1e-9)
+    least = length(pattern.design, plan.lower_bound)
+    return f"No plan can be shorter than {least}: this one is at most {tenths / 10:g} % longer"
+
+
+def plans_explained() -> str:
+    """Return what the lines below cutting plans rest on."""
+    return (
+        "Slack is what is bought beyond the cuts, for straightening and a miscut. A plan cuts strips across the cloth, "
+        "and from each strip pieces side by side in one row; what is said of its length holds for all such plans with "
+        "the same strips joined and the same lengths cut off, or cut along the cloth. By the plain rule each kind of "
+        "piece has strips of its own."
+    )
+
+
+def _backing(pattern: Pattern, plan: ClothPlan) -> str:
+    """Tell the backing both ways: its panels as they run, and as they would run turned."""
+    return "".join(_panels(pattern, plan, group) for group in plan.panels)
+
+
+def _panels(pattern: Pattern, plan: ClothPlan, group: PanelGroup) -> str:
+    design, turnable = pattern.design, _may_turn(pattern, plan)
+    ways = backing_ways(pattern.bill.piece(group.piece), plan.usable_width, group.seam, turnable)
+    said = _lengths(design, group)
+    for other in ways:
+        if other.runs_down != group.runs_down:
+            if (other.panels, other.cut_length) == (group.panels, group.cut_length):
+                return f" The backing takes {said}, and as much if it is turned."
+            return f" The backing takes {said}; turned, it would take {_lengths(design, other)}."
+    return f" The backing takes {said}."
+
+
+def _may_turn(pattern: Pattern, plan: ClothPlan) -> bool:
+    """Tell whether the cloth of a plan may lie either way."""
+    return pattern.design.fabric(plan.fabric).direction is Direction.NONE
+
+
+def _lengths(design: Design, group: PanelGroup) -> str:
+    seam = "" if group.panels == 1 else f", {'upright' if group.runs_down else 'level'} seams"
+    each = f"({group.panels}) {plural(group.panels, 'length')} of {length(design, group.cut_length)}"
+    return f"{each}{seam if group.panels != 2 else seam.removesuffix('s')}"
+
+
+def _wide(pattern: Pattern, plan: ClothPlan) -> str:
+    """Tell what a wide backing would take where it needs no seam, and the panels have one; nothing elsewhere."""
+    design, making = pattern.design, pattern.design.making
+    group = next((group for group in plan.panels if group.panels > 1), None)
+    if group is None:
+        return ""
+    along = in_one_width(pattern.bill.piece(group.piece), design.units, _may_turn(pattern, plan))
+    if along is None:
+        return ""
+    shrinks, units = design.fabric(plan.fabric).shrink_along, design.units
+    one, pieced = (
+        show_cloth(to_buy(cut, 1, making.squaring, making.slack, shrinks, units).bought, units)
+        for cut in (along, panels_length(group))
+    )
+    of_it = "" if plan.cut_length == panels_length(group) else f" instead of {pieced} of this"
+    return (
+        f"; without a seam, the backing takes {one} of cloth {length(design, WIDE[design.units])} wide{of_it}"
+    )
+
+
+def _other_join(pattern: Pattern, plan: ClothPlan) -> str:
+    """State how long pieces are joined, and what the other way would take."""
+    if plan.other_join is None:
+        return ""
+    other = length(pattern.design, plan.other_join)
+    straight = any(run.crosscuts and run.method is JoinMethod.STRAIGHT for run in plan.runs)
+    way, else_ = ("straight", "on the diagonal") if straight else ("on the diagonal", "straight")
+    return f" Their joins are {way}; {else_}, they would need {other} bought."
+
+
+def _unpinned(pattern: Pattern, plan: ClothPlan) -> str:
+    """State what the strips that the designer has decided on cost."""
+    if plan.unpinned is None:
+        return ""
+    other = length(pattern.design, plan.unpinned)
+    return (
+        f" Some strips are cut as the designer has decided, in every plan compared; without that, {other} would be "
+        "bought."
     )
 
 
@@ -139,8 +267,16 @@ def _other_way(pattern: Pattern, plan: ClothPlan) -> str:
 
 def _tight(pattern: Pattern, plan: ClothPlan) -> str:
     """Warn of strips that are filled to their end."""
-    strips = [(g, width - g.used) for g, width in plan.groups if g.crosscuts and width - g.used < TIGHT]
+    strips = [(g, width - g.used) for g, width in plan.groups if g.pieces and width - g.used < TIGHT]
     if not strips:
         return ""
-    names = listed([f"{g.label} ({length(pattern.design, left)} left)" for g, left in strips])
-    return f" Cut exactly: strips {names} are filled almost to their end."
+    names = listed(
+        [f"{_strip_named(pattern, g)} ({length(pattern.design, left)} left)" for g, left in strips]
+    )
+    return f" Cut exactly, for they are filled almost to their end: {names}."
+
+
+def _strip_named(pattern: Pattern, group: StripGroup) -> str:
+    """Return what strips are known by, which bear no label: their height, and what is cut from them."""
+    pieces = listed([f"({cut.count}) {cut.piece}" for cut in group.pieces])
+    return f"strips {length(pattern.design, group.height)} × WOF with {pieces}"

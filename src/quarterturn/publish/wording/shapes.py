@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from quarterturn.design import Design, RecipeKind
+from quarterturn.design import Design, DrawnOutline, RecipeKind
 from quarterturn.measure import show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
-from quarterturn.publish.wording.names import length, named, plural, rectangle, shape_word
-from quarterturn.steps import CutOut, FuseRings, Step, TraceRings
+from quarterturn.publish.wording.names import length, named, plural, shape_word
+from quarterturn.publish.wording.web import on_ruler
+from quarterturn.steps import CutOut, FuseRings, Step, TraceRings, Tracing
 
 
 def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
@@ -19,29 +20,81 @@ def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
         else "Trace it mirrored, as the template is printed: the web goes on the wrong side."
     )
     sentences = (
-        f"Trace the template on the paper side of the web, ring lines and cross marks too. {way}",
+        "Trace the template on the paper side of the web, its ring lines and the short marks across its outline too. "
+        f"{way}",
         _spaced(design, action),
         f"Cut round each tracing on the outer ring line, {length(design, design.making.ring_out)} outside "
         "the outline.",
-        _hollow(design, action),
+        hollow(design, action),
     )
-    room = " × ".join(
-        show_length(side, design.units, sixteenths=True) for side in (action.room_width, action.room_height)
-    )
-    line = (
-        f"Template “{action.shape}”: trace ({made.count}), up to ({action.per_row}) to a row; each takes "
-        f"{room}, its ring included."
-    )
+    rows = _rows if action.stagger is None else staggered_rows
+    line = f"Template “{action.shape}”: trace ({made.count}){rows(pattern, action, made.count)}."
     return Wording("Trace the shapes and hollow them out", sentences, line)
 
 
+def _rows(pattern: Pattern, action: TraceRings, count: int) -> str:
+    """Say how plain rows are laid."""
+    sheets = _on_sheets(count, action.rows_on_sheet, action.rows_on_sheet * action.per_row)
+    return f", up to ({action.per_row}) to a row{sheets}; {_room(pattern.design, action)}"
+
+
+def _room(design: Design, action: TraceRings) -> str:
+    sides = (action.room_width, action.room_height)
+    room = " × ".join(show_length(side, design.units, sixteenths=True) for side in sides)
+    return f"each takes {room}, its ring included"
+
+
+def _on_sheets(count: int, rows: int, on_sheet: int) -> str:
+    return f", ({rows}) {plural(rows, 'row')} to a sheet, ({-(-count // on_sheet)}) sheets" if rows else ""
+
+
+def staggered_rows(pattern: Pattern, action: TraceRings, count: int) -> str:
+    """Say how staggered rows are laid: how many are in each, where they begin, and how far they are apart."""
+    design, rule = pattern.design, action.stagger
+    assert rule is not None
+    on_sheet = -(-action.rows_on_sheet // 2) * rule.odd + action.rows_on_sheet // 2 * rule.even
+    turned = " The template lies turned by a quarter, clockwise." if rule.quarter else ""
+    flipped = " In every second row turn it by a half besides." if rule.flipped else ""
+    if not rule.down:
+        apart = (
+            "Every second row lies on the line of the one before, between its tracings; the next one is "
+            f"{on_ruler(design, rule.back)} further"
+        )
+    elif rule.down == rule.back:
+        apart = f"Rows are {on_ruler(design, rule.down)} apart"
+    else:
+        apart = f"Rows are {on_ruler(design, rule.down)} and {on_ruler(design, rule.back)} apart in turn"
+    room = _room(design, action)
+    only = len(pattern.materials.web.rows) == 1
+    begins = (
+        "the cut end" if only else f"the cut end, or from {_beyond(design, action)} what is traced before"
+    )
+    begins = "the upper edge of the sheet" if action.rows_on_sheet else begins
+    first, second, pitch = (on_ruler(design, each) for each in (rule.first, rule.second, rule.pitch))
+    return (
+        f" in rows of ({rule.odd}) and ({rule.even}) in turn{_on_sheets(count, action.rows_on_sheet, on_sheet)}. "
+        f"The first row is {on_ruler(design, rule.top)} from {begins}; its middles begin {first} from the left edge, "
+        f"those of every second row {second}, then one every {pitch}. {apart}.{turned}{flipped} "
+        f"{room[0].upper()}{room[1:]}"
+    )
+
+
+def _beyond(design: Design, action: TraceRings) -> str:
+    return f"{on_ruler(design, action.gap)} beyond" if action.gap else "the end of"
+
+
 def _spaced(design: Design, action: TraceRings) -> str:
+    if action.stagger:
+        return (
+            "Set the tracings in rows that reach into each other: every second row is shifted by half a step. All "
+            "sizes lead to the middle of a tracing, the cross of its template."
+        )
     if action.gap == 0:
         return "Set the tracings in rows; the rings may touch."
     return f"Set the tracings in rows, with {length(design, action.gap)} between the rings."
 
 
-def _hollow(design: Design, action: TraceRings) -> str:
+def hollow(design: Design, action: TraceRings | Tracing) -> str:
     if action.ring_in.is_empty() and action.hole:
         within = length(design, design.making.ring_out)
         return f"Cut the inside out {within} within the inner outline; the band is too narrow to be hollowed out."
@@ -80,7 +133,7 @@ def tell_fuse_rings(step: Step, action: FuseRings, pattern: Pattern) -> Wording:
 
 def _rings(pattern: Pattern, action: FuseRings, count: int) -> str:
     if pattern.design.recipe(action.recipe).kind is not RecipeKind.SHAPES:
-        return f"{action.shape} rings"
+        return f"{action.shape} {plural(count, 'ring')}"
     return f"{plural(count, 'ring')} of web for {plural(count, shape_word(action.shape))}"
 
 
@@ -96,10 +149,25 @@ def tell_cut_out(step: Step, action: CutOut, pattern: Pattern) -> Wording:
     sentences = (
         "Cut out each shape exactly on the outline, through paper, web and cloth together.",
         *(("Cut out the hole of each ring on its line too; begin in its middle.",) if action.hole else ()),
+        *_folded(pattern, action),
         "Peel the paper off; where it holds, score it with a pin first.",
         "Stack the shapes with cloth between them, never web to web.",
     )
     across, high = (length(pattern.design, side) for side in (made.width, made.height))
-    size = across if across == high else rectangle(pattern.design, made.width, made.height)
-    line = f"{named(pattern.design, letter)}: make ({made.count}) {shape_word(action.shape)}s, about {size} across."
+    size, way = (across, "across") if across == high else (f"{across} × {high}", "over all")
+    what = plural(made.count, shape_word(action.shape))
+    line = f"{named(pattern.design, letter)}: make ({made.count}) {what}, about {size} {way}."
     return Wording("Cut out the shapes and peel off the paper", sentences, line)
+
+
+def _folded(pattern: Pattern, action: CutOut) -> tuple[str, ...]:
+    """Tell how a shape keeps the cross of its template, which is hollowed out; a circle is folded in quarters."""
+    recipe = pattern.design.recipe(action.recipe)
+    circle = recipe.kind is not RecipeKind.SHAPES and not isinstance(recipe.size, DrawnOutline)
+    if circle and not any(motif.recipe == action.recipe for motif in pattern.bill.motifs):
+        return ()
+    return (
+        "While the paper is on, fold each shape through the marks at its edge, one way and the other, and finger-press "
+        "the folds: the creases cross where the cross of the template lies. Where the template names a top, put a pin "
+        "there.",
+    )

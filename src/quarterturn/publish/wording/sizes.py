@@ -25,13 +25,15 @@ from quarterturn.design import (
     SectionSet,
     StraightSet,
 )
-from quarterturn.materials import ClothPlan, show_money
-from quarterturn.measure import Length, show_cloth
+from quarterturn.materials import ClothPlan, show_bought, show_money
+from quarterturn.measure import Length
 from quarterturn.pieces import Piece, Purpose
 from quarterturn.proof import Pattern, Proof, border_depths, unit_sizes
 from quarterturn.publish.wording.names import fabric_name, length, listed, rectangle, sized
+from quarterturn.publish.wording.parcels import parcels_used
 from quarterturn.publish.wording.requirements import thread_length
 from quarterturn.publish.wording.sections import sections_of
+from quarterturn.publish.wording.web import web_amount, web_size
 
 NONE = "–"
 """Stands where a size has no such thing."""
@@ -184,7 +186,8 @@ def _border(ring: int, pattern: Pattern) -> str:
     side, end = border_depths(design, pattern.setting)[ring]
     width = length(design, side)
     if side != end:
-        width = f"sides {width}, ends {length(design, end)}"
+        pairs = (("sides", side), ("ends", end))
+        width = ", ".join(f"{name} {length(design, depth)}" for name, depth in pairs if depth)
     return f"{width} {_border_words(design.borders[ring])}"
 
 
@@ -237,8 +240,8 @@ def _master_count(code: str, pattern: Pattern) -> str:
 def _to_buy(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
     for letter, name in _fabrics(patterns).items():
         yield name, partial(_bought, letter)
-    yield "Fusible web", lambda p: show_cloth(p.materials.web.bought, p.design.units)
-    yield "Web, width", lambda p: length(p.design, p.materials.web.web_width)
+    yield "Fusible web", lambda p: web_amount(p.design, p.materials.web)
+    yield "Web, width or sheet", lambda p: web_size(p.design, p.materials.web)
     yield "Batting", lambda p: rectangle(p.design, p.materials.batting_width, p.materials.batting_height)
     for letter in _union((line.fabric for line in pattern.materials.stitching) for pattern in patterns):
         yield f"Thread to match Fabric {letter}, about", partial(_thread, letter)
@@ -248,7 +251,7 @@ def _to_buy(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
 
 def _bought(letter: str, pattern: Pattern) -> str:
     plan = _plan(letter, pattern)
-    return show_cloth(plan.bought, pattern.design.units) if plan else ""
+    return show_bought(plan, pattern.design.units) if plan else ""
 
 
 def _thread(letter: str, pattern: Pattern) -> str:
@@ -262,6 +265,7 @@ def _cost(pattern: Pattern) -> str:
 
 
 def _cuts(patterns: Sequence[Pattern], letter: str) -> Iterator[tuple[str, Say]]:
+    yield "Pieces of cloth", lambda p: parcels_used(_plan(letter, p))
     yield "Strips × WOF", partial(_strips, letter)
     yield "Lengths × WOF, for the backing", partial(_panels, letter)
     for name in _union(
@@ -304,7 +308,7 @@ def _piece(pattern: Pattern, piece: Piece) -> str:
         return rectangle(pattern.design, piece.length, piece.width)
     if piece.length == piece.width:
         return f"({piece.count}) {length(pattern.design, piece.length)}"
-    return f"({piece.count}) {rectangle(pattern.design, piece.width, piece.length)}"
+    return f"({piece.count}) {rectangle(pattern.design, *sorted((piece.width, piece.length)))}"
 
 
 def _plan(letter: str, pattern: Pattern) -> ClothPlan | None:

@@ -121,6 +121,8 @@ def _rows_named(names: list[str]) -> str:
         numbers = [name.partition(",")[0].removeprefix("row ") for name, _ in run]
         if not is_row:
             told += numbers
+        elif len(numbers) == 2:
+            told.append(f"rows {numbers[0]} and {numbers[1]}")
         elif len(numbers) > 1:
             told.append(f"rows {numbers[0]} to {numbers[-1]}")
         else:

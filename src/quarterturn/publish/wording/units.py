@@ -15,6 +15,7 @@ from quarterturn.publish.wording.names import (
     sized,
     typeset_words,
 )
+from quarterturn.publish.wording.outlines import outline_said, shapes_overlap
 from quarterturn.publish.wording.places import NEAR, drawn_line, measure
 from quarterturn.steps import (
     Behind,
@@ -47,7 +48,7 @@ def tell_cut_apart(step: Step, action: CutApart, pattern: Pattern) -> Wording:
     (used,), made = step.uses, step.makes
     line = (
         f"Colourway {action.code}: cut ({used.count}) {plural(used.count, 'master')} to make "
-        f"{listed([_units(product) for product in made])}, {_as_cut(pattern, made)}."
+        f"{listed([_units(product) for product in made])}, {_as_cut(pattern, made)} as cut."
     )
     if is_general(pattern, action.recipe):
         return Wording(f"Cut the masters apart: {action.recipe}", tuple(_cuts(pattern, action)), line)
@@ -61,8 +62,15 @@ def tell_cut_apart(step: Step, action: CutApart, pattern: Pattern) -> Wording:
 
 
 def _as_cut(pattern: Pattern, made: tuple[Product, ...]) -> str:
-    sizes = dict.fromkeys(sized(pattern.design, product.width, product.height) for product in made)
-    return f"{listed(list(sizes))} as cut"
+    sizes = dict.fromkeys(_one_as_cut(pattern, product) for product in made)
+    return listed(list(sizes))
+
+
+def _one_as_cut(pattern: Pattern, made: Product) -> str:
+    unit = pattern.blocks.unit(pattern.design, _bare(made.label).removeprefix("unit "))
+    if unit.is_rectangle:
+        return sized(pattern.design, made.width, made.height)
+    return outline_said(pattern.design, unit, made.count)
 
 
 def _units(made: Product) -> str:
@@ -96,7 +104,9 @@ def tell_cut_away(step: Step, action: CutAway, pattern: Pattern) -> Wording:
     (used,) = step.uses
     label = _bare(used.label)
     if is_general(pattern, action.recipe):
-        return _cut_away_in_order(pattern, action, f"({used.count}) {label}")
+        unit = pattern.blocks.unit(pattern.design, label.removeprefix("unit ").removeprefix("master "))
+        sentences = IN_ORDER if shapes_overlap(unit) else ONE_BY_ONE
+        return _cut_away_behind(pattern, action, f"({used.count}) {label}", sentences)
     inside = length(pattern.design, action.behind[0].inside)
     sentences = (
         "Turn the unit wrong side up, and lift the loose corner of the ground off the shape.",
@@ -112,13 +122,19 @@ def _bare(label: str) -> str:
     return label
 
 
-def _cut_away_in_order(pattern: Pattern, action: CutAway, what: str) -> Wording:
-    sentences = (
-        "Turn the unit wrong side up. Begin behind the shape that lies lowest, and go on to what lies on it.",
-        "Lift each layer off the shape before you cut it, and keep the scissors flat so that they do not nick the "
-        "cloth that is to stay.",
-        "Where a higher shape is stitched through a layer, leave as much of it outside that stitching as inside.",
-    )
+IN_ORDER = (
+    "Turn the unit wrong side up. Begin behind the shape that lies lowest, and go on to what lies on it.",
+    "Lift each layer off the shape before you cut it, and keep the scissors flat so that they do not nick the "
+    "cloth that is to stay.",
+    "Where a higher shape is stitched through a layer, leave as much of it outside that stitching as inside.",
+)
+ONE_BY_ONE = (
+    "Turn the unit wrong side up.",
+    "Lift the ground off the shape before you cut it, and keep the scissors flat so that they do not nick the shape.",
+)
+
+
+def _cut_away_behind(pattern: Pattern, action: CutAway, what: str, sentences: tuple[str, ...]) -> Wording:
     told = "; ".join(dict.fromkeys(_behind(pattern, action, each) for each in action.behind))
     return Wording("Cut away what lies behind", sentences, f"{what}: {told}.")
 
@@ -139,6 +155,8 @@ def tell_trim(step: Step, action: Trim, pattern: Pattern) -> Wording:
     (made,) = step.makes
     size = sized(pattern.design, made.width, made.height)
     line = f"Make ({made.count}) {_bare(made.label)}; each should measure {size}, unfinished."
+    if _has_its_size(step, pattern, action):
+        return Wording("Square up the blocks where needed", tuple(_squared(pattern, action)), line)
     distances = list(dict.fromkeys(trim.distance for trim in action.lines))
     kinds = {trim.kind for trim in action.lines}
     if kinds == {Reference.CUT} and len(distances) == 1 and len(action.lines) == 2:
@@ -151,6 +169,24 @@ def tell_trim(step: Step, action: Trim, pattern: Pattern) -> Wording:
     if made.label.startswith("master "):
         title = "Trim the masters"
     return Wording(title, tuple(_trims(pattern, action)), line)
+
+
+def _has_its_size(step: Step, pattern: Pattern, action: Trim) -> bool:
+    """Tell whether a joined block comes, to what can be measured on cloth, at the size to which it is trimmed."""
+    (made,) = step.makes
+    if {trim.kind for trim in action.lines} != {Reference.SEAM}:
+        return False
+    joined = next(p for s in pattern.steps.steps for p in s.makes if p.label == step.uses[0].label)
+    sides = ((joined.width, made.width), (joined.height, made.height))
+    return all(measure(pattern.design, was) == measure(pattern.design, now) for was, now in sides)
+
+
+def _squared(pattern: Pattern, action: Trim) -> list[str]:
+    *checks, _ = _trims(pattern, action)
+    return [
+        "The block has its size when it is joined: lay the square-up ruler on it, and trim only what stands out.",
+        *checks,
+    ]
 
 
 def _trims(pattern: Pattern, action: Trim) -> list[str]:

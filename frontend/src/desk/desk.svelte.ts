@@ -180,9 +180,13 @@ class Desk {
   }
 
   private async reloadPaper(): Promise<void> {
-    if (!this.id) return;
-    const paper = await designs.paper(this.id);
-    if (this.queue && this.queue.length === 0) this.queue.revision = paper.revision;
+    const { id, queue } = this;
+    if (!id || !queue) return;
+    const paper = await designs.paper(id);
+    if (this.queue !== queue) return;
+    // An answer that was overtaken tells what is no longer so: acts done meanwhile have left a newer revision.
+    if (queue.length === 0) queue.revision = Math.max(queue.revision, paper.revision);
+    if (this.paper && paper.revision < this.revision) return;
     this.paper = paper;
     this.outside = paper.outside;
     this.revision = paper.revision;

@@ -32,5 +32,5 @@ it("puts the booklet first", () => {
 
 it("weighs files", () => {
   expect(weight(1_240_000, "en")).toBe("1.2 MB");
-  expect(weight(900, "en")).toBe("900 byte");
+  expect(weight(900, "en")).toBe("1 kB");
 });

@@ -32,7 +32,7 @@ const WIDTHS = [360, 840, 1320, 2040] as const;
 /** Return the width to ask for, for a page that is so wide on the screen. */
 export function sharpWidth(shown: number, density: number): number {
   const wanted = shown * density;
-  return WIDTHS.find((width) => width >= wanted * 0.9) ?? 2040;
+  return WIDTHS.find((width) => width >= wanted) ?? 2040;
 }
 
 /** Return which pages lie side by side: the first by itself at the right, then pairs. */
@@ -103,7 +103,7 @@ export function inOrder(files: readonly PublishedFile[]): PublishedFile[] {
 
 /** Return a number of bytes in a unit that suits it. */
 export function weight(bytes: number, language: string): string {
-  const [unit, by] = bytes < 1000 ? ["byte", 1] : bytes < 1e6 ? ["kilobyte", 1e3] : ["megabyte", 1e6];
+  const [unit, by] = bytes < 1e6 ? ["kilobyte", 1e3] : ["megabyte", 1e6];
   const told = new Intl.NumberFormat(language, { style: "unit", unit: unit as string, maximumFractionDigits: by === 1e6 ? 1 : 0 });
-  return told.format(bytes / (by as number));
+  return told.format(Math.max(bytes, 1000) / (by as number));
 }

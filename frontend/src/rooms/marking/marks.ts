@@ -102,7 +102,7 @@ export function outlinesOf(spot: SpotView, model: QuiltModel, paper: PaperView):
     const found = boxes(view, ["section", "section with borders", "panel"], spot.name);
     return found.length || spot.name !== "centre" ? found : [whole(view)];
   }
-  if (spot.kind === "border") return boxes(view, ["border"], spot.name.replace(/ of centre$/, " of top"));
+  if (spot.kind === "border") return boxes(view, ["border"], spot.name);
   if (spot.kind === "fabric") return fabricOutlines(view, spot.name);
   if (spot.kind === "colourway") return units(view, new Set([spot.name]));
   if (spot.kind === "recipe") {

@@ -56,10 +56,13 @@ def marks_of(size: OneSize) -> Mapping[str, MarksView]:
 
 
 def _colourways(size: OneSize) -> Mapping[str, list[str]]:
+    """Return the colourways in which each piece is seen: its master's own, and those that are rejoined from it."""
     found: dict[str, list[str]] = defaultdict(list)
     for masters in size.bill.masters:
+        rejoined = (each.code for each in size.bill.rejoined if masters.code in each.masters)
+        codes = (masters.code, *rejoined)
         for label in dict.fromkeys((masters.ground, *(blank.label for blank in masters.blanks))):
-            found[label].append(masters.code)
+            found[label] += [code for code in codes if code not in found[label]]
     return found
 
 

@@ -83,8 +83,12 @@ def build(node: Node) -> None:
         vite = SOURCE / "node_modules" / "vite" / "bin" / "vite.js"
         _run([node.program, str(vite), "build", "--outDir", str(part), "--emptyOutDir"], node.environment)
         (part / STAMP).write_text(built_from, encoding="utf-8")
-        shutil.rmtree(PAGE, ignore_errors=True)
+        old = PAGE.with_name("page.old")
+        shutil.rmtree(old, ignore_errors=True)
+        if PAGE.is_dir():
+            PAGE.rename(old)
         part.rename(PAGE)
+        shutil.rmtree(old, ignore_errors=True)
 
 
 def install(node: Node) -> None:

@@ -95,6 +95,7 @@ def test_a_second_window_is_told(window: Watched, studio: Running) -> None:
 def test_of_two_texts_the_page_asks_which_goes_on(window: Watched, studio: Running, design: Path) -> None:
     title(window.page, "Rounds")
     retitle(studio, 0, "Ours")
+    title(window.page, "Ours")
     design.write_text(TEXT.replace("Rounds", "Theirs"), encoding="utf-8")
     expect(window.page.get_by_text("Two versions").first).to_be_visible(timeout=15_000)
     window.page.get_by_role("button", name="Go on with the file's").click()

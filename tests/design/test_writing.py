@@ -161,3 +161,9 @@ def test_a_shape_of_several_is_changed_where_it_stands_and_another_added_below()
 def test_the_mark_that_some_editors_begin_a_file_with_stays() -> None:
     marked = "\ufeff# mine\nformat = 1\n"
     assert write_design(marked, {"format": 2}) == "\ufeff# mine\nformat = 2\n"
+
+
+def test_a_new_key_stands_before_the_notes_of_the_next_table() -> None:
+    text = '[fabrics.A]\nname = "oyster"\n\n# The recipe.\n[recipes.moon]\nkind = "circle cut both ways"\n'
+    changed = write_design(text, {"fabrics.A.role": "background"})
+    assert changed == text.replace('"oyster"\n', '"oyster"\nrole = "background"\n')

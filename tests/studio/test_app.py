@@ -200,7 +200,7 @@ def test_what_is_not_there_is_told(asking: TestClient) -> None:
     ):
         refused(asking, "GET", path, 404)
     refused(asking, "GET", f"{at}/quilt?size=none", 404)
-    refused(asking, "DELETE", at, 404)
+    refused(asking, "DELETE", at, 405)
 
 
 @pytest.mark.parametrize(

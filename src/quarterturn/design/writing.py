@@ -63,7 +63,31 @@ def _change(document: Any, parts: tuple[str, ...], value: object, added: list[An
         from tomlkit.items import InlineTable
 
         old = holder.get(name) if isinstance(holder, dict) else holder[name]
-        holder[name] = _item(value, old, inline=_is_inline(holder) or isinstance(old, InlineTable))
+        item = _item(value, old, inline=_is_inline(holder) or isinstance(old, InlineTable))
+        if (
+            isinstance(holder, dict)
+            and name not in holder
+            and (last := _last_before_notes(holder)) is not None
+        ):
+            table: Any = holder
+            table.value._insert_after(last, name, item)  # tomlkit itself would put it behind the notes
+        else:
+            holder[name] = item
+
+
+def _last_before_notes(holder: Any) -> Any:
+    """Return the last key of a table behind which, after an empty line, only notes stand: those of the next table."""
+    from tomlkit.items import Comment, Table, Whitespace
+
+    if not isinstance(holder, Table):
+        return None
+    body = holder.value.body
+    last = max((k for k, (key, _) in enumerate(body) if key is not None), default=None)
+    if last is None or (isinstance(body[last][1], dict | list) and not _is_inline(body[last][1])):
+        return None
+    behind = [item for _, item in body[last + 1 :]]
+    has_notes = any(isinstance(item, Comment) for item in behind)
+    return body[last][0] if has_notes and isinstance(behind[0], Whitespace) else None
 
 
 def _take_away(holder: Any, name: Any) -> None:

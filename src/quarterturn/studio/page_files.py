@@ -10,8 +10,7 @@ from starlette.applications import Starlette
 from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import FileResponse, HTMLResponse, Response
-from starlette.routing import Mount, Route
-from starlette.staticfiles import StaticFiles
+from starlette.routing import Route
 
 Answer = Callable[[Request, Exception], Response]
 
@@ -33,35 +32,47 @@ UNBUILT = (
     "<!doctype html><html lang=en><title>Quarterturn</title><p>The page of the studio has not been built. "
     "Start it by ./quarterturn studio from the folder of the source, which builds it."
 )
+KINDS = {
+    ".html": "text/html",
+    ".js": "text/javascript",
+    ".css": "text/css",
+    ".svg": "image/svg+xml",
+    ".png": "image/png",
+    ".json": "application/json",
+    ".webmanifest": "application/manifest+json",
+    ".woff2": "font/woff2",
+}
 LASTING = "public, max-age=31536000, immutable"
 
 
 def page(built: Path, not_here: Answer) -> Starlette:
-    """Return the files of the page; `built` is where the build put them. `not_here` answers for what is none."""
-    routes: list[Route | Mount] = [
-        Route("/", lambda request: _index(built)),
+    """Return the files of the page; `built` is where the build put them. `not_here` answers for what is none.
+
+    They are read once: a page that is open stays whole while another is built, and no request opens a path.
+    """
+    files = {file.relative_to(built).as_posix(): file.read_bytes() for file in _files(built)}
+
+    def answer(request: Request) -> Response:
+        name = request.path_params["name"] or INDEX
+        if name not in files:
+            raise HTTPException(404)
+        lasting = LASTING if name.startswith("assets/") else "no-cache"
+        kind = KINDS.get(name[name.rfind(".") :], "application/octet-stream")
+        return Response(files[name], media_type=kind, headers={"Cache-Control": lasting})
+
+    def unbuilt(_: Request) -> Response:
+        return HTMLResponse(UNBUILT, status_code=503)
+
+    routes = [
         Route("/fonts/{name}", _font),
+        *([] if INDEX in files else [Route("/", unbuilt)]),
+        Route("/{name:path}", answer),
     ]
-    if built.is_dir():
-        routes.append(Mount("/", _Assets(directory=built, check_dir=False)))
     return Starlette(routes=routes, exception_handlers={HTTPException: not_here})
 
 
-class _Assets(StaticFiles):
-    """Files whose names tell their content are kept by the browser; others are asked for again."""
-
-    def file_response(self, *args: object, **kwargs: object) -> Response:
-        answer = super().file_response(*args, **kwargs)  # type: ignore[arg-type]
-        is_lasting = "assets" in Path(str(args[0])).parts
-        answer.headers["Cache-Control"] = LASTING if is_lasting else "no-cache"
-        return answer
-
-
-def _index(built: Path) -> Response:
-    file = built / INDEX
-    if not file.is_file():
-        return HTMLResponse(UNBUILT, status_code=503)
-    return FileResponse(file, media_type="text/html", headers={"Cache-Control": "no-cache"})
+def _files(built: Path) -> list[Path]:
+    return sorted(file for file in built.rglob("*") if file.is_file() and not file.name.startswith("."))
 
 
 def _font(request: Request) -> Response:

@@ -7,6 +7,7 @@ import subprocess
 import sys
 from pathlib import Path
 
+from quarterturn.files import write_file
 from tests.studio.drafts import file_of
 
 KILLS = 250
@@ -21,6 +22,7 @@ def test_hundreds_of_kills_lose_nothing_that_was_answered(tmp_path: Path) -> Non
     told = re.fullmatch(rf"{KILLS} kills, (\d+) edits\n", ended.stdout)
     assert told
     assert int(told[1]) > KILLS
+    write_file(file, file.read_bytes())  # the last kill may have left a part, which the next save sweeps away
     assert [name.name for name in tmp_path.iterdir() if name.suffix == ".part"] == []
 
 

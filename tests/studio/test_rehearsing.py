@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import threading
 import time
 from collections.abc import Iterator
 from dataclasses import dataclass, field
@@ -20,12 +21,14 @@ TEXT = (Path(__file__).parents[2] / "examples" / "pocket-of-moons.toml").read_te
 
 @dataclass
 class Told:
-    """Keeps the news."""
+    """Keeps the news. While `free` is not set, whoever tells any has to wait."""
 
     news: list[dict[str, object]] = field(default_factory=list)
+    free: threading.Event = field(default_factory=threading.Event)
 
     def tell(self, event: str, **facts: object) -> None:
         assert event == "rehearsal"
+        assert self.free.wait(60)
         self.news.append(facts)
 
 
@@ -59,6 +62,7 @@ def test_a_rehearsal_is_told_from_its_first_step_to_the_comparison(rehearsals: R
     told = OnePaper()
     paper, one = cast(Paper, told), size()
     assert rehearsals.progress(paper).state == "none"
+    told.news.free.set()
     rehearsals.start(paper, 7, one)
     now = ended(rehearsals, paper)
     assert (now.state, now.revision, now.done) == ("done", 7, len(one.steps().steps))
@@ -69,9 +73,11 @@ def test_a_rehearsal_is_told_from_its_first_step_to_the_comparison(rehearsals: R
 
 
 def test_a_rehearsal_that_is_called_off_ends_before_it_is_done(rehearsals: Rehearsals) -> None:
-    paper, one = cast(Paper, OnePaper()), size()
+    told = OnePaper()
+    paper, one = cast(Paper, told), size()
     rehearsals.start(paper, 1, one)
     rehearsals.call_off(paper)
+    told.news.free.set()
     assert ended(rehearsals, paper).state == "cancelled"
     assert one.stages.runs["proof"] == 0
     rehearsals.start(paper, 1, one)
@@ -79,8 +85,10 @@ def test_a_rehearsal_that_is_called_off_ends_before_it_is_done(rehearsals: Rehea
 
 
 def test_a_design_is_rehearsed_once_at_a_time(rehearsals: Rehearsals) -> None:
-    paper, one = cast(Paper, OnePaper()), size()
+    told = OnePaper()
+    paper, one = cast(Paper, told), size()
     rehearsals.start(paper, 1, one)
     with pytest.raises(BusyError):
         rehearsals.start(paper, 1, one)
+    told.news.free.set()
     assert ended(rehearsals, paper).state == "done"

@@ -30,7 +30,7 @@ def test_as_many_pieces_are_drawn_as_are_cut(name: str) -> None:
     drawn = Counter(piece.label for plan in cutting.plans for strip in plan.strips for piece in strip.pieces)
     for plan in size.materials().cloth:
         for group, _ in plan.groups:
-            for cut in group.crosscuts:
+            for cut in group.pieces:
                 assert drawn[cut.piece] >= cut.count * group.strips
     tracings = Counter(tracing.shape for tracing in cutting.web.tracings)
     assert tracings == Counter({rows.shape: rows.count for rows in size.materials().web.rows})

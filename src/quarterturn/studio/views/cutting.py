@@ -2,15 +2,25 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 
-from quarterturn.materials import ClothPlan, StripGroup, gap_percent, show_money
-from quarterturn.measure import Length, show_cloth, show_length, show_plain
+from quarterturn.materials import (
+    ClothPlan,
+    ShoppingLine,
+    Split,
+    StripGroup,
+    gap_percent,
+    show_bought,
+    show_money,
+)
+from quarterturn.measure import Length, Units, show_cloth, show_count, show_length, show_plain
 from quarterturn.publish.wording import cutting_advice, plan_line
 from quarterturn.studio.stages import Effort, Made, OneSize
 from quarterturn.studio.views.figures import FiguresView, figures_view
 from quarterturn.studio.views.marks import MarksView, marks_of
 from quarterturn.studio.views.model import LengthView, View, inches_of
+from quarterturn.studio.views.web import WebView, web_view
 
 
 class RectView(View):
@@ -93,27 +103,6 @@ class PlanView(View):
     said: str
 
 
-class TracingView(View):
-    """The room of a tracing on the web, and its middle, at which the template is laid."""
-
-    shape: str
-    x: float
-    y: float
-    width: float
-    height: float
-    middle: tuple[float, float]
-
-
-class WebView(View):
-    """The web as it is unrolled, x across it."""
-
-    width: LengthView
-    used: LengthView
-    bought: LengthView
-    tracings: tuple[TracingView, ...]
-    unplaced: tuple[str, ...]
-
-
 class LineView(View):
     """Something that is bought, as the shopping list has it."""
 
@@ -148,7 +137,7 @@ def cutting_view(
         settled=effort is Effort.PROVED,
         size=size.design.size,
         plans=tuple(_plan(size, plan, effort) for plan in materials.cloth),
-        web=_web(size, effort),
+        web=web_view(size, effort),
         shopping=tuple(_lines(size, effort)),
         advice=tuple(cutting_advice(size.pattern(effort))),
         sizes=tuple(figures_view(revision, each, effort) for each in sizes),
@@ -167,7 +156,7 @@ def _plan(size: OneSize, plan: ClothPlan, effort: Effort) -> PlanView:
         strips=tuple(_strips(size, plan)),
         runs=tuple(_runs(size, plan)),
         pieces=tuple(_pieces(size, plan.fabric)),
-        bought=_cloth(size, plan.bought),
+        bought=LengthView(inches=inches_of(plan.bought), text=show_bought(plan, design.units)),
         cut=_length(size, plan.cut_length),
         squaring=_length(size, plan.squaring),
         slack=_length(size, plan.slack),
@@ -203,24 +192,41 @@ def _strips(size: OneSize, plan: ClothPlan) -> Iterator[StripView]:
             top += height
     for strips in plan.strips:
         for number in range(1, strips.strips + 1):
-            yield StripView(
-                label=strips.label,
-                number=number,
-                y=inches_of(top),
-                width=inches_of(plan.usable_width),
-                height=inches_of(strips.height),
-                pieces=tuple(_cuts(strips, 0.0, top, float(plan.usable_width))),
-                whole=not strips.crosscuts,
-                said=show_length(strips.height, size.design.units),
-            )
+            yield _strip(size, strips, number, top, plan.usable_width)
             top += float(strips.height)
+    yield from _from_parcels(size, plan, top)
+
+
+def _strip(size: OneSize, group: StripGroup, number: int, top: float, width: Length) -> StripView:
+    return StripView(
+        label=group.label,
+        number=number,
+        y=inches_of(top),
+        width=inches_of(width),
+        height=inches_of(group.height),
+        pieces=tuple(_cuts(group, 0.0, top, float(width))),
+        whole=not group.pieces,
+        said=show_length(group.height, size.design.units),
+    )
+
+
+def _from_parcels(size: OneSize, plan: ClothPlan, top: float) -> Iterator[StripView]:
+    """Yield what is cut from pieces of cloth, below what comes off the bolt: every piece's strips, layout by layout."""
+    numbers: Counter[str] = Counter()
+    for layout in plan.parcels.layouts if plan.parcels else ():
+        for _ in range(layout.count):
+            for group in layout.strips:
+                for _ in range(group.strips):
+                    numbers[group.label] += 1
+                    yield _strip(size, group, numbers[group.label], top, layout.length)
+                    top += float(group.height)
 
 
 def _cuts(group: StripGroup, left: float, top: float, width: float) -> Iterator[RectView]:
-    """Yield the pieces of a strip from the left, then those of the strips that are cut from its rest, then offcuts."""
+    """Yield the pieces of a strip from the left, those of its segments, those cut from its rest, then offcuts."""
     right = left + width
     height = float(group.height)
-    if not group.crosscuts:
+    if not (group.pieces or group.rest):
         yield _rect(group.label, left, top, width, height)
         return
     for cut in group.crosscuts:
@@ -230,13 +236,31 @@ def _cuts(group: StripGroup, left: float, top: float, width: float) -> Iterator[
             if across < height:
                 yield _rect("", left, top + across, along, height - across)
             left += along
+    for split in group.splits:
+        for _ in range(split.count):
+            yield from _segment(split, left, top, height)
+            left += float(split.along)
     below = top
     for each in group.rest:
-        for _ in range(each.strips):
+        for _ in range(each.strips // group.strips):
             yield from _cuts(each, left, below, right - left)
             below += float(each.height)
     if top + height - below > 1e-6 and right - left > 1e-6:
         yield _rect("", left, below, right - left, top + height - below)
+
+
+def _segment(split: Split, left: float, top: float, height: float) -> Iterator[RectView]:
+    """Yield the pieces of a segment one below the other, each with what it leaves beside it, then what is left."""
+    below, whole = top, float(split.along)
+    for cut in split.crosscuts:
+        along, across = float(cut.along), float(cut.across)
+        for _ in range(cut.count):
+            yield _rect(cut.piece, left, below, along, across)
+            if along < whole:
+                yield _rect("", left + along, below, whole - along, across)
+            below += across
+    if top + height - below > 1e-6:
+        yield _rect("", left, below, whole, top + height - below)
 
 
 def _rect(label: str, x: float, y: float, width: float, height: float) -> RectView:
@@ -276,40 +300,10 @@ def _pieces(size: OneSize, letter: str) -> Iterator[PieceView]:
         )
 
 
-def _web(size: OneSize, effort: Effort) -> WebView:
-    web = size.materials(effort).web
-    return WebView(
-        width=_length(size, web.web_width),
-        used=_length(size, web.used_length),
-        bought=_cloth(size, web.bought),
-        tracings=tuple(_tracings(size, effort)),
-        unplaced=web.unplaced,
-    )
-
-
-def _tracings(size: OneSize, effort: Effort) -> Iterator[TracingView]:
-    top = 0.0
-    for rows in size.materials(effort).web.rows:
-        width, height, gap = (float(each) for each in (rows.width, rows.height, rows.gap))
-        for number in range(rows.count):
-            row, column = divmod(number, rows.per_row)
-            x, y = column * (width + gap), top + row * (height + gap)
-            yield TracingView(
-                shape=rows.shape,
-                x=inches_of(x),
-                y=inches_of(y),
-                width=inches_of(width),
-                height=inches_of(height),
-                middle=(inches_of(x + width / 2), inches_of(y + height / 2)),
-            )
-        top += rows.rows * (height + gap)
-
-
 def _lines(size: OneSize, effort: Effort) -> Iterator[LineView]:
     units = size.design.units
     for line in size.materials(effort).shopping:
-        sized = line.key == "batting"
-        amount = "" if line.length is None else (show_plain if sized else show_cloth)(line.length, units)
+        amount = _amount(line, units)
         yield LineView(
             key=line.key,
             amount=amount,
@@ -317,6 +311,17 @@ def _lines(size: OneSize, effort: Effort) -> Iterator[LineView]:
             price=None if line.price is None else show_money(line.price),
             matches=line.matches,
         )
+
+
+def _amount(line: ShoppingLine, units: Units) -> str:
+    """Say how much: sheets and pieces by their number, batting by its size, cloth and web by the length."""
+    if line.sheets:
+        return show_count(line.sheets, "sheet")
+    if line.count is not None:
+        return show_count(line.count, line.piece)
+    if line.length is None:
+        return ""
+    return (show_plain if line.key == "batting" else show_cloth)(line.length, units)
 
 
 def _length(size: OneSize, value: Length) -> LengthView:

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from quarterturn.materials import ShoppingLine, gap_percent, show_money
+from quarterturn.materials import ShoppingLine, WebPlan, gap_percent, show_bought, show_money
 from quarterturn.materials.costs import costs_of
 from quarterturn.materials.hours import hours_of, stage_times
-from quarterturn.measure import Length, show_cloth, show_length
+from quarterturn.measure import Length, show_cloth, show_count, show_length
 from quarterturn.proof.work import tasks_of
 from quarterturn.studio.stages import Effort, OneSize
 from quarterturn.studio.views.model import LengthView, View, inches_of
@@ -82,7 +82,7 @@ def figures_view(revision: int, size: OneSize, effort: Effort = Effort.PROVED) -
         units=len(setting.units),
         masters=_masters(size),
         fabrics=_fabrics(size, effort),
-        web=_cloth(size, materials.web.bought),
+        web=_web(size, materials.web),
         binding=_length(size, materials.binding_run),
         batting=(_length(size, materials.batting_width), _length(size, materials.batting_height)),
         batting_package=materials.batting_package,
@@ -123,7 +123,7 @@ def _fabrics(size: OneSize, effort: Effort) -> tuple[FabricFigures, ...]:
         found.append(
             FabricFigures(
                 letter=plan.fabric,
-                bought=_cloth(size, plan.bought),
+                bought=LengthView(inches=inches_of(plan.bought), text=show_bought(plan, size.design.units)),
                 cut=_length(size, plan.cut_length),
                 bound=_length(size, plan.lower_bound),
                 slack=_length(size, plan.slack),
@@ -132,6 +132,11 @@ def _fabrics(size: OneSize, effort: Effort) -> tuple[FabricFigures, ...]:
             )
         )
     return tuple(found)
+
+
+def _web(size: OneSize, web: WebPlan) -> LengthView:
+    text = show_count(web.sheets, "sheet") if web.sheet else show_cloth(web.bought, size.design.units)
+    return LengthView(inches=inches_of(web.bought), text=text)
 
 
 def _length(size: OneSize, value: Length) -> LengthView:

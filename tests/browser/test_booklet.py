@@ -96,7 +96,7 @@ def test_it_is_published_and_all_of_it_taken(booklet: Page, tmp_path: Path) -> N
 @pytest.mark.parametrize("light", LIGHTS)
 def test_nothing_is_in_the_way_of_anyone(booklet: Page, light: Literal["light", "dark"]) -> None:
     booklet.emulate_media(color_scheme=light)
-    booklet.wait_for_timeout(400)
+    booklet.wait_for_timeout(1500)
     assert barriers(booklet) == []
     booklet.get_by_role("button", name="House style").click()
     assert barriers(booklet) == []

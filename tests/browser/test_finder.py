@@ -72,7 +72,7 @@ def test_another_block_is_another_search(sheet: Page) -> None:
 @pytest.mark.parametrize("light", LIGHTS)
 def test_nothing_is_in_the_way_of_anyone(sheet: Page, light: Literal["light", "dark"]) -> None:
     sheet.emulate_media(color_scheme=light)
-    sheet.wait_for_timeout(400)
+    sheet.wait_for_timeout(1500)
     assert barriers(sheet) == []
     sheet.get_by_role("option").first.click()
     expect(sheet.get_by_role("button", name="Take it into the quilt")).to_be_enabled()

@@ -95,7 +95,7 @@ def test_the_whole_work_is_printed_with_its_figures(making: Page) -> None:
 @pytest.mark.parametrize("light", LIGHTS)
 def test_nothing_is_in_the_way_of_anyone(making: Page, light: Literal["light", "dark"]) -> None:
     making.emulate_media(color_scheme=light)
-    making.wait_for_timeout(400)
+    making.wait_for_timeout(1500)
     assert barriers(making) == []
     making.get_by_role("radio", name="The whole list").check(force=True)
     expect(making.get_by_role("heading", name=re.compile("^Finishing"))).to_be_visible()

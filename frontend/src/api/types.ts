@@ -3887,7 +3887,7 @@ export interface components {
         };
         /**
          * TracingView
-         * @description The room of a tracing on the web, and its middle, at which the template is laid.
+         * @description A ring on the web: its box, its outline as it lies there, and its middle, at which the template is laid.
          */
         TracingView: {
             /** Height */
@@ -3897,6 +3897,10 @@ export interface components {
                 number,
                 number
             ];
+            /** Number */
+            number: number;
+            /** Outline */
+            outline: string;
             /** Shape */
             shape: string;
             /** Width */
@@ -3968,11 +3972,34 @@ export interface components {
             width: number;
         };
         /**
+         * WebCentreView
+         * @description Equal centres that rings leave: how many, how large, and what of the quilt's own shapes would fit.
+         */
+        WebCentreView: {
+            /** Count */
+            count: number;
+            disc: components["schemas"]["LengthView"];
+            /** Fits */
+            fits: [
+                string,
+                number
+            ][];
+            height: components["schemas"]["LengthView"];
+            /** Shape */
+            shape: string;
+            width: components["schemas"]["LengthView"];
+        };
+        /**
          * WebView
-         * @description The web as it is unrolled, x across it.
+         * @description The web as it is unrolled, x across it; of sheets, all of them. `saved` is against plain rows.
          */
         WebView: {
             bought: components["schemas"]["LengthView"];
+            bound: components["schemas"]["LengthView"];
+            /** Centres */
+            centres: components["schemas"]["WebCentreView"][];
+            saved: components["schemas"]["LengthView"];
+            sheet: components["schemas"]["LengthView"] | null;
             /** Tracings */
             tracings: components["schemas"]["TracingView"][];
             /** Unplaced */

@@ -247,9 +247,9 @@ def test_a_search_by_the_clock_keeps_the_gap() -> None:
 
 
 def test_what_the_check_does_not_find_held_is_held_by_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
-    shapes = (ring("large", 8.0, 6.0, 2), ring("small", 3.0, 2.0, 2))
+    shapes = (ring("large", 8.0, 0.5, 2), ring("small", 3.0, 0.5, 2))
     assert any(place.within is not None for place in nest_roll(shapes, 0.25, 17.0).places)
     monkeypatch.setattr(Checker, "_is_within", lambda *_: False)
-    for nesting in (nest_roll(shapes, 0.25, 17.0), nest_sheets(shapes, GAP, 9.0, 12.0)):
+    for nesting in (nest_roll(shapes, 0.25, 17.0), nest_sheets(shapes, 0.25, 9.0, 12.0)):
         assert len(nesting.places) == 4
         assert [place.within for place in nesting.places] == [None] * 4

@@ -138,7 +138,7 @@ REMEDIES = [
     ),
     ("strip_heights = 3", "Write strip_heights = ['2 1/2\"', '5\"']."),
     ("strips = [{ height = '5\"', pieces = [1] }]", 'Write pieces = ["A1", "A3"].'),
-    ("strips = [{ height = '5\"', pieces = \"A1\" }]", 'Write pieces = ["A1", "A3"].'),
+    ('strips = [{ height = \'5"\', pieces = "A1" }]', 'Write pieces = ["A1", "A3"].'),
     ("[making]\nweb_sheet = '9\"'", "Write web_sheet = ['9\"', '12\"']."),
 ]
 

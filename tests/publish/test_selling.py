@@ -15,6 +15,7 @@ from quarterturn.materials.costs import costs_of
 from quarterturn.materials.hours import Work
 from quarterturn.pipeline import make_pattern, run
 from quarterturn.proof import Pattern, prove
+from quarterturn.proof.text import leftover_lines
 from quarterturn.proof.work import class_plan
 from quarterturn.publish.classes import class_text, clock, run_sheet_csv
 from quarterturn.publish.kits import (
@@ -226,6 +227,14 @@ def test_the_money_sheet_names_what_has_no_price_and_says_what_it_assumes() -> N
     assert "no price is stated for Fabric A" in text
     assert "Hours, an estimate" in text
     assert "a seam to pin and press" in text
+
+
+def test_web_by_the_sheet_is_priced_and_left_over_in_sheets() -> None:
+    pattern = pattern_of(SOLD + "\n[making]\nweb_sheet = ['9\"', '12\"']\n")
+    (web,) = (line for line in money_text(pattern).splitlines() if line.strip().startswith("web"))
+    assert re.search(rf"web +{pattern.materials.web.sheets} sheets?\b", web)
+    (left,) = (line for line in leftover_lines(pattern, prove(pattern)) if line.strip().startswith("web"))
+    assert left.split() == ["web", "0", "sheets"]
 
 
 def test_costs_stand_in_a_column_for_each_size() -> None:

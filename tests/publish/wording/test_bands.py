@@ -27,9 +27,7 @@ def test_the_booklet_says_how_borders_are_cut_and_what_the_other_way_takes() -> 
     assert tell(rest, pattern).line == (
         'Cut Bs1 rest into (7) 9½" × 20" strips – Bs2 and (2) 2½" × 20" strips – Bs3'
     )
-    assert "without joins; joined, they take as much." in plan_line(
-        pattern, pattern.materials.plan("B")
-    )
+    assert "without joins; joined, they take as much." in plan_line(pattern, pattern.materials.plan("B"))
 
 
 def test_the_figure_shows_the_pieces_cut_from_the_rest() -> None:

@@ -66,7 +66,9 @@ def test_joins_that_are_asked_for_on_the_diagonal_are_told_with_what_straight_on
     pattern = pattern_of(text)
     plan = pattern.materials.plan("B")
     assert {run.method for run in plan.runs} == {JoinMethod.DIAGONAL}
-    assert "Their joins are on the diagonal; straight, the best plan found takes 3 yards." in plan_line(pattern, plan)
+    assert "Their joins are on the diagonal; straight, the best plan found takes 3 yards." in plan_line(
+        pattern, plan
+    )
     assert prove(pattern).holds
 
 

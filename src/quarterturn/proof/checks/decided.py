@@ -15,12 +15,22 @@ def strips_decided(pattern: Pattern) -> Iterator[Fault]:
     """Hold each plan against the strips and the heights that the design states."""
     for plan in pattern.materials.cloth:
         fabric = pattern.design.fabric(plan.fabric)
+        if fabric.bought_as and fabric.strips:
+            yield Fault(dotted("fabrics", plan.fabric, "strips"), _no_bolt(fabric), NO_BOLT)
+            continue
         cut = [group for group, _ in plan.groups if group.pieces and group.height <= plan.usable_width]
         for number, pin in enumerate(fabric.strips):
             key = dotted("fabrics", plan.fabric, "strips", str(number))
             if sentence := _broken(pin, cut, pattern):
                 yield Fault(key, sentence, _remedy(pin))
         yield from _heights(fabric, cut, plan, pattern)
+
+
+NO_BOLT = "Buy the fabric off the bolt, without `bought_as`, or leave the strips out."
+
+
+def _no_bolt(fabric: Fabric) -> str:
+    return f"Fabric {fabric.letter} is bought in pieces, and strips can be decided on only for cloth off the bolt."
 
 
 def _broken(pin: PinnedStrips, cut: list[StripGroup], pattern: Pattern) -> str:

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from quarterturn.design import Design, DrawnOutline, RecipeKind
-from quarterturn.measure import show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, named, plural, shape_word
-from quarterturn.publish.wording.web import on_ruler
+from quarterturn.publish.wording.web import ZERO, on_ruler, room_side
 from quarterturn.steps import CutOut, FuseRings, Step, TraceRings, Tracing
 
 
@@ -35,13 +34,16 @@ def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
 def _rows(pattern: Pattern, action: TraceRings, count: int) -> str:
     """Say how plain rows are laid."""
     sheets = _on_sheets(count, action.rows_on_sheet, action.rows_on_sheet * action.per_row)
-    return f", up to ({action.per_row}) to a row{sheets}; {_room(pattern.design, action)}"
+    return f", up to ({action.per_row}) to a row{sheets}; {_room(pattern, action)}"
 
 
-def _room(design: Design, action: TraceRings) -> str:
-    sides = (action.room_width, action.room_height)
-    room = " × ".join(show_length(side, design.units, sixteenths=True) for side in sides)
-    return f"each takes {room}, its ring included"
+def _room(pattern: Pattern, action: TraceRings) -> str:
+    design, web = pattern.design, pattern.materials.web
+    abreast = 1 if action.stagger else action.per_row
+    below = 1 if action.stagger else max(1, action.rows_on_sheet)
+    wide = room_side(design, action.room_width, abreast, action.gap, web.web_width)
+    high = room_side(design, action.room_height, below, action.gap, web.sheet or ZERO)
+    return f"each takes {wide} × {high}, its ring included"
 
 
 def _on_sheets(count: int, rows: int, on_sheet: int) -> str:
@@ -64,7 +66,7 @@ def staggered_rows(pattern: Pattern, action: TraceRings, count: int) -> str:
         apart = f"Rows are {on_ruler(design, rule.down)} apart"
     else:
         apart = f"Rows are {on_ruler(design, rule.down)} and {on_ruler(design, rule.back)} apart in turn"
-    room = _room(design, action)
+    room = _room(pattern, action)
     only = len(pattern.materials.web.rows) == 1
     begins = (
         "the cut end" if only else f"the cut end, or from {_beyond(design, action)} what is traced before"

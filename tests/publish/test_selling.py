@@ -26,8 +26,9 @@ from quarterturn.publish.kits import (
     supply_list,
     tickets_text,
 )
-from quarterturn.publish.money import WORK, costs_csv, floor_of, hours_by_stage, is_priced, money_text
+from quarterturn.publish.money import WORK, amount, costs_csv, floor_of, hours_by_stage, is_priced, money_text
 from quarterturn.publish.release import Verdict, release
+from quarterturn.publish.wording import notions
 from tests.samples import HEARTS, ROUNDS, design_of, pattern_of
 
 SOLD = (
@@ -235,6 +236,15 @@ def test_web_by_the_sheet_is_priced_and_left_over_in_sheets() -> None:
     assert re.search(rf"web +{pattern.materials.web.sheets} sheets?\b", web)
     (left,) = (line for line in leftover_lines(pattern, prove(pattern)) if line.strip().startswith("web"))
     assert left.split() == ["web", "0", "sheets"]
+
+
+def test_an_amount_of_money_is_printed_half_a_cent_up_as_everywhere() -> None:
+    assert amount(Fraction(31625, 1000)) == "31.63"
+    assert amount(None) == ""
+
+
+def test_notions_are_told_to_the_sewer() -> None:
+    assert "square-up ruler" in notions(PATTERN)
 
 
 def test_costs_stand_in_a_column_for_each_size() -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import functools
+import math
 from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
@@ -114,8 +115,12 @@ def _note(path: Path, faults: Sequence[ErrorDetails], data: Mapping[str, Any], n
         notes.add("wrong-type", key, sentence, f"Choose from {listed(words)}.")
         return
     expected = {_expected(fault, path) for fault in faults}
+    if "a number" in expected and expected < _LENGTH:
+        expected.discard("a whole number")
     wanted = "a length" if expected >= _LENGTH else " or ".join(sorted(expected))
     here = f"it is {_kind(value)}"
+    if wanted == "a whole number" and isinstance(value, float):
+        here = "it is no whole number"
     if wanted == "a length" and isinstance(value, list):
         wanted, here = "a list of lengths", "something else is in it"
     if _list_of(path) == LABELS:
@@ -149,6 +154,8 @@ def _how_to_write(path: Path, wanted: str, value: Any) -> str:
     if name == "shape" and isinstance(value, str | int | float):
         return "Write shape = { diameter = '7\"' }, or { radius = … }, or { flow = true }."
     holder = name.rpartition(".")[0]
+    if holder and (words := _choices(path)):
+        return f"Choose from {listed(words)}."
     if holder and wanted == "text in quotes":
         return 'Put it in quotes, such as "a0".'
     if holder:
@@ -184,6 +191,8 @@ def _kind(value: Any) -> str:
         dict: "a table",
         list: "a list",
     }
+    if isinstance(value, float) and not math.isfinite(value):
+        return "no finite number"
     return kinds.get(type(value), "a date or a time")
 
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 from quarterturn.design import Design, several
 from quarterturn.materials.costs import CostLine, Costs, Floor, costs_of, price_floor
 from quarterturn.materials.hours import Work, assumptions, hours_of, stage_times
+from quarterturn.materials.shopping import show_money
 from quarterturn.measure import Units, aligned, show_count
 from quarterturn.proof import Pattern
 from quarterturn.proof.work import tasks_of
@@ -81,8 +82,8 @@ def money_text(pattern: Pattern) -> str:
 
 
 def amount(value: Fraction | None) -> str:
-    """Print a sum of money to the hundredth; nothing where there is none."""
-    return "" if value is None else f"{float(value):.2f}"
+    """Print a sum of money to the hundredth, half of one up; nothing where there is none."""
+    return "" if value is None else show_money(value)
 
 
 def _in(design: Design) -> str:

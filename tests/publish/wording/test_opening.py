@@ -88,6 +88,8 @@ def test_a_plan_says_its_bound_and_what_the_plain_rule_needs() -> None:
         'Bought 1 yard: cuts 30", slack 6". No plan can be shorter than 29": this one is at most 3.5 % longer; the '
         'plain rule would take 36".'
     )
+    cheapest = replace(plan, lower_bound=inches(29), bought=inches(31, 1, 2))
+    assert "No plan needs less than ⅞ yard; the plain rule would take" in plan_line(pattern, cheapest)
     shortest = replace(plan, lower_bound=inches(30), hand_rule=inches(30))
     assert "No plan is shorter; the plain rule takes as much." in plan_line(pattern, shortest)
     assert "one row" in plans_explained()

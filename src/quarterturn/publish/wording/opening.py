@@ -195,6 +195,7 @@ def notions(pattern: Pattern) -> tuple[str, ...]:
         "Fine pencil or fine permanent marker for tracing on the web paper",
         "Small sharp scissors, pins, row labels",
         "Neutral thread for the seams, and thread for the quilting",
+        *(each.name if each.count == 1 else f"({each.count}) {each.name}" for each in design.selling.notions),
     )
 
 

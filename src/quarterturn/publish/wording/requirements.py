@@ -168,11 +168,18 @@ def _split(plan: ClothPlan) -> str:
 
 
 def _nearness(pattern: Pattern, plan: ClothPlan) -> str:
-    """Return how near a plan is to the shortest: its proved bound, and by how much it may be longer."""
+    """Return how near a plan is to the shortest: its proved bound, and by how much it may be longer.
+
+    Where no plan could buy less, that alone is told.
+    """
+    design, making = pattern.design, pattern.design.making
     if plan.cut_length <= plan.lower_bound:
         return "No plan is shorter"
+    shrinks = design.fabric(plan.fabric).shrink_along
+    if to_buy(plan.lower_bound, 1, making.squaring, making.slack, shrinks, design.units).bought >= plan.bought:
+        return f"No plan needs less than {show_cloth(plan.bought, design.units)}"
     tenths = math.ceil(10 * gap_percent(plan) - 1e-9)
-    least = length(pattern.design, plan.lower_bound)
+    least = length(design, plan.lower_bound)
     return f"No plan can be shorter than {least}: this one is at most {tenths / 10:g} % longer"
 
 

@@ -46,6 +46,6 @@ def test_rows_that_lie_in_one_line_are_told_as_one_row() -> None:
         if isinstance(step.action, TraceRings) and step.action.stagger
     )
     assert rule.in_one_line
-    assert " in rows of (4). The first row is 3⅛\"" in said
-    assert "from the left edge, then one every 4⅛\". Rows are 6¼\" apart." in said
+    assert ' in rows of (4). The first row is 3⅛"' in said
+    assert 'from the left edge, then one every 4⅛". Rows are 6¼" apart.' in said
     assert "Turn every second template in a row by a half." in said

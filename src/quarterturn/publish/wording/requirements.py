@@ -176,7 +176,10 @@ def _nearness(pattern: Pattern, plan: ClothPlan) -> str:
     if plan.cut_length <= plan.lower_bound:
         return "No plan is shorter"
     shrinks = design.fabric(plan.fabric).shrink_along
-    if to_buy(plan.lower_bound, 1, making.squaring, making.slack, shrinks, design.units).bought >= plan.bought:
+    if (
+        to_buy(plan.lower_bound, 1, making.squaring, making.slack, shrinks, design.units).bought
+        >= plan.bought
+    ):
         return f"No plan needs less than {show_cloth(plan.bought, design.units)}"
     tenths = math.ceil(10 * gap_percent(plan) - 1e-9)
     least = length(design, plan.lower_bound)

@@ -112,8 +112,8 @@ def _beyond(design: Design, action: TraceRings) -> str:
 def _spaced(design: Design, action: TraceRings) -> str:
     if action.stagger and action.stagger.in_one_line and not action.rows_on_sheet:
         return (
-            "Set the tracings in rows in which every second one stands on its head, so that they reach into each other. "
-            "All sizes lead to the middle of a tracing, the cross of its template."
+            "Set the tracings in rows in which every second one stands on its head, so that they reach into each "
+            "other. All sizes lead to the middle of a tracing, the cross of its template."
         )
     if action.stagger:
         return (

@@ -11,12 +11,16 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, sync_playwright
+from playwright.sync_api import Browser, expect, sync_playwright
 
 from quarterturn.studio.page_files import INDEX, PAGE
 from tests.browser.watching import Watched
 from tests.studio.drafts import file_of
 from tests.studio.running import Running, running
+
+PATIENCE = 60_000
+"""Milliseconds that something may take to be seen, on a machine that is busy with other things too."""
+expect.set_options(timeout=PATIENCE)
 
 NAMES = ("chromium", "chromium-browser")
 ARGUMENTS = [
@@ -58,6 +62,7 @@ def window(chromium: Browser, studio: Running) -> Iterator[Watched]:
     context = chromium.new_context(
         viewport={"width": 1440, "height": 900}, reduced_motion="reduce", accept_downloads=True
     )
+    context.set_default_timeout(PATIENCE)
     watched = Watched(context.new_page())
     watched.watch()
     watched.page.goto(studio.address)

@@ -28,7 +28,7 @@ def booklet(window: Watched) -> Page:
     """Open the booklet and wait for all of its pages."""
     page = window.page
     page.get_by_role("link", name="Booklet").click()
-    expect(page.get_by_text(re.compile(r"^Page 1 of \d+$"))).to_be_visible(timeout=30_000)
+    expect(page.get_by_text(re.compile(r"^Page 1 of \d+$"))).to_be_visible(timeout=60_000)
     return page
 
 
@@ -54,7 +54,7 @@ def test_house_style_shows_at_once(booklet: Page, studio: Running) -> None:
     leaf = booklet.get_by_role("group", name=re.compile("^Pages side by side")).get_by_role("img")
     before = leaf.get_attribute("src")
     booklet.get_by_role("radio", name="A4").check(force=True)
-    expect(leaf).to_have_attribute("style", re.compile(r"210\s*/\s*297"), timeout=20_000)
+    expect(leaf).to_have_attribute("style", re.compile(r"210\s*/\s*297"), timeout=60_000)
     assert leaf.get_attribute("src") != before
     assert re.search(r"paper = ['\"]a4['\"]", text_of(studio))
     booklet.get_by_role("textbox", name="Designer").fill("Wren")
@@ -66,7 +66,7 @@ def test_house_style_shows_at_once(booklet: Page, studio: Running) -> None:
 def test_an_inch_of_the_screen_is_made_an_inch(booklet: Page) -> None:
     booklet.get_by_role("tab", name="Templates").click()
     paper = booklet.get_by_role("tabpanel").locator(".paper")
-    expect(paper).to_be_visible(timeout=20_000)
+    expect(paper).to_be_visible(timeout=60_000)
     booklet.get_by_role("radio", name="True size").check(force=True)
     expect(paper).to_have_css("width", f"{8.5 * 96:g}px")
     booklet.get_by_role("slider").fill("1.25")

@@ -37,8 +37,8 @@ def room(window: Watched) -> Page:
     """Go to the room of cloth."""
     page = window.page
     page.get_by_role("link", name="Cloth", exact=True).click()
-    expect(page.get_by_role("heading", name="Fabrics")).to_be_visible(timeout=15_000)
-    expect(page.get_by_role("heading", name="Colourways")).to_be_visible(timeout=15_000)
+    expect(page.get_by_role("heading", name="Fabrics")).to_be_visible(timeout=60_000)
+    expect(page.get_by_role("heading", name="Colourways")).to_be_visible(timeout=60_000)
     return page
 
 

@@ -36,8 +36,8 @@ def room(window: Watched) -> Page:
     """Go to the room."""
     page = window.page
     page.get_by_role("link", name="Cutting").click()
-    expect(page.get_by_role("heading", name="Fabric A: cream")).to_be_visible(timeout=20_000)
-    expect(page.get_by_text("These plans are proved.")).to_be_visible(timeout=20_000)
+    expect(page.get_by_role("heading", name="Fabric A: cream")).to_be_visible(timeout=60_000)
+    expect(page.get_by_text("These plans are proved.")).to_be_visible(timeout=60_000)
     return page
 
 
@@ -96,11 +96,11 @@ def test_figures_follow_an_edit_and_say_what_it_changed(room: Page, studio: Runn
     bought = room.locator("tbody tr").nth(1).locator("td").first
     before = bought.inner_text()
     act(studio, name="put", at="borders.0.width", value="7 1/2")
-    expect(bought).to_contain_text(f"was {before}", timeout=10_000)
-    expect(room.get_by_text("These plans are proved.")).to_be_visible(timeout=20_000)
+    expect(bought).to_contain_text(f"was {before}", timeout=60_000)
+    expect(room.get_by_text("These plans are proved.")).to_be_visible(timeout=60_000)
     expect(bought).to_contain_text(f"was {before}")
     act(studio, name="put", at="title", value="Other rounds")
-    expect(bought).not_to_contain_text("was", timeout=10_000)
+    expect(bought).not_to_contain_text("was", timeout=60_000)
 
 
 def test_a_size_is_added_and_stands_beside_the_first(room: Page) -> None:
@@ -108,11 +108,11 @@ def test_a_size_is_added_and_stands_beside_the_first(room: Page) -> None:
     room.get_by_role("button", name="Add", exact=True).first.click()
     room.keyboard.press("Escape")
     table = room.get_by_role("table", name="Sizes side by side")
-    expect(table).to_be_visible(timeout=20_000)
+    expect(table).to_be_visible(timeout=60_000)
     expect(table.get_by_role("columnheader")).to_have_count(3)
     table.get_by_role("columnheader").nth(2).get_by_role("button").click()
     expect(table.get_by_role("columnheader").nth(2).get_by_role("button")).to_have_attribute(
-        "aria-pressed", "true", timeout=20_000
+        "aria-pressed", "true", timeout=60_000
     )
 
 

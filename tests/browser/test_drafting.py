@@ -37,7 +37,7 @@ def table(window: Watched) -> Page:
     """Go to the drafting table."""
     page = window.page
     page.get_by_role("link", name="Drafting table").click()
-    expect(page.get_by_role("heading", name="The master")).to_be_visible(timeout=15_000)
+    expect(page.get_by_role("heading", name="The master")).to_be_visible(timeout=60_000)
     return page
 
 

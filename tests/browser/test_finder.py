@@ -25,7 +25,7 @@ def sheet(window: Watched) -> Page:
     """Go to the finder and wait for its sheet."""
     page = window.page
     page.get_by_role("link", name="Finder").click()
-    expect(page.get_by_role("option").first).to_be_visible(timeout=20_000)
+    expect(page.get_by_role("option").first).to_be_visible(timeout=60_000)
     return page
 
 
@@ -36,10 +36,10 @@ def test_a_setting_is_taken_with_the_mouse_and_undone(sheet: Page, studio: Runni
     look = sheet.get_by_role("region", name="Setting 3, looked at large")
     expect(look.get_by_role("img", name="The quilt as it would be with setting 3")).to_be_visible()
     look.get_by_role("button", name="Take it into the quilt").click()
-    expect(sheet.get_by_role("button", name="Undo")).to_be_enabled(timeout=10_000)
+    expect(sheet.get_by_role("button", name="Undo")).to_be_enabled(timeout=60_000)
     assert text_of(studio) != before
     sheet.keyboard.press("Control+z")
-    expect(sheet.get_by_role("button", name="Undo")).to_be_disabled(timeout=10_000)
+    expect(sheet.get_by_role("button", name="Undo")).to_be_disabled(timeout=60_000)
     assert text_of(studio) == before
 
 
@@ -56,7 +56,7 @@ def test_keys_alone_go_over_the_sheet_and_take(sheet: Page, studio: Running) -> 
     expect(sheet.get_by_role("button", name="Back to the sheet")).to_be_focused()
     sheet.keyboard.press("Tab")
     sheet.keyboard.press("Enter")
-    expect(sheet.get_by_role("button", name="Undo")).to_be_enabled(timeout=10_000)
+    expect(sheet.get_by_role("button", name="Undo")).to_be_enabled(timeout=60_000)
     assert text_of(studio) != before
 
 
@@ -64,9 +64,9 @@ def test_another_block_is_another_search(sheet: Page) -> None:
     told = sheet.get_by_role("status").filter(has_text="among")
     before = told.inner_text()
     sheet.get_by_role("radio", name="1 × 1").check(force=True)
-    expect(told).not_to_have_text(before, timeout=10_000)
+    expect(told).not_to_have_text(before, timeout=60_000)
     sheet.get_by_role("radio", name="1 × 1").press("ArrowRight")
-    expect(told).to_have_text(before, timeout=10_000)
+    expect(told).to_have_text(before, timeout=60_000)
 
 
 @pytest.mark.parametrize("light", LIGHTS)

@@ -27,7 +27,7 @@ def making(window: Watched) -> Page:
     """Go to the sewing table."""
     page = window.page
     page.get_by_role("link", name="Making").click()
-    expect(page.get_by_role("button", name="Done, and next")).to_be_visible(timeout=20_000)
+    expect(page.get_by_role("button", name="Done, and next")).to_be_visible(timeout=60_000)
     return page
 
 
@@ -37,7 +37,7 @@ def test_what_is_done_stays_done_when_the_window_is_closed(making: Page, studio:
         expect(making.get_by_text(re.compile(f"^{n} of .* done$"))).to_be_visible()
     assert done_of(studio) == 3
     making.reload()
-    expect(making.get_by_text(re.compile("step 4 of "))).to_be_visible(timeout=20_000)
+    expect(making.get_by_text(re.compile("step 4 of "))).to_be_visible(timeout=60_000)
     making.get_by_role("button", name="Begin anew").click()
     making.get_by_role("button", name="Take all 3 ticks away?").click()
     expect(making.get_by_text(re.compile("^0 of .* done$"))).to_be_visible()
@@ -69,7 +69,7 @@ def test_it_is_for_fingers_and_for_reading_from_afar(chromium: Browser, studio: 
     page = context.new_page()
     page.goto(studio.address)
     page.get_by_role("link", name="Making").click()
-    expect(page.get_by_role("button", name="Done, and next")).to_be_visible(timeout=20_000)
+    expect(page.get_by_role("button", name="Done, and next")).to_be_visible(timeout=60_000)
     for target in page.locator(".making button:visible, .making .tick").all():
         box = target.bounding_box()
         assert box is not None

@@ -20,8 +20,8 @@ def room(window: Watched) -> Page:
     """Go to the room."""
     page = window.page
     page.get_by_role("link", name="Proof").click()
-    expect(page.get_by_role("heading", name="Proof")).to_be_visible(timeout=20_000)
-    expect(page.get_by_text(re.compile(r"\d+ checks made"))).to_be_visible(timeout=20_000)
+    expect(page.get_by_role("heading", name="Proof")).to_be_visible(timeout=60_000)
+    expect(page.get_by_text(re.compile(r"\d+ checks made"))).to_be_visible(timeout=60_000)
     return page
 
 
@@ -54,7 +54,7 @@ def test_a_finding_goes_to_its_line_in_the_text(room: Page) -> None:
 def test_a_finding_is_marked_at_its_place_in_the_quilt(room: Page, studio: Running) -> None:
     act(studio, name="put", at="borders.0.width", value="2 7/16")
     card = room.locator(".card").filter(has_text="border 1 of centre").first
-    expect(card).to_be_visible(timeout=20_000)
+    expect(card).to_be_visible(timeout=60_000)
     assert room.locator(".canvas mask path").count() == 0
     card.click()
     expect(room.locator(".canvas mask path")).to_have_count(1)
@@ -110,7 +110,7 @@ def test_the_rehearsal_is_watched_step_by_step_with_keys_alone(room: Page) -> No
     expect(room.locator(".steps [aria-current=step]")).to_contain_text("2")
     room.get_by_role("slider").focus()
     room.keyboard.press("End")
-    expect(room.locator(".table").first).to_contain_text("quilt", timeout=20_000)
+    expect(room.locator(".table").first).to_contain_text("quilt", timeout=60_000)
     expect(room.get_by_role("button", name="Step on")).to_be_disabled()
 
 
@@ -119,7 +119,7 @@ def test_the_film_of_another_revision_is_not_shown(room: Page, studio: Running) 
     room.get_by_role("button", name="Rehearse", exact=True).click()
     expect(room.get_by_text("which is nothing")).to_be_visible(timeout=60_000)
     act(studio, name="put", at="borders.0.width", value="3")
-    expect(room.get_by_text("has changed since the last rehearsal")).to_be_visible(timeout=20_000)
+    expect(room.get_by_text("has changed since the last rehearsal")).to_be_visible(timeout=60_000)
     expect(room.locator(".steps")).to_have_count(0)
 
 
@@ -128,7 +128,7 @@ def test_the_findings_of_the_rehearsal_stand_with_the_others(room: Page) -> None
     room.get_by_role("button", name="Rehearse", exact=True).click()
     expect(room.get_by_text("which is nothing")).to_be_visible(timeout=60_000)
     room.get_by_role("button", name="Findings").click()
-    expect(room.locator(".proved")).to_be_visible(timeout=20_000)
+    expect(room.locator(".proved")).to_be_visible(timeout=60_000)
 
 
 @pytest.mark.parametrize("light", LIGHTS)

@@ -34,14 +34,14 @@ def words(studio: Running) -> list[str]:
 
 def said(page: Page, text: str) -> None:
     """See to it that the slip tells this."""
-    expect(page.locator(".notice", has_text=text).first).to_be_visible(timeout=30_000)
+    expect(page.locator(".notice", has_text=text).first).to_be_visible(timeout=60_000)
 
 
 @pytest.fixture
 def page(window: Watched) -> Page:
     """Return the page with the quilt on the mat."""
-    expect(window.page.locator("svg.field use[href]").first).to_be_attached(timeout=30_000)
-    expect(window.page.get_by_text("Cloth to buy")).to_be_visible(timeout=30_000)  # nothing moves any more
+    expect(window.page.locator("svg.field use[href]").first).to_be_attached(timeout=60_000)
+    expect(window.page.get_by_text("Cloth to buy")).to_be_visible(timeout=60_000)  # nothing moves any more
     return window.page
 
 

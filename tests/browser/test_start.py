@@ -14,16 +14,16 @@ from tests.browser.watching import Watched
 @pytest.fixture
 def page(window: Watched) -> Page:
     """Return the page at the front of the envelope."""
-    expect(window.page.get_by_text("Cloth to buy")).to_be_visible(timeout=30_000)
+    expect(window.page.get_by_text("Cloth to buy")).to_be_visible(timeout=60_000)
     window.page.keyboard.press("Alt+0")
-    expect(window.page.get_by_role("heading", name="A new quilt")).to_be_visible(timeout=30_000)
+    expect(window.page.get_by_role("heading", name="A new quilt")).to_be_visible(timeout=60_000)
     return window.page
 
 
 def on_the_mat(page: Page, title: str) -> None:
     """See to it that a design of this title lies on the mat."""
-    expect(page.get_by_role("heading", name=title, level=1)).to_be_visible(timeout=30_000)
-    expect(page.locator("svg.field use[href]").first).to_be_attached(timeout=30_000)
+    expect(page.get_by_role("heading", name=title, level=1)).to_be_visible(timeout=60_000)
+    expect(page.locator("svg.field use[href]").first).to_be_attached(timeout=60_000)
 
 
 def test_three_choices_lay_a_quilt_on_the_mat(page: Page) -> None:
@@ -56,7 +56,7 @@ def test_a_file_is_opened_by_its_name(page: Page, design: Path) -> None:
 def test_a_file_that_is_not_there_is_told(page: Page, window: Watched, tmp_path: Path) -> None:
     page.get_by_label("Folder and name of a design file").fill(str(tmp_path / "none.toml"))
     page.get_by_role("button", name="Open", exact=True).click()
-    expect(page.get_by_role("alert")).to_be_visible(timeout=30_000)
+    expect(page.get_by_role("alert")).to_be_visible(timeout=60_000)
     window.faults[:] = [
         fault for fault in window.faults if "404" not in fault
     ]  # the browser notes the refusal

@@ -16,7 +16,7 @@ from tests.studio.running import Running, running
 
 def title(page: Page, title: str) -> None:
     """See to it that the page shows a design of this title."""
-    expect(page.get_by_text(title, exact=True).first).to_be_visible(timeout=15_000)
+    expect(page.get_by_text(title, exact=True).first).to_be_visible(timeout=60_000)
 
 
 def retitle(studio: Running, revision: int, title: str) -> None:
@@ -87,9 +87,9 @@ def test_a_second_window_is_told(window: Watched, studio: Running) -> None:
     other = window.page.context.new_page()
     other.goto(studio.address)
     for page in (window.page, other):
-        expect(page.get_by_text("open in 2 windows").first).to_be_visible(timeout=15_000)
+        expect(page.get_by_text("open in 2 windows").first).to_be_visible(timeout=60_000)
     other.close()
-    expect(window.page.get_by_text("open in 2 windows")).to_have_count(0, timeout=15_000)
+    expect(window.page.get_by_text("open in 2 windows")).to_have_count(0, timeout=60_000)
 
 
 def test_of_two_texts_the_page_asks_which_goes_on(window: Watched, studio: Running, design: Path) -> None:
@@ -97,7 +97,7 @@ def test_of_two_texts_the_page_asks_which_goes_on(window: Watched, studio: Runni
     retitle(studio, 0, "Ours")
     title(window.page, "Ours")
     design.write_text(TEXT.replace("Rounds", "Theirs"), encoding="utf-8")
-    expect(window.page.get_by_text("Two versions").first).to_be_visible(timeout=15_000)
+    expect(window.page.get_by_text("Two versions").first).to_be_visible(timeout=60_000)
     window.page.get_by_role("button", name="Go on with the file's").click()
     title(window.page, "Theirs")
     window.page.get_by_role("button", name="Undo", exact=False).first.click()

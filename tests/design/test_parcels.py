@@ -128,3 +128,44 @@ WAYS = [
 def test_a_design_is_written_as_it_was_read(lines: str, units: str) -> None:
     made = design(lines, units)
     assert read_design(format_design(made)).design == made
+
+
+HOMEWORK = (
+    "Choose from `cutting`, `preparing the shapes`, `fusing`, `stitching`, `cutting apart`, `panels`, `assembly`, "
+    "`borders` or `finishing`."
+)
+
+REMEDIES = [
+    ('bought_as = "fat quater"', "Did you mean `fat quarter`?"),
+    (
+        "bought_as = 3",
+        "Choose from `bolt`, `fat quarter`, `fat eighth`, `10 inch square` or `2 1/2 inch strip`.",
+    ),
+    ("strip_heights = 3", "Write strip_heights = ['2 1/2\"', '5\"']."),
+    ("strips = [{ height = '5\"', pieces = [1] }]", 'Write pieces = ["A1", "A3"].'),
+    ('strips = [{ height = \'5"\', pieces = "A1" }]', 'Write pieces = ["A1", "A3"].'),
+    ("[class]\nhomework = ['cutting', 4]", HOMEWORK),
+    ("[making]\nweb_sheet = '9\"'", "Write web_sheet = ['9\"', '12\"']."),
+]
+
+
+@pytest.mark.parametrize(("lines", "remedy"), REMEDIES, ids=[lines for lines, _ in REMEDIES])
+def test_a_remedy_for_a_wrong_kind_names_what_may_stand_there(lines: str, remedy: str) -> None:
+    made = text("") + f"\n{lines}\n" if lines.startswith("[") else text(lines)
+    (finding,) = (each for each in read_design(made).findings if each.code in ("wrong-type", "unknown-word"))
+    assert finding.remedy == remedy
+    assert "must be ," not in finding.sentence
+
+
+@pytest.mark.parametrize(
+    ("lines", "said"),
+    [
+        ("price = nan", "`price` must be a number, and here it is no finite number."),
+        ("[making]\nlayers = 2.5", "`layers` must be a whole number, and here it is no whole number."),
+        ("[making]\nweb_sheet = ['9\"']", "A sheet has a width and a height, and here it has 1 size."),
+    ],
+)
+def test_a_value_of_a_wrong_kind_is_told_in_whole_words(lines: str, said: str) -> None:
+    made = text("") + f"\n{lines}\n" if lines.startswith("[") else text(lines)
+    (finding,) = read_design(made).findings
+    assert finding.sentence == said

@@ -9,12 +9,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from quarterturn.design import Kits
 from quarterturn.materials.kits import (
     UNSPARED,
     KitCloth,
     TicketLine,
     cut_tickets,
     kit_cloth,
+    kit_tickets,
+    kits_cloth,
     length_lines,
     pick_list,
     pooled_lines,
@@ -23,7 +26,9 @@ from quarterturn.materials.kits import (
 from quarterturn.materials.parcels import plan_cloth
 from quarterturn.measure import YARD, Length, Units, inches
 from quarterturn.pieces import Piece, Purpose
+from quarterturn.pipeline import make_pattern
 from tests.materials.cutting_cases import MAKING, fabric, piece, size
+from tests.samples import ROUNDS, design_of
 
 PLAN = partial(plan_cloth, fabric(40), making=MAKING, units=Units.INCH)
 NO_SPARE = Fraction(0)
@@ -150,3 +155,14 @@ def test_kits_of_cloth_are_cut_in_equal_lengths() -> None:
     cloth = kits_of(piece(5, 5))
     [line] = length_lines(cloth)
     assert (line.height, line.count) == (cloth.each, 12)
+
+
+def test_a_fabric_of_which_nothing_can_be_cut_has_no_cuts_on_tickets() -> None:
+    text = ROUNDS.replace(
+        'role = "circles"', "role = \"circles\"\nbought_as = { width = '3\"', height = '3\"' }"
+    )
+    design = design_of(text)
+    kits = Kits(12)
+    for cloth in kits_cloth(design, make_pattern(design).bill, kits):
+        tickets = kit_tickets(cloth, kits, design.making.squaring)
+        assert bool(tickets.tickets) == (cloth.fabric != "B")

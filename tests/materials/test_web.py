@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
+from pathlib import Path
 from time import process_time
 
 import pytest
@@ -15,6 +16,8 @@ from quarterturn.materials.web import plan_web, rolled_length, web_rows
 from quarterturn.measure import Units, inches
 from tests.recipe_samples import WHOLE
 from tests.samples import ROUNDS, Changed, design_of, pattern_of
+
+EXAMPLES = Path(__file__).parents[2] / "examples"
 
 
 def web_of(text: str) -> WebPlan:
@@ -149,6 +152,17 @@ def test_small_rings_share_the_sheets_of_large_ones() -> None:
     assert apart.nested
     assert {place.sheet for place in apart.nested.places} == set(range(apart.sheets))
     assert nested.sheets == 0
+
+
+def test_rows_that_fill_a_sheet_from_edge_to_edge_share_it_with_rows_of_another_shape() -> None:
+    """Of 9″ × 12″, two pears of 6¼″ leave 5¾″: room for two moons of 4″. By themselves they take 4 sheets and 2."""
+    web = web_of((EXAMPLES / "pears-in-the-pantry.toml").read_text(encoding="utf-8") + SHEETS)
+    assert web.plain_length == 6 * 12
+    assert web.sheets == 4
+    assert web.nested
+    for sheet in range(4):
+        on_it = sorted(place.shape for place in web.nested.places if place.sheet == sheet)
+        assert on_it == ["moon", "moon", "pear", "pear"]
 
 
 def test_a_ring_higher_than_a_sheet_has_no_place() -> None:

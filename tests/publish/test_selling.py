@@ -15,6 +15,7 @@ from quarterturn.materials.costs import costs_of
 from quarterturn.materials.hours import Work
 from quarterturn.pipeline import make_pattern, run
 from quarterturn.proof import Pattern, prove
+from quarterturn.proof.text import leftover_lines
 from quarterturn.proof.work import class_plan
 from quarterturn.publish.classes import class_text, clock, run_sheet_csv
 from quarterturn.publish.kits import (
@@ -25,8 +26,9 @@ from quarterturn.publish.kits import (
     supply_list,
     tickets_text,
 )
-from quarterturn.publish.money import WORK, costs_csv, floor_of, hours_by_stage, is_priced, money_text
+from quarterturn.publish.money import WORK, amount, costs_csv, floor_of, hours_by_stage, is_priced, money_text
 from quarterturn.publish.release import Verdict, release
+from quarterturn.publish.wording import notions
 from tests.samples import HEARTS, ROUNDS, design_of, pattern_of
 
 SOLD = (
@@ -226,6 +228,23 @@ def test_the_money_sheet_names_what_has_no_price_and_says_what_it_assumes() -> N
     assert "no price is stated for Fabric A" in text
     assert "Hours, an estimate" in text
     assert "a seam to pin and press" in text
+
+
+def test_web_by_the_sheet_is_priced_and_left_over_in_sheets() -> None:
+    pattern = pattern_of(SOLD + "\n[making]\nweb_sheet = ['9\"', '12\"']\n")
+    (web,) = (line for line in money_text(pattern).splitlines() if line.strip().startswith("web"))
+    assert re.search(rf"web +{pattern.materials.web.sheets} sheets?\b", web)
+    (left,) = (line for line in leftover_lines(pattern, prove(pattern)) if line.strip().startswith("web"))
+    assert left.split() == ["web", "0", "sheets"]
+
+
+def test_an_amount_of_money_is_printed_half_a_cent_up_as_everywhere() -> None:
+    assert amount(Fraction(31625, 1000)) == "31.63"
+    assert amount(None) == ""
+
+
+def test_notions_are_told_to_the_sewer() -> None:
+    assert "square-up ruler" in notions(PATTERN)
 
 
 def test_costs_stand_in_a_column_for_each_size() -> None:

@@ -19,7 +19,7 @@ from quarterturn.design.model import (
 from quarterturn.design.needle import read_needle
 from quarterturn.design.notes import Notes
 from quarterturn.design.words import read_text
-from quarterturn.measure import Length, Units
+from quarterturn.measure import Length, Units, show_count
 
 if TYPE_CHECKING:
     from quarterturn.design.file import HouseTable, MakingTable, StitchTable
@@ -89,7 +89,7 @@ def _web_sheet(sides: list[str | int | float] | None, notes: Notes) -> tuple[Len
     if sides is None:
         return None
     if len(sides) != 2:
-        sentence = f"A sheet has a width and a height, and here it has {len(sides)} sizes."
+        sentence = f"A sheet has a width and a height, and here it has {show_count(len(sides), 'size')}."
         notes.add("sheet-unclear", key, sentence, "Write web_sheet = ['9\"', '12\"'].")
         return None
     width, height = (notes.length(side, f"{key}.{n}", limits.WEB_SHEET) for n, side in enumerate(sides))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import functools
+import math
 from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
@@ -30,6 +31,16 @@ _EXPECTED = {
     "dict_type": "a table of keys",
     "list_type": "a list of tables",
 }
+LABELS = "a list of labels"
+SIDES = "['60\"', '72\"']"
+
+_LENGTHS_TO_WRITE = {
+    "web_sheet": "['9\"', '12\"']",
+    "strip_heights": "['2 1/2\"', '5\"']",
+    "mattress": "['60\"', '80\"']",
+}
+"""Lists of lengths that a remedy shows, where not those that suit most keys."""
+
 _LENGTH = {"text in quotes", "a whole number", "a number"}
 
 
@@ -60,9 +71,9 @@ def _by_place(faults: Sequence[ErrorDetails], data: Mapping[str, Any]) -> dict[P
 
 
 def _told_at(path: Path) -> Path:
-    """Return the path of a list instead of that of a length in it, which cannot be left out alone."""
+    """Return the path of a list instead of that of a length or label in it, which cannot be left out alone."""
     in_list = path and isinstance(path[-1], int)
-    return path[:-1] if in_list and _list_of(path[:-1]) == "a list of lengths" else path
+    return path[:-1] if in_list and _list_of(path[:-1]) in ("a list of lengths", LABELS) else path
 
 
 def _in_data(where: Path, data: Any) -> Path:
@@ -96,14 +107,24 @@ def _note(path: Path, faults: Sequence[ErrorDetails], data: Mapping[str, Any], n
         return
     value = _at(data, path)
     if fault["type"] == "literal_error" and isinstance(value, str):
-        remedy = did_you_mean(value, _choices(path))
+        remedy = did_you_mean(value, _words(path) or _choices(path))
         notes.add("unknown-word", key, f"{quoted(value)} is not a word for `{name}`.", remedy)
         return
+    if words := _words(path):
+        sentence = f"{quoted(str(name))} must be a word or a table, and here it is {_kind(value)}."
+        notes.add("wrong-type", key, sentence, f"Choose from {listed(words)}.")
+        return
     expected = {_expected(fault, path) for fault in faults}
+    if "a number" in expected and expected < _LENGTH:
+        expected.discard("a whole number")
     wanted = "a length" if expected >= _LENGTH else " or ".join(sorted(expected))
     here = f"it is {_kind(value)}"
+    if wanted == "a whole number" and isinstance(value, float):
+        here = "it is no whole number"
     if wanted == "a length" and isinstance(value, list):
         wanted, here = "a list of lengths", "something else is in it"
+    if _list_of(path) == LABELS:
+        wanted, here = LABELS, "something else is in it" if isinstance(value, list) else here
     if wanted == "a list of tables":
         wanted = _list_of(path)
     sentence = f"{quoted(str(name))} must be {wanted}, and here {here}."
@@ -121,6 +142,8 @@ def _list_of(path: Path) -> str:
     items = model_at(path).get("items", {})
     if "oneOf" in items or "enum" in items:
         return "a list of words"
+    if items.get("type") == "string":
+        return LABELS
     return "a list of tables" if "$ref" in items else "a list of lengths"
 
 
@@ -131,6 +154,8 @@ def _how_to_write(path: Path, wanted: str, value: Any) -> str:
     if name == "shape" and isinstance(value, str | int | float):
         return "Write shape = { diameter = '7\"' }, or { radius = … }, or { flow = true }."
     holder = name.rpartition(".")[0]
+    if holder and (words := _choices(path)):
+        return f"Choose from {listed(words)}."
     if holder and wanted == "text in quotes":
         return 'Put it in quotes, such as "a0".'
     if holder:
@@ -145,7 +170,8 @@ def _how_to_write(path: Path, wanted: str, value: Any) -> str:
         "a whole number": f"Write {name} = 2, without quotes.",
         "a number": f"Write {name} = 12.5, without quotes.",
         "true or false": f"Write {name} = true or {name} = false, without quotes.",
-        "a list of lengths": f"Write {name} = ['60\"', '72\"'].",
+        "a list of lengths": f"Write {name} = {_LENGTHS_TO_WRITE.get(name, SIDES)}.",
+        LABELS: f'Write {name} = ["A1", "A3"].',
         "a list of words": f'Write {name} = ["a0", "a1"].',
         "a list of tables": f"Begin each with a line [[{_header(path)}]].",
         "a table of keys": f"Begin it with a line [{name}], its keys below.",
@@ -165,6 +191,8 @@ def _kind(value: Any) -> str:
         dict: "a table",
         list: "a list",
     }
+    if isinstance(value, float) and not math.isfinite(value):
+        return "no finite number"
     return kinds.get(type(value), "a date or a time")
 
 
@@ -202,6 +230,15 @@ def _choices(path: Path) -> list[str]:
     node = model_at(path)
     words = node.get("enum", [node["const"]] if "const" in node else [])
     return ["true" if word is True else str(word) for word in words]
+
+
+def _words(path: Path) -> list[str]:
+    """Return the words that may stand at a path in place of a table; none where no table may."""
+    whole = _whole_schema()
+    holder = _resolve(model_at(path[:-1]), whole)
+    node = holder.get("properties", {}).get(path[-1]) or {}
+    members = node.get("oneOf", []) if isinstance(node, dict) else []
+    return [str(word) for member in members for word in member.get("enum", ())]
 
 
 def _table_name(path: Path) -> str:

@@ -235,8 +235,8 @@ def pooled_lines(cloth: KitCloth) -> tuple[TicketLine, ...]:
 
 
 def length_lines(cloth: KitCloth) -> tuple[TicketLine, ...]:
-    """Return the cuts where each kit gets its cloth by the length."""
-    if cloth.parcels:
+    """Return the cuts where each kit gets its cloth by the length; none where none is bought so."""
+    if cloth.parcels or not cloth.each:
         return ()
     return (TicketLine(f"{cloth.fabric} for a kit", cloth.each, cloth.kits, ()),)
 

@@ -35,6 +35,11 @@ class Stagger:
     flipped: bool
     """Whether those in even rows are turned by a half besides."""
 
+    @property
+    def in_one_line(self) -> bool:
+        """Tell whether every second row lies on the line of the one before it, between its tracings."""
+        return not self.down
+
     def rows(self, count: int) -> int:
         """Return how many rows so many tracings take."""
         pairs, left = divmod(count, self.odd + self.even)

@@ -131,13 +131,19 @@ def _on_roll(kinds: tuple[Shape, ...], gap: Length, width: Length, step: Length)
 def _by_sheets(
     kinds: tuple[Shape, ...], gap: Length, width: Length, height: Length, step: Length
 ) -> Nested | None:
+    """Return the places on the fewest sheets: nested with room for the steps of a ruler, or rows that share sheets.
+
+    Where tracings fill a sheet from edge to edge there is no such room; then rows alone may lie on those steps.
+    """
     from quarterturn.materials.nesting import Effort, nest_sheets
 
-    nesting = nest_sheets(
-        kinds, _with_room(gap, step), float(width - step), float(height - step),
-        further=_further(kinds), effort=Effort(PLACINGS),
-    )  # fmt: skip
-    return _measured(kinds, nesting, gap, (width, height), step)
+    roomy = (_with_room(gap, step), float(width - step), float(height - step), Effort(PLACINGS))
+    exact = (float(gap), float(width), float(height), Effort(0, shapes=0))
+    found = []
+    for apart, wide, high, effort in (roomy, exact):
+        nesting = nest_sheets(kinds, apart, wide, high, further=_further(kinds), effort=effort)
+        found.append(_measured(kinds, nesting, gap, (width, height), step))
+    return min((each for each in found if each), key=lambda each: each.web.length, default=None)
 
 
 def _measured(

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 
 from quarterturn.design import Finding, Severity
 from quarterturn.materials import ClothPlan
-from quarterturn.measure import aligned, show_area, show_count, show_length, show_plain
+from quarterturn.measure import Length, aligned, show_area, show_count, show_length, show_plain
 from quarterturn.proof.cut_off import leavings
 from quarterturn.proof.model import Pattern
 from quarterturn.proof.proving import Proof
@@ -99,7 +99,13 @@ def leftover_lines(pattern: Pattern, proof: Proof) -> list[str]:
         for label, count in rehearsal.parcels_left.items()
         if count
     ]
-    return aligned([*cloth, *pieces, ("web", "", show_plain(rehearsal.web_left, design.units))])
+    return aligned([*cloth, *pieces, ("web", "", _web_left(pattern, rehearsal.web_left))])
+
+
+def _web_left(pattern: Pattern, left: Length) -> str:
+    """Print what is left of the web: a length of a roll, or whole sheets."""
+    sheet = pattern.materials.web.sheet
+    return show_count(int(left / sheet), "sheet") if sheet else show_plain(left, pattern.design.units)
 
 
 def _bolt_bought(plan: ClothPlan) -> bool:

@@ -8,7 +8,8 @@ from fractions import Fraction
 from quarterturn.design import Design, several
 from quarterturn.materials.costs import CostLine, Costs, Floor, costs_of, price_floor
 from quarterturn.materials.hours import Work, assumptions, hours_of, stage_times
-from quarterturn.measure import Units, aligned
+from quarterturn.materials.shopping import show_money
+from quarterturn.measure import Units, aligned, show_count
 from quarterturn.proof import Pattern
 from quarterturn.proof.work import tasks_of
 from quarterturn.publish.tables import csv_text
@@ -81,8 +82,8 @@ def money_text(pattern: Pattern) -> str:
 
 
 def amount(value: Fraction | None) -> str:
-    """Print a sum of money to the hundredth; nothing where there is none."""
-    return "" if value is None else f"{float(value):.2f}"
+    """Print a sum of money to the hundredth, half of one up; nothing where there is none."""
+    return "" if value is None else show_money(value)
 
 
 def _in(design: Design) -> str:
@@ -92,7 +93,7 @@ def _in(design: Design) -> str:
 def _cost_row(design: Design, line: CostLine) -> tuple[str, ...]:
     return (
         item(design, line),
-        f"{float(line.amount):g} {_unit(design, line)}".rstrip(),
+        _amount(design, line),
         amount(line.each),
         amount(line.cost),
     )
@@ -105,6 +106,12 @@ def item(design: Design, line: CostLine) -> str:
     if any(fabric.letter == line.key for fabric in design.fabrics):
         return named(design, line.key)
     return line.key
+
+
+def _amount(design: Design, line: CostLine) -> str:
+    if line.key == "web" and design.making.web_sheet:
+        return show_count(int(line.amount), "sheet")
+    return f"{float(line.amount):g} {_unit(design, line)}".rstrip()
 
 
 def _unit(design: Design, line: CostLine) -> str:

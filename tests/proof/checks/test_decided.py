@@ -66,6 +66,19 @@ def test_strips_that_cannot_be_cut_are_told_and_the_quilt_is_made(height: str, m
     assert prove(pattern).holds
 
 
+def test_all_labels_that_are_not_there_are_told_with_those_that_are() -> None:
+    pattern = strips("11", 'pieces = ["A90", "a1"]')
+    (fault,) = (finding for check in DECIDED for finding in check.run(pattern))
+    assert fault.sentence == 'There is no piece A90 and no piece a1 to cut from strips 11" high.'
+    assert fault.remedy.startswith("Name pieces of fabric A: there are A1, A2")
+
+
+def test_strips_of_a_fabric_that_is_bought_in_pieces_are_refused_with_the_reason() -> None:
+    pattern = with_strips('bought_as = "fat quarter"\nstrips = [{ height = \'11"\', count = 1 }]')
+    (sentence,) = sentences(pattern)
+    assert sentence.endswith("is bought in pieces, and strips can be decided on only for cloth off the bolt.")
+
+
 def test_only_the_heights_that_are_allowed_are_cut() -> None:
     pattern = with_strips("strip_heights = ['12\"', '3\"']")
     assert sentences(pattern) == []

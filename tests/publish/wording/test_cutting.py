@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
@@ -13,7 +14,7 @@ from quarterturn.publish.figures import cloth_figure
 from quarterturn.publish.wording import cutting_advice, plan_line, tell
 from quarterturn.steps import CutSegments, JoinEnds, Step, Subcut
 from tests.proof.checks.sound import SOUND
-from tests.samples import pattern_of, quay_with_borders
+from tests.samples import ROUNDS, pattern_of, quay_with_borders
 
 EXAMPLES = Path(__file__).parents[3] / "examples"
 
@@ -66,7 +67,9 @@ def test_joins_that_are_asked_for_on_the_diagonal_are_told_with_what_straight_on
     pattern = pattern_of(text)
     plan = pattern.materials.plan("B")
     assert {run.method for run in plan.runs} == {JoinMethod.DIAGONAL}
-    assert "Their joins are on the diagonal; straight, they would need" in plan_line(pattern, plan)
+    assert "Their joins are on the diagonal; straight, the best plan found takes 3 yards." in plan_line(
+        pattern, plan
+    )
     assert prove(pattern).holds
 
 
@@ -74,4 +77,15 @@ def test_what_strips_that_are_decided_on_cost_is_told() -> None:
     more = "\n[[fabrics.A.strips]]\nheight = '12\"'\ncount = 1\n"
     pattern = pattern_of(SOUND.replace('colour = "#efe6d8"', f'colour = "#efe6d8"\n{more}', 1))
     said = plan_line(pattern, pattern.materials.plan("A"))
-    assert "as the designer has decided, in every plan compared; without that, 40½" in said
+    assert "as the designer has decided, in every plan compared; without that, 1⅛ yards would" in said
+
+
+def test_it_is_told_that_pieces_lower_than_their_strip_are_trimmed_where_there_are_any() -> None:
+    pattern = pattern_of(ROUNDS)
+    assert any("lower than the strip" in line for line in cutting_advice(pattern))
+    level = tuple(
+        replace(plan, strips=tuple(group for group in plan.strips if len(group.crosscuts) == 1))
+        for plan in pattern.materials.cloth
+    )
+    even = replace(pattern, materials=replace(pattern.materials, cloth=level))
+    assert not any("lower than the strip" in line for line in cutting_advice(even))

@@ -8,7 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from quarterturn.measure import Units, inches, parse_length, show_cloth
+from quarterturn.materials.backing import panels_length
+from quarterturn.measure import Units, buy_up, inches, parse_length, show_cloth
 from quarterturn.pipeline import run
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording import (
@@ -87,6 +88,8 @@ def test_a_plan_says_its_bound_and_what_the_plain_rule_needs() -> None:
         'Bought 1 yard: cuts 30", slack 6". No plan can be shorter than 29": this one is at most 3.5 % longer; the '
         'plain rule would take 36".'
     )
+    cheapest = replace(plan, lower_bound=inches(29), bought=inches(31, 1, 2))
+    assert "No plan needs less than ⅞ yard; the plain rule would take" in plan_line(pattern, cheapest)
     shortest = replace(plan, lower_bound=inches(30), hand_rule=inches(30))
     assert "No plan is shorter; the plain rule takes as much." in plan_line(pattern, shortest)
     assert "one row" in plans_explained()
@@ -107,6 +110,17 @@ def test_a_wide_backing_is_told_where_it_needs_no_seam_and_the_panels_do(across:
     pattern = pattern_of(Changed(ROUNDS).with_('kind = "straight"', repeats).text)
     notes = " ".join(need.note for need in cloth_needs(pattern))
     assert ("without a seam, the backing takes" in notes) is told
+
+
+def test_what_is_still_bought_beside_a_wide_backing_holds_the_other_cuts_and_their_slack() -> None:
+    repeats = 'kind = "straight"\nacross = 4\ndown = 8'
+    pattern = pattern_of(Changed(ROUNDS).with_('kind = "straight"', repeats).text)
+    (plan,) = (plan for plan in pattern.materials.cloth if plan.panels)
+    (note,) = (need.note for need in cloth_needs(pattern) if "without a seam" in need.note)
+    others = sum((group.height * group.strips for group in plan.strips), inches(0))
+    wanted = others + pattern.design.making.slack
+    assert others == plan.cut_length - sum(map(panels_length, plan.panels)) > 0
+    assert note.endswith(f", and then only {show_cloth(buy_up(wanted, Units.INCH), Units.INCH)} of this")
 
 
 def test_a_curve_traced_as_drawn_has_a_peak_and_one_sewn_true_has_none() -> None:

@@ -88,15 +88,22 @@ def tight_fits(pattern: Pattern) -> Iterator[Fault]:
         return
     rest, width, plan, group = min(tight, key=lambda each: each[0])
     letters = list(dict.fromkeys(each.fabric for _, _, each, _ in tight))
-    strips = show_count(sum(each.strips for _, _, _, each in tight), "strip")
+    count = sum(each.strips for _, _, _, each in tight)
     held = _told(group.pieces, {piece.label: piece.name for piece in pattern.bill.pieces})
     sentence = (
-        f"{strips} of {'fabrics' if len(letters) > 1 else 'fabric'} {', '.join(letters)} leave less than "
+        f"{show_count(count, 'strip')} of {'fabrics' if len(letters) > 1 else 'fabric'} {', '.join(letters)} "
+        f"{'leaves' if count == 1 else 'leave'} less than "
         f"{tell(TIGHT[units], units)}. The tightest, strip {group.label} with {held}, leaves "
         f"{tell(rest, units)} of {tell(width, units)}: on cloth a little narrower its last piece is lost."
     )
-    remedy = "Measure the cloth, and set its width if it is narrower; or say in the pattern that it is tight."
-    yield Fault(dotted("fabrics", plan.fabric, "width"), sentence, remedy)
+    in_pieces = pattern.design.fabric(plan.fabric).bought_as is not None
+    measure = (
+        "Measure the pieces, and state their width in `bought_as` if they are narrower"
+        if in_pieces
+        else "Measure the cloth, and set its width if it is narrower"
+    )
+    remedy = f"{measure}; or say in the pattern that it is tight."
+    yield Fault(dotted("fabrics", plan.fabric, "bought_as" if in_pieces else "width"), sentence, remedy)
 
 
 def subcut_sizes(pattern: Pattern) -> Iterator[Fault]:

@@ -15,20 +15,29 @@ def strips_decided(pattern: Pattern) -> Iterator[Fault]:
     """Hold each plan against the strips and the heights that the design states."""
     for plan in pattern.materials.cloth:
         fabric = pattern.design.fabric(plan.fabric)
+        if fabric.bought_as and fabric.strips:
+            yield Fault(dotted("fabrics", plan.fabric, "strips"), _no_bolt(fabric), NO_BOLT)
+            continue
         cut = [group for group, _ in plan.groups if group.pieces and group.height <= plan.usable_width]
         for number, pin in enumerate(fabric.strips):
             key = dotted("fabrics", plan.fabric, "strips", str(number))
             if sentence := _broken(pin, cut, pattern):
-                yield Fault(key, sentence, _remedy(pin))
+                yield Fault(key, sentence, _remedy(pin, plan.fabric, pattern))
         yield from _heights(fabric, cut, plan, pattern)
+
+
+NO_BOLT = "Buy the fabric off the bolt, without `bought_as`, or leave the strips out."
+
+
+def _no_bolt(fabric: Fabric) -> str:
+    return f"Fabric {fabric.letter} is bought in pieces, and strips can be decided on only for cloth off the bolt."
 
 
 def _broken(pin: PinnedStrips, cut: list[StripGroup], pattern: Pattern) -> str:
     """Say which strips are not as decided; nothing where they are."""
     units = pattern.design.units
-    unknown = [label for label in pin.pieces if not any(p.label == label for p in pattern.bill.pieces)]
-    if unknown:
-        return f"There is no piece {unknown[0]} to cut from strips {tell(pin.height, units)} high."
+    if unknown := _unknown(pin, pattern):
+        return f"There is no piece {' and no piece '.join(unknown)} to cut from strips {tell(pin.height, units)} high."
     strips = [group for group in cut if group.height == pin.height]
     if pin.count is not None:
         holding = [g for g in strips if not pin.pieces or any(c.piece in pin.pieces for c in g.pieces)]
@@ -45,7 +54,15 @@ def _broken(pin: PinnedStrips, cut: list[StripGroup], pattern: Pattern) -> str:
     return ""
 
 
-def _remedy(pin: PinnedStrips) -> str:
+def _unknown(pin: PinnedStrips, pattern: Pattern) -> list[str]:
+    """Return the labels that no piece bears."""
+    return [label for label in pin.pieces if not any(p.label == label for p in pattern.bill.pieces)]
+
+
+def _remedy(pin: PinnedStrips, fabric: str, pattern: Pattern) -> str:
+    if _unknown(pin, pattern):
+        there = ", ".join(piece.label for piece in pattern.bill.of_fabric(fabric))
+        return f"Name pieces of fabric {fabric}: there are {there}."
     if pin.count is not None:
         return "Ask for fewer strips, name pieces that fit in them and of which there are enough, or leave them out."
     return (

@@ -1,8 +1,12 @@
-"""The web with each tracing at its place, to scale: a roll with its cut end at the left, sheets upright."""
+"""The web with each tracing at its place, to scale: a roll with its cut end at the left, sheets upright.
+
+A roll bears a grid that its places are read off, and names its edges: its left edge lies below in the figure.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import math
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from quarterturn.geometry import (
@@ -16,11 +20,23 @@ from quarterturn.geometry import (
     shift,
 )
 from quarterturn.materials import TracedPlace
+from quarterturn.measure import Length, Units, inches, mm
 from quarterturn.proof import Pattern
 from quarterturn.publish.figures.frames import Drawing
-from quarterturn.publish.figures.inks import DARK, LIGHT, OUTLINE, SMALL, WEB, box, caption, measured, outline
+from quarterturn.publish.figures.inks import (
+    DARK,
+    LIGHT,
+    OUTLINE,
+    SMALL,
+    WEB,
+    box,
+    caption,
+    line,
+    measured,
+    outline,
+)
 from quarterturn.publish.figures.shapes import PAPER
-from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet
+from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet, Text
 from quarterturn.publish.wording import length, rectangle
 from quarterturn.steps import TraceNested, Tracing
 
@@ -31,6 +47,15 @@ SIDE = quarter_turns(-1)
 """Lays the web on its side."""
 
 COARSE = 0.01
+
+LEFT, RIGHT, BELOW = 12.0, 6.0, 7.5
+"""Room beside a roll, in millimetres, for its width and the names of its edges, and for the numbers of its grid."""
+
+GRID = Ink(stroke="#dcdad3", width=0.1)
+NUMBERED = Ink(stroke="#bdbab1", width=0.15)
+
+GRIDS: Mapping[Units, tuple[Length, int]] = {Units.INCH: (inches(1), 6), Units.METRIC: (mm(50), 4)}
+"""How far the lines of the grid are apart, and of how many one bears a number."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +79,7 @@ def nested_figures(pattern: Pattern, action: TraceNested, width: float = 160.0) 
         yield from _sheets(pattern, action)
         return
     pages = _pages(action)
-    factor = (width - 8) / max(end - start for start, end in map(_stretch, pages))
+    factor = (width - LEFT - RIGHT) / max(end - start for start, end in map(_stretch, pages))
     for page in pages:
         yield _figure(pattern, page, factor)
 
@@ -111,20 +136,48 @@ def _figure(pattern: Pattern, page: list[_Shown], factor: float) -> Sheet:
     design, web = pattern.design, float(pattern.materials.web.web_width)
     start, end = _stretch(page)
     across, top = web * factor, 5.0
-    scale = Scale(factor, complex(8 - start * factor, top + across))
+    scale = Scale(factor, complex(LEFT - start * factor, top + across))
     long = (end - start) * factor
-    marks: list[Mark] = [box(8, top, long, across, PAPER)]
+    marks: list[Mark] = [box(LEFT, top, long, across, PAPER)]
+    marks += _grid(pattern, scale, start, end)
     for shown in page:
         marks += _ring(shown, scale)
     for shown in page:
         marks += _number(shown, scale)
-    marks += measured(complex(8, top), complex(8 + long, top), _told(pattern, start, end), -1.6j)
-    marks += measured(complex(8, top + across), complex(8, top), length(design, web), complex(-1.4))
+    marks += measured(complex(LEFT, top), complex(LEFT + long, top), _told(pattern, start, end), -1.6j)
+    marks += measured(complex(LEFT, top + across), complex(LEFT, top), length(design, web), complex(-4.6))
+    marks += _edges(scale, start, web)
     alt = (
         f"Web {length(design, web)} wide, lying on its side, from {length(design, start)} to {length(design, end)} "
-        f"of its length, with {len(page)} tracings, numbered; small rings lie in the centres of larger ones."
+        f"of its length, its left edge below, with {len(page)} tracings, numbered; small rings lie in the centres of "
+        "larger ones."
     )
-    return Drawing(8 + long, top + across, tuple(marks)).sheet("Rings nested on the web", alt)
+    size = LEFT + long + RIGHT, top + across + BELOW
+    return Drawing(*size, tuple(marks)).sheet("Rings nested on the web", alt)
+
+
+def _grid(pattern: Pattern, scale: Scale, start: float, end: float) -> Iterator[Mark]:
+    """Draw the lines that places are read off: along from the cut end, and up from the left edge, which is below."""
+    design, wide = pattern.design, float(pattern.materials.web.web_width)
+    step, numbered = GRIDS[design.units]
+    for n in range(math.ceil(start / step - COARSE), math.floor(end / step + COARSE) + 1):
+        foot, head = (scale.point(complex(float(n * step), -up)) for up in (0, wide))
+        yield line(foot, head, GRID if n % numbered else NUMBERED)
+        if n % numbered == 0:
+            yield caption(foot + 2.2j, length(design, n * step), SMALL, colour=DARK)
+    for n in range(math.floor(wide / step + COARSE) + 1):
+        foot, head = (scale.point(complex(along, -float(n * step))) for along in (start, end))
+        yield line(foot, head, GRID if n % numbered else NUMBERED)
+        if n and n % numbered == 0:
+            yield caption(head + 0.8, length(design, n * step), SMALL, "start", colour=DARK)
+
+
+def _edges(scale: Scale, start: float, wide: float) -> Iterator[Mark]:
+    """Name the edges that places are measured from."""
+    foot = scale.point(complex(start))
+    yield caption(foot + 5.6j, "left edge of the web", SMALL, "start", colour=DARK)
+    said = "cut end" if start < COARSE else "towards the cut end"
+    yield Text(scale.point(complex(start, -wide / 2)) - 1.4, said, SMALL, "middle", -90.0, colour=DARK)
 
 
 def _told(pattern: Pattern, start: float, end: float) -> str:

@@ -25,16 +25,16 @@ from quarterturn.publish.figures.inks import (
     wrong_side,
 )
 from quarterturn.publish.sheet import Area, Ink, Mark, Scale, Sheet
-from quarterturn.publish.wording import length, named
+from quarterturn.publish.wording import length, named, room_side
 
 PAPER = Ink(fill="#fbfaf6", stroke=EDGE.stroke, width=0.2)
 
 
 def ring_figure(pattern: Pattern, rows: WebRows, width: float = 74.0) -> Sheet:
     """Return one row of tracings across the web, to scale."""
-    design, web = pattern.design, pattern.materials.web
+    design, web = pattern.design, pattern.materials.web.web_width
     shape = template_shape(pattern, rows.recipe, rows.shape)
-    factor = (width - 1) / float(web.web_width)
+    factor = (width - 1) / float(web)
     room = complex(float(rows.width), float(rows.height)) * factor
     gap, top = float(rows.gap) * factor, 6.0
     deep = room.imag + 2.4
@@ -43,12 +43,15 @@ def ring_figure(pattern: Pattern, rows: WebRows, width: float = 74.0) -> Sheet:
     for k in range(shown):
         middle = complex(room.real / 2 + k * (room.real + gap), top + 1.2 + room.imag / 2)
         marks += _ring(shape, Scale(factor, middle))
-    marks += measured(complex(0, top), complex(width - 1, top), length(design, web.web_width), -1.6j)
-    at = complex(0, top + deep - 0.4)
-    marks += measured(at, at + room.real, length(design, rows.width), 1.4j)
+    marks += measured(complex(0, top), complex(width - 1, top), length(design, web), -1.6j)
+    takes = room_side(design, rows.width, rows.per_row, rows.gap, web)
+    # More than a number needs room on both sides, which the middle of the row has.
+    ahead = shown // 2 * (room.real + gap) if " " in takes else 0.0
+    at = complex(ahead, top + deep - 0.4)
+    marks += measured(at, at + room.real, takes, 1.4j)
     alt = (
-        f"A row of {shown} tracings of the {rows.shape} shape across the {length(design, web.web_width)} web; each "
-        f"ring is hollow, and takes {length(design, rows.width)}."
+        f"A row of {shown} tracings of the {rows.shape} shape across the {length(design, web)} web; each "
+        f"ring is hollow, and takes {takes}."
     )
     return Drawing(width, top + deep + 8, tuple(marks)).sheet("Rings on the web", alt)
 

@@ -64,7 +64,10 @@ def _sizes(
 
     first, second, pitch = float(rule.first), float(rule.second), float(rule.pitch)
     head, foot = start.imag, start.imag + deep
-    if rule.odd > 1:
+    if rule.in_one_line:
+        one, two = (complex(at(x, 0).real, head) for x in (first, second))
+        marks += measured(one, two, on_ruler(design, rule.pitch / 2), -0.9j)
+    elif rule.odd > 1:
         one, two = (complex(at(x, 0).real, head) for x in (first, first + pitch))
         marks += measured(one, two, on_ruler(design, rule.pitch), -0.9j)
     left = complex(start.real, foot)

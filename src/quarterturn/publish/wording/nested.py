@@ -20,6 +20,7 @@ def tell_trace_nested(step: Step, action: TraceNested, pattern: Pattern) -> Word
     design = pattern.design
     on_sheets = pattern.materials.web.sheet is not None
     sentences = (
+        *(() if on_sheets else (AS_IT_LIES,)),
         "Trace the templates on the paper side of the web, each as often as it is listed, ring lines and the "
         f"short marks across the outlines too. The figure numbers the tracings{_inside(action)}. {_way(action)}",
         "The list says where the middle of each comes, the cross of its template: how far from the left edge of the "
@@ -36,6 +37,11 @@ def tell_trace_nested(step: Step, action: TraceNested, pattern: Pattern) -> Word
     )
     return Wording(title, sentences, "\n".join(lines))
 
+
+AS_IT_LIES = (
+    "Lay the web paper side up, its cut end away from you. In the figure the cut end is at the left, and the left edge "
+    "of the web below: turn the page by a quarter, clockwise, to see it as it lies."
+)
 
 ALL_PLACED = "Trace the shapes, each at its place"
 

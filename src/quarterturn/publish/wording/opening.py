@@ -20,6 +20,7 @@ from quarterturn.design import (
     code_of_unit,
     quarter_of_unit,
 )
+from quarterturn.materials import ClothPlan
 from quarterturn.measure import Units, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
@@ -186,9 +187,31 @@ def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
         "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
         "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
         *_stacking(pattern),
+        *((TRIMMED,) if any(map(_has_lower_pieces, pattern.materials.cloth)) else ()),
         *((borders,) if pattern.design.borders else ()),
         plans_explained(),
         *((PARCELS_EXPLAINED,) if has_parcels else ()),
+    )
+
+
+TRIMMED = (
+    "Some pieces are lower than the strip that they are cut from: cut them off the strip, then trim them to the size "
+    "that the step says. The figures show what falls away."
+)
+
+
+def _has_lower_pieces(plan: ClothPlan) -> bool:
+    """Tell whether any piece is lower than its strip, or than its segment of one."""
+    layouts = plan.parcels.layouts if plan.parcels else ()
+    groups = [*(group for group, _ in plan.groups), *(group for each in layouts for group in each.strips)]
+    return any(
+        cut.across < high
+        for group in groups
+        for high, cuts in (
+            (group.height, group.crosscuts),
+            *((split.across, split.crosscuts) for split in group.splits),
+        )
+        for cut in cuts
     )
 
 
@@ -218,6 +241,7 @@ def notions(pattern: Pattern) -> tuple[str, ...]:
         "Fine pencil or fine permanent marker for tracing on the web paper",
         "Small sharp scissors, pins, row labels",
         "Neutral thread for the seams, and thread for the quilting",
+        *(each.name if each.count == 1 else f"({each.count}) {each.name}" for each in design.selling.notions),
     )
 
 

@@ -168,11 +168,21 @@ def _split(plan: ClothPlan) -> str:
 
 
 def _nearness(pattern: Pattern, plan: ClothPlan) -> str:
-    """Return how near a plan is to the shortest: its proved bound, and by how much it may be longer."""
+    """Return how near a plan is to the shortest: its proved bound, and by how much it may be longer.
+
+    Where no plan could buy less, that alone is told.
+    """
+    design, making = pattern.design, pattern.design.making
     if plan.cut_length <= plan.lower_bound:
         return "No plan is shorter"
+    shrinks = design.fabric(plan.fabric).shrink_along
+    if (
+        to_buy(plan.lower_bound, 1, making.squaring, making.slack, shrinks, design.units).bought
+        >= plan.bought
+    ):
+        return f"No plan needs less than {show_cloth(plan.bought, design.units)}"
     tenths = math.ceil(10 * gap_percent(plan) - 1e-9)
-    least = length(pattern.design, plan.lower_bound)
+    least = length(design, plan.lower_bound)
     return f"No plan can be shorter than {least}: this one is at most {tenths / 10:g} % longer"
 
 
@@ -215,7 +225,10 @@ def _lengths(design: Design, group: PanelGroup) -> str:
 
 
 def _wide(pattern: Pattern, plan: ClothPlan) -> str:
-    """Tell what a wide backing would take where it needs no seam, and the panels have one; nothing elsewhere."""
+    """Tell what a wide backing would take where it needs no seam, and the panels have one; nothing elsewhere.
+
+    What is then left to buy of this cloth is a bill of its own: the other cuts, with their own slack.
+    """
     design, making = pattern.design, pattern.design.making
     group = next((group for group in plan.panels if group.panels > 1), None)
     if group is None:
@@ -224,13 +237,14 @@ def _wide(pattern: Pattern, plan: ClothPlan) -> str:
     if along is None:
         return ""
     shrinks, units = design.fabric(plan.fabric).shrink_along, design.units
-    one, pieced = (
+    others = plan.cut_length - sum(map(panels_length, plan.panels))
+    one, rest = (
         show_cloth(to_buy(cut, 1, making.squaring, making.slack, shrinks, units).bought, units)
-        for cut in (along, panels_length(group))
+        for cut in (along, others)
     )
-    of_it = "" if plan.cut_length == panels_length(group) else f" instead of {pieced} of this"
+    then = f", and then only {rest} of this" if others else ""
     return (
-        f"; without a seam, the backing takes {one} of cloth {length(design, WIDE[design.units])} wide{of_it}"
+        f"; without a seam, the backing takes {one} of cloth {length(design, WIDE[design.units])} wide{then}"
     )
 
 
@@ -238,31 +252,38 @@ def _other_join(pattern: Pattern, plan: ClothPlan) -> str:
     """State how long pieces are joined, and what the other way would take."""
     if plan.other_join is None:
         return ""
-    other = length(pattern.design, plan.other_join)
     straight = any(run.crosscuts and run.method is JoinMethod.STRAIGHT for run in plan.runs)
     way, else_ = ("straight", "on the diagonal") if straight else ("on the diagonal", "straight")
-    return f" Their joins are {way}; {else_}, they would need {other} bought."
+    if plan.other_join == plan.bought:
+        return f" Their joins are {way}; {else_}, they take as much."
+    other = show_cloth(plan.other_join, pattern.design.units)
+    return f" Their joins are {way}; {else_}, the best plan found takes {other}."
 
 
 def _unpinned(pattern: Pattern, plan: ClothPlan) -> str:
     """State what the strips that the designer has decided on cost."""
     if plan.unpinned is None:
         return ""
-    other = length(pattern.design, plan.unpinned)
-    return (
-        f" Some strips are cut as the designer has decided, in every plan compared; without that, {other} would be "
-        "bought."
-    )
+    said = " Some strips are cut as the designer has decided, in every plan compared; without that, "
+    if plan.unpinned == plan.bought:
+        return f"{said}as much would be bought."
+    return f"{said}{show_cloth(plan.unpinned, pattern.design.units)} would be bought."
 
 
 def _other_way(pattern: Pattern, plan: ClothPlan) -> str:
-    """State how long pieces are cut, and what the other way would take."""
+    """State how long pieces are cut, and what the best plan found for the other way takes.
+
+    That plan is not proved to be the shortest of its way, so it is not told as what they need.
+    """
     if plan.other_way is None:
         return ""
-    other = length(pattern.design, plan.other_way)
-    if any(cut.across > plan.usable_width for group in plan.strips for cut in group.crosscuts):
-        return f" Long pieces are cut along the cloth, without joins; joined, they would need {other} bought."
-    return f" Long pieces are joined from strips; cut along the cloth, they would need {other} bought."
+    along = any(cut.across > plan.usable_width for group in plan.strips for cut in group.crosscuts)
+    way = "cut along the cloth, without joins" if along else "joined from strips"
+    else_ = "joined" if along else "cut along the cloth"
+    if plan.other_way == plan.bought:
+        return f" Long pieces are {way}; {else_}, they take as much."
+    other = show_cloth(plan.other_way, pattern.design.units)
+    return f" Long pieces are {way}; {else_}, the best plan found takes {other}."
 
 
 def _tight(pattern: Pattern, plan: ClothPlan) -> str:
@@ -273,7 +294,7 @@ def _tight(pattern: Pattern, plan: ClothPlan) -> str:
     names = listed(
         [f"{_strip_named(pattern, g)} ({length(pattern.design, left)} left)" for g, left in strips]
     )
-    return f" Cut exactly, for they are filled almost to their end: {names}."
+    return f" Cut exactly, for they are filled to their end, or almost: {names}."
 
 
 def _strip_named(pattern: Pattern, group: StripGroup) -> str:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from quarterturn.design import Design, DrawnOutline, RecipeKind
-from quarterturn.measure import show_length
+from quarterturn.materials import Stagger
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.model import Wording
 from quarterturn.publish.wording.names import length, named, plural, shape_word
-from quarterturn.publish.wording.web import on_ruler
+from quarterturn.publish.wording.web import ZERO, on_ruler, room_side
 from quarterturn.steps import CutOut, FuseRings, Step, TraceRings, Tracing
 
 
@@ -35,13 +35,16 @@ def tell_trace(step: Step, action: TraceRings, pattern: Pattern) -> Wording:
 def _rows(pattern: Pattern, action: TraceRings, count: int) -> str:
     """Say how plain rows are laid."""
     sheets = _on_sheets(count, action.rows_on_sheet, action.rows_on_sheet * action.per_row)
-    return f", up to ({action.per_row}) to a row{sheets}; {_room(pattern.design, action)}"
+    return f", up to ({action.per_row}) to a row{sheets}; {_room(pattern, action)}"
 
 
-def _room(design: Design, action: TraceRings) -> str:
-    sides = (action.room_width, action.room_height)
-    room = " × ".join(show_length(side, design.units, sixteenths=True) for side in sides)
-    return f"each takes {room}, its ring included"
+def _room(pattern: Pattern, action: TraceRings) -> str:
+    design, web = pattern.design, pattern.materials.web
+    abreast = 1 if action.stagger else action.per_row
+    below = 1 if action.stagger else max(1, action.rows_on_sheet)
+    wide = room_side(design, action.room_width, abreast, action.gap, web.web_width)
+    high = room_side(design, action.room_height, below, action.gap, web.sheet or ZERO)
+    return f"each takes {wide} × {high}, its ring included"
 
 
 def _on_sheets(count: int, rows: int, on_sheet: int) -> str:
@@ -52,10 +55,11 @@ def staggered_rows(pattern: Pattern, action: TraceRings, count: int) -> str:
     """Say how staggered rows are laid: how many are in each, where they begin, and how far they are apart."""
     design, rule = pattern.design, action.stagger
     assert rule is not None
+    if rule.in_one_line and not action.rows_on_sheet:
+        return _one_line(pattern, action, rule)
     on_sheet = -(-action.rows_on_sheet // 2) * rule.odd + action.rows_on_sheet // 2 * rule.even
-    turned = " The template lies turned by a quarter, clockwise." if rule.quarter else ""
     flipped = " In every second row turn it by a half besides." if rule.flipped else ""
-    if not rule.down:
+    if rule.in_one_line:
         apart = (
             "Every second row lies on the line of the one before, between its tracings; the next one is "
             f"{on_ruler(design, rule.back)} further"
@@ -64,19 +68,41 @@ def staggered_rows(pattern: Pattern, action: TraceRings, count: int) -> str:
         apart = f"Rows are {on_ruler(design, rule.down)} apart"
     else:
         apart = f"Rows are {on_ruler(design, rule.down)} and {on_ruler(design, rule.back)} apart in turn"
-    room = _room(design, action)
-    only = len(pattern.materials.web.rows) == 1
+    first, second, pitch = (on_ruler(design, each) for each in (rule.first, rule.second, rule.pitch))
+    return (
+        f" in rows of ({rule.odd}) and ({rule.even}) in turn{_on_sheets(count, action.rows_on_sheet, on_sheet)}. "
+        f"The first row is {_top(pattern, action, rule)}; its middles begin {first} from the left edge, "
+        f"those of every second row {second}, then one every {pitch}. {apart}.{_quarter(rule)}{flipped} "
+        f"{_sentence(_room(pattern, action))}"
+    )
+
+
+def _one_line(pattern: Pattern, action: TraceRings, rule: Stagger) -> str:
+    """Say how rows are laid that are two in one line, every second tracing upside down."""
+    first, step, back = (on_ruler(pattern.design, each) for each in (rule.first, rule.pitch / 2, rule.back))
+    return (
+        f" in rows of ({rule.odd + rule.even}). The first row is {_top(pattern, action, rule)}; its middles begin "
+        f"{first} from the left edge, then one every {step}. Rows are {back} apart.{_quarter(rule)} Turn every second "
+        f"template in a row by a half. {_sentence(_room(pattern, action))}"
+    )
+
+
+def _top(pattern: Pattern, action: TraceRings, rule: Stagger) -> str:
+    """Say how far the first row is from what it begins at."""
+    design, only = pattern.design, len(pattern.materials.web.rows) == 1
     begins = (
         "the cut end" if only else f"the cut end, or from {_beyond(design, action)} what is traced before"
     )
     begins = "the upper edge of the sheet" if action.rows_on_sheet else begins
-    first, second, pitch = (on_ruler(design, each) for each in (rule.first, rule.second, rule.pitch))
-    return (
-        f" in rows of ({rule.odd}) and ({rule.even}) in turn{_on_sheets(count, action.rows_on_sheet, on_sheet)}. "
-        f"The first row is {on_ruler(design, rule.top)} from {begins}; its middles begin {first} from the left edge, "
-        f"those of every second row {second}, then one every {pitch}. {apart}.{turned}{flipped} "
-        f"{room[0].upper()}{room[1:]}"
-    )
+    return f"{on_ruler(design, rule.top)} from {begins}"
+
+
+def _quarter(rule: Stagger) -> str:
+    return " The template lies turned by a quarter, clockwise." if rule.quarter else ""
+
+
+def _sentence(words: str) -> str:
+    return f"{words[0].upper()}{words[1:]}"
 
 
 def _beyond(design: Design, action: TraceRings) -> str:
@@ -84,6 +110,11 @@ def _beyond(design: Design, action: TraceRings) -> str:
 
 
 def _spaced(design: Design, action: TraceRings) -> str:
+    if action.stagger and action.stagger.in_one_line and not action.rows_on_sheet:
+        return (
+            "Set the tracings in rows in which every second one stands on its head, so that they reach into each "
+            "other. All sizes lead to the middle of a tracing, the cross of its template."
+        )
     if action.stagger:
         return (
             "Set the tracings in rows that reach into each other: every second row is shifted by half a step. All "

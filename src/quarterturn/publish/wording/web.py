@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from fractions import Fraction
 
 from quarterturn.design import Design
-from quarterturn.materials import WebCentre, WebPlan, web_gap_percent
+from quarterturn.materials import WebCentre, WebPlan, ruler_step, web_gap_percent
 from quarterturn.measure import Length, show_cloth, show_count, show_length
 from quarterturn.proof import Pattern
 from quarterturn.publish.wording.names import length, rectangle
@@ -14,10 +15,28 @@ from quarterturn.publish.wording.names import length, rectangle
 PROVED = Fraction(1, 1000)
 """What a plan may take above the bound, in inches, and still be the shortest: bounds are rounded down."""
 
+ZERO = Length(0)
+
+ROUNDED = Fraction(1, 10**6)
+"""In inches: rooms are measured from curves, and may be off by so little."""
+
 
 def on_ruler(design: Design, value: Length | float) -> str:
     """Print a place on the web: always to the step of a ruler that it was brought to."""
     return show_length(value, design.units, sixteenths=True)
+
+
+def room_side(design: Design, side: Length, count: int = 1, gap: Length = ZERO, within: Length = ZERO) -> str:
+    """Print a side of the room of a tracing, rounded up to the step of a ruler.
+
+    Where so many sides, a gap between them, fill what they lie within so that they would not fit when rounded up, it
+    is rounded down, and told to be a little more.
+    """
+    step = ruler_step(design.units)
+    shown = math.ceil((side - ROUNDED) / step) * step
+    if within and shown > side + ROUNDED and count * (shown + gap) - gap > within:
+        return f"a little over {on_ruler(design, shown - step)}"
+    return on_ruler(design, shown)
 
 
 def web_name(design: Design, web: WebPlan) -> str:

@@ -135,3 +135,8 @@ def golden(request: pytest.FixtureRequest) -> Golden:
     """The goldens of the module in which the test stands."""
     folder = GOLDENS / request.path.relative_to(TESTS).with_suffix("")
     return Golden(folder, request.config.stash[LEDGER])
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Leave the tests in a browser to the end: while one is driven, no test can run a loop of its own."""
+    items.sort(key=lambda item: "browser" in item.path.parts)

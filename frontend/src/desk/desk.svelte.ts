@@ -160,6 +160,8 @@ class Desk {
     const said = told(`acts-done.${answer.act}`, facts, name);
     notices.say(way ? t(way === "undone" ? "shell.undone" : "shell.redone", { act: name }) : said);
     if (this.paper && answer.changed && !way) this.paper = { ...this.paper, can_undo: true, undo_of: answer.act };
+    if (this.paper && answer.changed && way === "undone") this.paper = { ...this.paper, can_redo: true };
+    if (this.paper && answer.changed && way === "redone") this.paper = { ...this.paper, can_undo: true };
     const shown = left === 0 ? this.reload() : Promise.resolve();
     if ("act" in task) void shown.finally(() => task.told?.(null));
   }

@@ -21,7 +21,7 @@ NINTH_DECILE_FUNCTION = 30
 
 # "path" or "path:function" -> why it may be longer. One that is no longer needed fails.
 LONG_FOR_A_REASON: dict[str, str] = {
-    "tests/browser/test_whole_job.py": "the whole job twice, by mouse and by keys, told in the order in which it is done",
+    "tests/browser/test_whole_job.py": "the whole job twice, by mouse and by keys, in its order",
 }
 
 VAGUE_NAMES = {"util", "utils", "helper", "helpers", "common", "misc"}

@@ -75,4 +75,5 @@ def test_the_tour_goes_round_by_keys(page: Page) -> None:
 @pytest.mark.parametrize("light", ["light", "dark"])
 def test_the_front_is_open_to_everyone(page: Page, light: str) -> None:
     page.emulate_media(color_scheme="dark" if light == "dark" else "light")
+    page.wait_for_timeout(1500)  # the lamp is lit by and by
     assert violations(page) == []

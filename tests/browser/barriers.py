@@ -10,8 +10,9 @@ AXE = Path(__file__).parents[2] / "frontend" / "node_modules" / "axe-core" / "ax
 RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]
 
 
-def barriers(page: Page) -> list[str]:
-    """Return the rules of WCAG 2.2 AA that the page breaks, each with where it first does."""
+def barriers(page: Page, *, good_practice: bool = False) -> list[str]:
+    """Return the rules of WCAG 2.2 AA, and of good practice if asked, that the page breaks, and where it first does."""
     page.evaluate(AXE.read_text(encoding="utf-8"))
-    found = page.evaluate("rules => axe.run({ runOnly: rules })", RULES)
+    rules = {} if good_practice else {"runOnly": RULES}
+    found = page.evaluate("rules => axe.run(rules)", rules)
     return [f"{each['id']}: {each['nodes'][0]['html'][:200]}" for each in found["violations"]]

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-import json
 import re
 from pathlib import Path
 from typing import Literal
@@ -13,23 +12,11 @@ from PIL import Image, ImageDraw
 from playwright.sync_api import Locator, Page, expect
 
 from tests.browser.barriers import barriers
+from tests.browser.designing import text_of, written
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
 LIGHTS: tuple[Literal["light", "dark"], ...] = ("light", "dark")
-
-
-def text_of(studio: Running) -> str:
-    return str(json.loads(studio.get(f"/api/designs/{studio.design}")[1])["text"])
-
-
-def written(studio: Running, page: Page, wanted: str) -> None:
-    """See to it that the design comes to say something."""
-    for _ in range(60):
-        if re.search(wanted, text_of(studio)):
-            return
-        page.wait_for_timeout(100)
-    raise AssertionError(f"{wanted!r} is not in\n{text_of(studio)}")
 
 
 @pytest.fixture

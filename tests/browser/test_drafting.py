@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import re
 from pathlib import Path
 from typing import Literal
@@ -11,25 +10,13 @@ import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from tests.browser.barriers import barriers
+from tests.browser.designing import text_of, written
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
 LIGHTS: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 DRAWING = """<svg xmlns="http://www.w3.org/2000/svg" width="4in" height="3in" viewBox="0 0 4 3">
 <path id="kite" d="M 1 0 L 2 1 L 1 3 L 0 1 Z"/><path id="open" d="M 3 0 L 4 1"/></svg>"""
-
-
-def text_of(studio: Running) -> str:
-    return str(json.loads(studio.get(f"/api/designs/{studio.design}")[1])["text"])
-
-
-def written(studio: Running, page: Page, wanted: str) -> None:
-    """See to it that the design comes to say something."""
-    for _ in range(60):
-        if re.search(wanted, text_of(studio)):
-            return
-        page.wait_for_timeout(100)
-    raise AssertionError(f"{wanted!r} is not in\n{text_of(studio)}")
 
 
 @pytest.fixture

@@ -7,9 +7,10 @@ import time
 from pathlib import Path
 
 from benchmarks.timing import Row, row_of
+from quarterturn.materials import QUICK
 from quarterturn.studio.acts import CellAt, do
 from quarterturn.studio.acts.painting import TurnCells
-from quarterturn.studio.stages import Effort, Made, Stages
+from quarterturn.studio.stages import Made, Stages
 from quarterturn.studio.views import figures_view, quilt_view
 
 EDITS = 24
@@ -28,7 +29,7 @@ def editing_rows(file: Path) -> list[Row]:
         began = time.perf_counter()
         made = _turned(made, cells[edit % len(cells)])
         acted = time.perf_counter()
-        figures_view(edit, made.size(), Effort.QUICK)
+        figures_view(edit, made.size(), QUICK)
         figured = time.perf_counter()
         quilt_view(edit, made.size()).model_dump_json()
         drawn = time.perf_counter()
@@ -55,7 +56,7 @@ def memory_line(file: Path) -> str:
 
 def _edited(made: Made, at: CellAt, edit: int) -> Made:
     after = _turned(made, at)
-    figures_view(edit, after.size(), Effort.QUICK)
+    figures_view(edit, after.size(), QUICK)
     quilt_view(edit, after.size()).model_dump_json()
     return after
 

@@ -9,9 +9,10 @@ from pathlib import Path
 import pytest
 
 from quarterturn.design import read_design, write_design
+from quarterturn.materials import QUICK
 from quarterturn.pipeline import run
 from quarterturn.studio.acts import RefusedError, do
-from quarterturn.studio.stages import Effort, Key, Made, Memo, Stages, UnmadeError
+from quarterturn.studio.stages import Key, Made, Memo, Stages, UnmadeError
 from quarterturn.studio.views import figures_view
 from tests.samples import ROUNDS
 from tests.studio.acts.samples import samples
@@ -81,7 +82,7 @@ def test_text_that_is_no_design_says_what_stops_it() -> None:
 def test_words_that_mean_nothing_stop_the_setting_with_their_line() -> None:
     made = Stages().at(ROUNDS.replace("a2 a3 b2", "a-tl2 a3 b2"))
     with pytest.raises(UnmadeError) as stopped:
-        figures_view(1, made.size(), Effort.QUICK)
+        figures_view(1, made.size(), QUICK)
     assert stopped.value.findings[0].place.line is not None
     assert made.job.patterns == ()
 

@@ -9,9 +9,9 @@ from pathlib import Path
 
 import pytest
 
+from quarterturn.materials import EFFORT, QUICK
 from quarterturn.studio import working
 from quarterturn.studio.papers import Paper
-from quarterturn.studio.stages import Effort
 from quarterturn.studio.working import Worker
 from tests.studio.drafts import TEXT, open_desk, titled
 
@@ -46,12 +46,12 @@ def test_figures_come_first_then_plans_then_findings(tmp_path: Path, worker: Wor
     with open_desk(tmp_path) as desk:
         paper = desk.begin(TEXT)
         heard = Heard(paper)
-        assert worker.effort(paper, 0) is Effort.QUICK
+        assert worker.effort(paper, 0) is QUICK
         worker.soon(paper)
         heard.wait("findings", 0)
         assert [event for event, _ in heard.events] == ["figures", "plans", "findings"]
-        assert worker.effort(paper, 0) is Effort.PROVED
-        assert worker.effort(paper, 1) is Effort.QUICK
+        assert worker.effort(paper, 0) is EFFORT
+        assert worker.effort(paper, 1) is QUICK
 
 
 def test_a_newer_revision_drops_older_work(tmp_path: Path) -> None:

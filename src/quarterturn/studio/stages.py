@@ -7,17 +7,16 @@ Promise: results are those of `pipeline`, whatever was run before; a stage is ru
 
 from __future__ import annotations
 
-import enum
 import threading
 from collections import OrderedDict
-from collections.abc import Callable, Hashable, Mapping
+from collections.abc import Callable, Hashable
 from dataclasses import dataclass, field, replace
-from functools import cached_property, partial
+from functools import cached_property
 from typing import TypeVar
 
 from quarterturn.blocks import Blocks, draft_blocks
 from quarterturn.design import Design, Finding, Reading, locate, read_design, told_of_size
-from quarterturn.materials import QUICK, Materials, plan_materials
+from quarterturn.materials import EFFORT, Effort, Materials, plan_materials
 from quarterturn.pieces import Bill, bill_of_pieces
 from quarterturn.pipeline import Job
 from quarterturn.proof import Pattern, Proof, check_pattern, check_sizes, compare_top, prove
@@ -42,20 +41,6 @@ KEEP = 12
 """Results of a stage that are kept: the sizes of a design, and what undo goes back to."""
 FILMS = 2
 """Films that are kept: one holds all that was ever made on the table."""
-
-
-class Effort(enum.Enum):
-    """How long plans are sought: what is shown at once, or what is printed."""
-
-    QUICK = "quick"
-    PROVED = "proved"
-
-
-PLANNERS: Mapping[Effort, Callable[[Design, Blocks, Setting, Bill], Materials]] = {
-    Effort.QUICK: partial(plan_materials, effort=QUICK),
-    Effort.PROVED: plan_materials,
-}
-"""The one place that says by which planner each effort is made."""
 
 
 class UnmadeError(Exception):
@@ -300,23 +285,23 @@ class OneSize:
             "bill", key, lambda: bill_of_pieces(self.laid_design, self.blocks, self.lying)
         )
 
-    def materials(self, effort: Effort = Effort.PROVED) -> Materials:
+    def materials(self, effort: Effort = EFFORT) -> Materials:
         """Return the plans: made again only where the pieces, or how they are bought, are others."""
         design, setting, bill = self.laid_design, self.lying, self.bill
         sizes = (setting.width, setting.height, design.recipes, design.rejoined)
         bought = (design.making, design.packages, design.selling, design.units)
-        key = (PLANNERS[effort], bill, sizes, _cloths(design), bought)
+        key = (effort, bill, sizes, _cloths(design), bought)
         return self.stages.once(
-            "materials", key, lambda: PLANNERS[effort](design, self.blocks, setting, bill)
+            "materials", key, lambda: plan_materials(design, self.blocks, setting, bill, effort)
         )
 
-    def steps(self, effort: Effort = Effort.PROVED) -> Steps:
+    def steps(self, effort: Effort = EFFORT) -> Steps:
         """Return the steps."""
-        key = (PLANNERS[effort], self._plain)
+        key = (effort, self._plain)
         inputs = (self.laid_design, self.blocks, self.setting, self.bill)
         return self.stages.once("steps", key, lambda: build_steps(*inputs, self.materials(effort)))
 
-    def pattern(self, effort: Effort = Effort.PROVED) -> Pattern:
+    def pattern(self, effort: Effort = EFFORT) -> Pattern:
         """Return all of it."""
         made = (self.setting, self.bill, self.materials(effort), self.steps(effort))
         return Pattern(self.laid_design, self.blocks, *made)

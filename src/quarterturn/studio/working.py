@@ -5,8 +5,9 @@ from __future__ import annotations
 import threading
 from collections import OrderedDict
 
+from quarterturn.materials import EFFORT, QUICK, Effort
 from quarterturn.studio.papers import Paper, Snapshot
-from quarterturn.studio.stages import Effort, UnmadeError
+from quarterturn.studio.stages import UnmadeError
 
 QUIET = 0.35
 """Seconds without an edit after which slow work begins, so that a hand that paints is not held up."""
@@ -33,7 +34,7 @@ class Worker:
 
     def effort(self, paper: Paper, revision: int) -> Effort:
         """Return what can be shown of a revision without waiting."""
-        return Effort.PROVED if self._settled.get(paper.id) == revision else Effort.QUICK
+        return EFFORT if self._settled.get(paper.id) == revision else QUICK
 
     def stop(self) -> None:
         """Begin nothing more, and wait for the thread only as long as it takes to notice."""
@@ -60,7 +61,7 @@ class Worker:
     def _work(self, paper: Paper, now: Snapshot) -> None:
         """Make the figures at once, and the rest after a while of quiet. Raises UnmadeError."""
         made = paper.stages.at(now.text, paper.name)
-        made.size().materials(Effort.QUICK)
+        made.size().materials(QUICK)
         paper.news.tell("figures", revision=now.revision)
         if self._is_disturbed(paper, now):
             return

@@ -12,10 +12,11 @@ import shapely.affinity
 from quarterturn.design import Finding, Place, Severity, read_design
 from quarterturn.geometry import Motion, as_polygon, read_path_data
 from quarterturn.geometry.paths import Region
+from quarterturn.materials import QUICK
 from quarterturn.studio import views
 from quarterturn.studio.acts import CellAt
 from quarterturn.studio.acts.maps import cell_at
-from quarterturn.studio.stages import Effort, Stages
+from quarterturn.studio.stages import Stages
 from quarterturn.studio.views.booklet import booklet_pages, pixels_of
 from quarterturn.studio.views.proof import spot_of
 from tests.samples import ROUNDS
@@ -197,7 +198,7 @@ def test_a_place_is_found_from_its_key(
 
 def test_quick_figures_have_no_hours_and_say_that_better_ones_come() -> None:
     size = Stages().at(ROUNDS).size()
-    quick, settled = views.figures_view(1, size, Effort.QUICK), views.figures_view(1, size)
+    quick, settled = views.figures_view(1, size, QUICK), views.figures_view(1, size)
     assert (quick.settled, quick.hours, quick.steps) == (False, None, None)
     assert settled.hours is not None
     assert settled.hours > 0

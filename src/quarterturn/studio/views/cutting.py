@@ -6,7 +6,9 @@ from collections import Counter
 from collections.abc import Iterator
 
 from quarterturn.materials import (
+    EFFORT,
     ClothPlan,
+    Effort,
     ShoppingLine,
     Split,
     StripGroup,
@@ -16,7 +18,7 @@ from quarterturn.materials import (
 )
 from quarterturn.measure import Length, Units, show_cloth, show_count, show_length, show_plain
 from quarterturn.publish.wording import cutting_advice, plan_line
-from quarterturn.studio.stages import Effort, Made, OneSize
+from quarterturn.studio.stages import Made, OneSize
 from quarterturn.studio.views.figures import FiguresView, figures_view
 from quarterturn.studio.views.marks import MarksView, marks_of
 from quarterturn.studio.views.model import LengthView, View, inches_of
@@ -127,14 +129,14 @@ class CuttingView(View):
 
 
 def cutting_view(
-    revision: int, made: Made, size: OneSize, effort: Effort = Effort.PROVED, *, all_sizes: bool = True
+    revision: int, made: Made, size: OneSize, effort: Effort = EFFORT, *, all_sizes: bool = True
 ) -> CuttingView:
     """Return the plans of a size. Raises UnmadeError where the quilt does not fit together."""
     materials = size.materials(effort)
     sizes = made.sizes if all_sizes else (size,)
     return CuttingView(
         revision=revision,
-        settled=effort is Effort.PROVED,
+        settled=effort == EFFORT,
         size=size.design.size,
         plans=tuple(_plan(size, plan, effort) for plan in materials.cloth),
         web=web_view(size, effort),

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from quarterturn.materials import ShoppingLine, WebPlan, gap_percent, show_bought, show_money
+from quarterturn.materials import EFFORT, Effort, ShoppingLine, WebPlan, gap_percent, show_bought, show_money
 from quarterturn.materials.costs import costs_of
 from quarterturn.materials.hours import hours_of, stage_times
 from quarterturn.measure import Length, show_cloth, show_count, show_length
 from quarterturn.proof.work import tasks_of
-from quarterturn.studio.stages import Effort, OneSize
+from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import LengthView, View, inches_of
 
 
@@ -66,10 +66,10 @@ class FiguresView(View):
     """Where the curves run; it comes with the proved plans."""
 
 
-def figures_view(revision: int, size: OneSize, effort: Effort = Effort.PROVED) -> FiguresView:
+def figures_view(revision: int, size: OneSize, effort: Effort = EFFORT) -> FiguresView:
     """Return the figures. The quick ones come before the steps are built, and have no hours."""
     design, setting, materials = size.laid_design, size.lying, size.materials(effort)
-    settled = effort is Effort.PROVED
+    settled = effort == EFFORT
     tasks = tasks_of(size.steps(effort)) if settled else ()
     hours = hours_of(stage_times(tasks, design.selling.money.minutes)) if settled else None
     costs = costs_of(design, materials)

@@ -6,9 +6,9 @@ from collections.abc import Iterator, Mapping
 from itertools import islice
 
 from quarterturn.geometry import Motion, Region, path_bounds, shift
-from quarterturn.materials import WebPlan, WebRows, drawn_motion
+from quarterturn.materials import Effort, WebPlan, WebRows, drawn_motion
 from quarterturn.measure import Length, show_cloth, show_count, show_length
-from quarterturn.studio.stages import Effort, OneSize
+from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import LengthView, View, inches_of, path_data
 
 

@@ -20,9 +20,7 @@ MEDIAN_FUNCTION = 12
 NINTH_DECILE_FUNCTION = 30
 
 # "path" or "path:function" -> why it may be longer. One that is no longer needed fails.
-LONG_FOR_A_REASON: dict[str, str] = {
-    "tests/browser/test_whole_job.py": "the whole job twice, by mouse and by keys, in its order",
-}
+LONG_FOR_A_REASON: dict[str, str] = {}
 
 VAGUE_NAMES = {"util", "utils", "helper", "helpers", "common", "misc"}
 LEFT_UNDONE = re.compile(r"\b(TODO|FIXME|XXX|NotImplementedError)\b")

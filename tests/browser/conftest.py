@@ -6,20 +6,21 @@ and every breach of the page's policy is kept; at its end there must have been n
 
 from __future__ import annotations
 
+import re
 import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from PIL import Image, ImageDraw
 from playwright.sync_api import Browser, expect, sync_playwright
 
 from quarterturn.studio.page_files import INDEX, PAGE
-from tests.browser.watching import Watched
+from tests.browser.sitting import Sitting
+from tests.browser.watching import PATIENCE, Watched
 from tests.studio.drafts import file_of
 from tests.studio.running import Running, running
 
-PATIENCE = 60_000
-"""Milliseconds that something may take to be seen, on a machine that is busy with other things too."""
 expect.set_options(timeout=PATIENCE)
 
 NAMES = ("chromium", "chromium-browser")
@@ -71,3 +72,42 @@ def window(chromium: Browser, studio: Running) -> Iterator[Watched]:
     context.close()
     assert watched.elsewhere(studio.port) == []
     assert watched.faults == []
+
+
+@pytest.fixture
+def sitting(chromium: Browser, tmp_path: Path) -> Iterator[Sitting]:
+    """Sit down before the front of the envelope."""
+    with running(tmp_path / "state", "studio", "--no-browser") as studio:
+        context = chromium.new_context(
+            viewport={"width": 1440, "height": 900}, reduced_motion="reduce", accept_downloads=True
+        )
+        context.set_default_timeout(PATIENCE)
+        watched = Watched(context.new_page())
+        watched.watch()
+        refused: list[str] = []
+        watched.page.on(
+            "response",
+            lambda answer: refused.append(f"{answer.status} {answer.url}") if answer.status >= 400 else None,
+        )
+        watched.page.goto(studio.address)
+        expect(watched.page.get_by_role("heading", name="A new quilt")).to_be_visible()
+        yield Sitting(studio, watched.page)
+        context.close()
+        assert watched.elsewhere(studio.port) == []
+        for search in [each for each in refused if re.fullmatch(r"409 .*/find", each)]:
+            refused.remove(search)  # a search ends so when the room is left, or the design has changed
+            watched.faults.remove(next(fault for fault in watched.faults if "409 (Conflict)" in fault))
+        assert (watched.faults, refused) == ([], [])
+
+
+@pytest.fixture
+def photo(tmp_path: Path) -> Path:
+    """Return a photo of a print, twice as wide as it is high."""
+    picture = Image.new("RGB", (800, 400), "#244a6b")
+    pen = ImageDraw.Draw(picture)
+    pen.rectangle((400, 0, 800, 400), fill="#e8c46a")
+    for x in range(40, 800, 160):
+        pen.ellipse((x, 150, x + 80, 230), fill="#b5442f")
+    file = tmp_path / "print.png"
+    picture.save(file, "PNG")
+    return file

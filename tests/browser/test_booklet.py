@@ -7,16 +7,13 @@ import json
 import re
 import zipfile
 from pathlib import Path
-from typing import Literal
 
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.barriers import barriers
+from tests.browser.barriers import LIGHTS, Light, barriers, lit
 from tests.browser.watching import Watched
 from tests.studio.running import Running
-
-LIGHTS: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 
 
 def text_of(studio: Running) -> str:
@@ -94,9 +91,8 @@ def test_it_is_published_and_all_of_it_taken(booklet: Page, tmp_path: Path) -> N
 
 
 @pytest.mark.parametrize("light", LIGHTS)
-def test_nothing_is_in_the_way_of_anyone(booklet: Page, light: Literal["light", "dark"]) -> None:
-    booklet.emulate_media(color_scheme=light)
-    booklet.wait_for_timeout(1500)
+def test_nothing_is_in_the_way_of_anyone(booklet: Page, light: Light) -> None:
+    lit(booklet, light)
     assert barriers(booklet) == []
     booklet.get_by_role("button", name="House style").click()
     assert barriers(booklet) == []

@@ -2,21 +2,16 @@
 
 from __future__ import annotations
 
-import io
 import re
 from pathlib import Path
-from typing import Literal
 
 import pytest
-from PIL import Image, ImageDraw
 from playwright.sync_api import Locator, Page, expect
 
-from tests.browser.barriers import barriers
+from tests.browser.barriers import LIGHTS, barriers, lit
 from tests.browser.designing import text_of, written
 from tests.browser.watching import Watched
 from tests.studio.running import Running
-
-LIGHTS: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 
 
 @pytest.fixture
@@ -27,21 +22,6 @@ def room(window: Watched) -> Page:
     expect(page.get_by_role("heading", name="Fabrics")).to_be_visible(timeout=60_000)
     expect(page.get_by_role("heading", name="Colourways")).to_be_visible(timeout=60_000)
     return page
-
-
-@pytest.fixture
-def photo(tmp_path: Path) -> Path:
-    """Return a photo of a print: three colours, twice as wide as it is high."""
-    picture = Image.new("RGB", (800, 400), "#244a6b")
-    pen = ImageDraw.Draw(picture)
-    pen.rectangle((400, 0, 800, 400), fill="#e8c46a")
-    for x in range(40, 800, 160):
-        pen.ellipse((x, 150, x + 80, 230), fill="#b5442f")
-    kept = io.BytesIO()
-    picture.save(kept, "PNG")
-    file = tmp_path / "print.png"
-    file.write_bytes(kept.getvalue())
-    return file
 
 
 def field(page: Page, label: str) -> Locator:
@@ -195,6 +175,5 @@ def test_colours_are_taken_from_a_photo(room: Page, studio: Running, photo: Path
 def test_the_room_of_cloth_has_no_barriers(room: Page, width: int) -> None:
     room.set_viewport_size({"width": width, "height": 900})
     for light in LIGHTS:
-        room.emulate_media(color_scheme=light)
-        room.wait_for_timeout(300)
+        lit(room, light)
         assert barriers(room) == []

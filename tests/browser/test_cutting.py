@@ -5,17 +5,15 @@ from __future__ import annotations
 import json
 import re
 from http.client import HTTPConnection
-from typing import Literal
 
 import pytest
 from playwright.sync_api import Page, expect
 
 from quarterturn.studio.guard import TOKEN
-from tests.browser.barriers import barriers
+from tests.browser.barriers import LIGHTS, Light, barriers, lit
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
-LIGHTS: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 WIDTHS = (1440, 1024, 768)
 
 
@@ -117,8 +115,8 @@ def test_a_size_is_added_and_stands_beside_the_first(room: Page) -> None:
 
 
 @pytest.mark.parametrize("light", LIGHTS)
-def test_nothing_stands_in_the_way_at_any_width(room: Page, light: Literal["light", "dark"]) -> None:
-    room.emulate_media(color_scheme=light, reduced_motion="reduce")
+def test_nothing_stands_in_the_way_at_any_width(room: Page, light: Light) -> None:
+    lit(room, light)
     for width in WIDTHS:
         room.set_viewport_size({"width": width, "height": 900})
         room.locator("svg [data-spot]").first.click()

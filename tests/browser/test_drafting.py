@@ -4,17 +4,15 @@ from __future__ import annotations
 
 import re
 from pathlib import Path
-from typing import Literal
 
 import pytest
 from playwright.sync_api import Locator, Page, expect
 
-from tests.browser.barriers import barriers
+from tests.browser.barriers import LIGHTS, barriers, lit
 from tests.browser.designing import text_of, written
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
-LIGHTS: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 DRAWING = """<svg xmlns="http://www.w3.org/2000/svg" width="4in" height="3in" viewBox="0 0 4 3">
 <path id="kite" d="M 1 0 L 2 1 L 1 3 L 0 1 Z"/><path id="open" d="M 3 0 L 4 1"/></svg>"""
 
@@ -170,6 +168,5 @@ def test_an_outline_comes_out_of_a_drawing_and_is_used(table: Page, studio: Runn
 def test_the_drafting_table_has_no_barriers(table: Page, width: int) -> None:
     table.set_viewport_size({"width": width, "height": 900})
     for light in LIGHTS:
-        table.emulate_media(color_scheme=light)
-        table.wait_for_timeout(300)
+        lit(table, light)
         assert barriers(table) == []

@@ -4,16 +4,13 @@ from __future__ import annotations
 
 import json
 import re
-from typing import Literal
 
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.barriers import barriers
+from tests.browser.barriers import LIGHTS, Light, barriers, lit
 from tests.browser.watching import Watched
 from tests.studio.running import Running
-
-LIGHTS: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 
 
 def text_of(studio: Running) -> str:
@@ -70,9 +67,8 @@ def test_another_block_is_another_search(sheet: Page) -> None:
 
 
 @pytest.mark.parametrize("light", LIGHTS)
-def test_nothing_is_in_the_way_of_anyone(sheet: Page, light: Literal["light", "dark"]) -> None:
-    sheet.emulate_media(color_scheme=light)
-    sheet.wait_for_timeout(1500)
+def test_nothing_is_in_the_way_of_anyone(sheet: Page, light: Light) -> None:
+    lit(sheet, light)
     assert barriers(sheet) == []
     sheet.get_by_role("option").first.click()
     expect(sheet.get_by_role("button", name="Take it into the quilt")).to_be_enabled()

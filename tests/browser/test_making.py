@@ -4,16 +4,14 @@ from __future__ import annotations
 
 import json
 import re
-from typing import Literal
 
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from tests.browser.barriers import barriers
+from tests.browser.barriers import LIGHTS, Light, barriers, lit
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
-LIGHTS: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 TOUCH = 44
 """Pixels that a target of a finger has at least (WCAG 2.2, 2.5.5)."""
 
@@ -93,9 +91,8 @@ def test_the_whole_work_is_printed_with_its_figures(making: Page) -> None:
 
 
 @pytest.mark.parametrize("light", LIGHTS)
-def test_nothing_is_in_the_way_of_anyone(making: Page, light: Literal["light", "dark"]) -> None:
-    making.emulate_media(color_scheme=light)
-    making.wait_for_timeout(1500)
+def test_nothing_is_in_the_way_of_anyone(making: Page, light: Light) -> None:
+    lit(making, light)
     assert barriers(making) == []
     making.get_by_role("radio", name="The whole list").check(force=True)
     expect(making.get_by_role("heading", name=re.compile("^Finishing"))).to_be_visible()

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import json
 import re
-from typing import Literal
 
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.barriers import barriers
-from tests.browser.test_cutting import LIGHTS, WIDTHS, act
+from tests.browser.barriers import LIGHTS, Light, barriers, lit
+from tests.browser.test_cutting import WIDTHS, act
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
@@ -132,8 +131,8 @@ def test_the_findings_of_the_rehearsal_stand_with_the_others(room: Page) -> None
 
 
 @pytest.mark.parametrize("light", LIGHTS)
-def test_nothing_stands_in_the_way_at_any_width(room: Page, light: Literal["light", "dark"]) -> None:
-    room.emulate_media(color_scheme=light, reduced_motion="reduce")
+def test_nothing_stands_in_the_way_at_any_width(room: Page, light: Light) -> None:
+    lit(room, light)
     for name in ("Joins", "Flow", "Bulk", "Pressing"):
         room.get_by_role("button", name=name).click()
     room.locator(".card").first.click()

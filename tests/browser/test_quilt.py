@@ -10,7 +10,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from quarterturn.studio.guard import TOKEN
-from tests.browser.barriers import barriers
+from tests.browser.barriers import LIGHTS, Light, barriers, lit
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
@@ -140,10 +140,10 @@ def test_every_key_is_told(page: Page) -> None:
     expect(sheet).to_have_count(0)
 
 
-@pytest.mark.parametrize("light", ["light", "dark"])
+@pytest.mark.parametrize("light", LIGHTS)
 @pytest.mark.parametrize("side", ["Sections", "Borders", "Motifs"])
-def test_the_room_is_open_to_everyone(page: Page, light: str, side: str) -> None:
-    page.emulate_media(color_scheme="dark" if light == "dark" else "light")
+def test_the_room_is_open_to_everyone(page: Page, light: Light, side: str) -> None:
+    lit(page, light)
     page.get_by_role("button", name=side, exact=True).click()
     assert barriers(page, good_practice=True) == []
 

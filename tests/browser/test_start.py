@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.barriers import barriers
+from tests.browser.barriers import LIGHTS, Light, barriers, lit
 from tests.browser.watching import Watched
 
 
@@ -72,8 +72,7 @@ def test_the_tour_goes_round_by_keys(page: Page) -> None:
     expect(page.get_by_role("button", name="Show me round")).to_be_focused()
 
 
-@pytest.mark.parametrize("light", ["light", "dark"])
-def test_the_front_is_open_to_everyone(page: Page, light: str) -> None:
-    page.emulate_media(color_scheme="dark" if light == "dark" else "light")
-    page.wait_for_timeout(1500)  # the lamp is lit by and by
+@pytest.mark.parametrize("light", LIGHTS)
+def test_the_front_is_open_to_everyone(page: Page, light: Light) -> None:
+    lit(page, light)
     assert barriers(page, good_practice=True) == []

@@ -6,6 +6,9 @@ from dataclasses import dataclass, field
 
 from playwright.sync_api import ConsoleMessage, Page
 
+PATIENCE = 60_000
+"""Milliseconds that something may take to be seen, on a machine that is busy with other things too."""
+
 
 @dataclass
 class Watched:

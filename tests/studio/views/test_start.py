@@ -6,7 +6,7 @@ import itertools
 
 import pytest
 
-from quarterturn.design import BEDS, Severity
+from quarterturn.design import BEDS, Severity, read_design
 from quarterturn.pipeline import run
 from quarterturn.setting.known import known_names
 from quarterturn.studio import views
@@ -63,3 +63,11 @@ def test_examples_are_told_by_title_and_their_pictures_drawn() -> None:
     assert all(each.title for each in start.examples)
     made: Made = MADE[next(iter(texts))]
     assert views.picture_svg(made.size()).startswith("<svg ")
+
+
+def test_a_new_design_calls_its_fabrics_by_their_colours() -> None:
+    for name, colours in PALETTES.items():
+        design = read_design(beginning(NewDesign(colours=name))).design
+        assert design
+        assert len({fabric.name for fabric in design.fabrics}) == len(design.fabrics)
+        assert all(colours[fabric.name] == fabric.colour for fabric in design.fabrics)

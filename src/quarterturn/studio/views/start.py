@@ -29,15 +29,45 @@ from quarterturn.studio.acts import RefusedError
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import View
 
-PALETTES: dict[str, tuple[str, ...]] = {
-    "harbour": ("#f1e5d0", "#6d979b", "#1b2a3f", "#e8b04f", "#a5402c"),
-    "orchard": ("#f3ead8", "#a9b08a", "#3e5842", "#b4602c", "#56203f"),
-    "frost": ("#f4f6f5", "#b9c9d2", "#6b86a0", "#2f4159", "#c98f9b"),
-    "kiln": ("#f4e9db", "#d9a37b", "#b5553c", "#5d2f2a", "#2f3b3a"),
-    "meadow": ("#fbf4d9", "#e3c04c", "#7f9a45", "#33553c", "#8a4b7d"),
-    "slate": ("#efefec", "#c2c3be", "#8d9192", "#565d63", "#2b2f35"),
+PALETTES: dict[str, dict[str, str]] = {
+    "harbour": {
+        "sailcloth": "#f1e5d0",
+        "tide": "#6d979b",
+        "deep": "#1b2a3f",
+        "lamplight": "#e8b04f",
+        "rust": "#a5402c",
+    },
+    "orchard": {
+        "blossom": "#f3ead8",
+        "lichen": "#a9b08a",
+        "leaf": "#3e5842",
+        "russet": "#b4602c",
+        "plum": "#56203f",
+    },
+    "frost": {
+        "snow": "#f4f6f5",
+        "ice": "#b9c9d2",
+        "slate blue": "#6b86a0",
+        "night": "#2f4159",
+        "rose": "#c98f9b",
+    },
+    "kiln": {"slip": "#f4e9db", "clay": "#d9a37b", "brick": "#b5553c", "umber": "#5d2f2a", "soot": "#2f3b3a"},
+    "meadow": {
+        "cream": "#fbf4d9",
+        "buttercup": "#e3c04c",
+        "grass": "#7f9a45",
+        "hedge": "#33553c",
+        "clover": "#8a4b7d",
+    },
+    "slate": {
+        "chalk": "#efefec",
+        "ash": "#c2c3be",
+        "pewter": "#8d9192",
+        "slate": "#565d63",
+        "coal": "#2b2f35",
+    },
 }
-"""Colours to begin with, light to dark and then accents; all invented."""
+"""Colours to begin with, by name, light to dark and then accents; all invented."""
 
 LengthText = Annotated[str, Field(min_length=1, max_length=40)]
 
@@ -112,7 +142,9 @@ def start_view(recent: tuple[RecentView, ...], examples: dict[str, str]) -> Star
         beds=tuple(_bed(name, *sides) for name, sides in BEDS.items()),
         units=tuple(units.value for units in Units),
         blocks={"inch": ('3"', '4"', '5"', '6"'), "metric": ("75 mm", "100 mm", "125 mm", "150 mm")},
-        palettes=tuple(PaletteName(name=name, colours=colours) for name, colours in PALETTES.items()),
+        palettes=tuple(
+            PaletteName(name=name, colours=tuple(colours.values())) for name, colours in PALETTES.items()
+        ),
     )
 
 
@@ -158,16 +190,18 @@ def beginning(new: NewDesign) -> str:
 
 
 def _coloured(text: str, palette: str) -> str:
+    """Return the text with the colours of a palette, and what they are called."""
     if palette not in PALETTES:
         raise RefusedError(f"There are no colours {palette!r}.", f"Choose {', '.join(PALETTES)}.")
     design = _read(text)
     fabrics = sorted(design.fabrics, key=lambda fabric: -value_of(fabric.colour))
-    base = sorted(PALETTES[palette], key=lambda colour: -value_of(colour))
+    base = sorted(PALETTES[palette].items(), key=lambda named: -value_of(named[1]))
     last = max(len(fabrics) - 1, 1)
-    changes: dict[str, object] = {
-        dotted("fabrics", fabric.letter, "colour"): base[round(k * (len(base) - 1) / last)]
-        for k, fabric in enumerate(fabrics)
-    }
+    changes: dict[str, object] = {}
+    for k, fabric in enumerate(fabrics):
+        name, colour = base[round(k * (len(base) - 1) / last)]
+        changes[dotted("fabrics", fabric.letter, "name")] = name
+        changes[dotted("fabrics", fabric.letter, "colour")] = colour
     return write_design(text, changes)
 
 

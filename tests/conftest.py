@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from difflib import unified_diff
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import settings
@@ -104,8 +105,15 @@ def pytest_deselected(items: list[pytest.Item]) -> None:
 
 @pytest.hookimpl(tryfirst=True)
 def pytest_sessionfinish(session: pytest.Session) -> None:
-    """After a complete run without failures, report each orphan as a failure, or remove it when updating."""
+    """After a complete run without failures, report each orphan as a failure, or remove it when updating.
+
+    Where workers share the tests, each only hands its ledger home.
+    """
     ledger = session.config.stash[LEDGER]
+    report_home = getattr(session.config, "workeroutput", None)
+    if report_home is not None:
+        report_home["goldens"] = [ledger.complete, sorted(str(file) for file in ledger.asked)]
+        return
     ran_whole = ledger.complete and not session.config.option.collectonly
     if not ran_whole or session.exitstatus != pytest.ExitCode.OK:
         return
@@ -114,6 +122,15 @@ def pytest_sessionfinish(session: pytest.Session) -> None:
             file.unlink()
         else:
             report_orphan(session, file)
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_testnodedown(node: Any) -> None:
+    """Take over the ledger of a worker that has ended; each runs a part of the tests."""
+    ledger = node.config.stash[LEDGER]
+    complete, asked = getattr(node, "workeroutput", {}).get("goldens", (False, []))
+    ledger.complete &= complete
+    ledger.asked.update(map(Path, asked))
 
 
 def report_orphan(session: pytest.Session, file: Path) -> None:

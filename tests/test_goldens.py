@@ -77,6 +77,15 @@ def test_an_orphan_fails_a_complete_run(project: pytest.Pytester) -> None:
     result.stdout.fnmatch_lines(["No test asked for *test_cutting/left_over.txt*"])
 
 
+def test_workers_that_share_the_tests_share_the_ledger(project: pytest.Pytester) -> None:
+    run(project, "--numprocesses=2").assert_outcomes(passed=2)
+    keep(project, "test_cutting/left_over.txt", "nobody asks\n")
+    result = run(project, "--numprocesses=2")
+    result.assert_outcomes(passed=2, failed=1)
+    result.stdout.fnmatch_lines(["No test asked for *test_cutting/left_over.txt*"])
+    assert run(project, "--numprocesses=2", "-k", "pieces").ret == pytest.ExitCode.OK
+
+
 @pytest.mark.parametrize("part", [["test_cutting.py"], ["-k", "pieces"], ["test_cutting.py::test_pieces"]])
 def test_a_run_of_some_tests_says_nothing_of_orphans(project: pytest.Pytester, part: list[str]) -> None:
     keep(project, "test_cutting/left_over.txt", "nobody asks\n")

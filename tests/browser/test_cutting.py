@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 from http.client import HTTPConnection
+from pathlib import Path
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -121,3 +122,39 @@ def test_nothing_stands_in_the_way_at_any_width(room: Page, light: Light) -> Non
         room.set_viewport_size({"width": width, "height": 900})
         room.locator("svg [data-spot]").first.click()
         assert barriers(room) == []
+
+
+def test_strips_are_kept_as_they_are_and_left_to_the_plan_again(
+    room: Page, studio: Running, design: Path
+) -> None:
+    decided = room.get_by_role("region", name="Strips of A that you decide on")
+    before = design.read_text(encoding="utf-8")
+    keep = decided.get_by_role("button", name="Keep as they are").first
+    keep.focus()
+    room.keyboard.press("Enter")
+    expect(decided.get_by_text("This costs no more")).to_be_visible()
+    assert view(studio)["plans"][0]["decisions"]
+    expect(room.locator("svg .kept").first).to_be_visible()
+    decided.get_by_role("button", name="Leave to the plan").first.click()
+    expect(decided.get_by_text("All strips are left to the plan.", exact=False)).to_be_visible()
+    assert view(studio)["plans"][0]["decisions"] == []
+    assert design.read_text(encoding="utf-8") == before
+
+
+def test_the_heights_that_strips_may_have_are_named_and_a_wrong_one_says_why(
+    room: Page, studio: Running, window: Watched
+) -> None:
+    heights = room.get_by_label("Heights that strips may have")
+    heights.fill("nine")
+    heights.press("Enter")
+    expect(room.get_by_role("alert")).to_contain_text("`nine` is not a length")
+    assert view(studio)["plans"][0]["heights"] == []
+    refused = [each for each in window.faults if "422" in each]
+    assert len(refused) == 1  # the browser tells of each refusal in its console
+    window.faults.remove(refused[0])
+    heights.fill('12 1/2"; 9"')
+    heights.press("Enter")
+    expect(heights).to_have_value('9"; 12 1/2"')
+    heights.fill("")
+    heights.press("Enter")
+    expect(heights).to_have_value("")

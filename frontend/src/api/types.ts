@@ -908,7 +908,7 @@ export interface components {
          */
         ActOrder: {
             /** Act */
-            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
+            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["DecideStrips"] | components["schemas"]["FreeStrips"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
             /** Revision */
             revision: number;
         };
@@ -1495,6 +1495,47 @@ export interface components {
             web: components["schemas"]["WebView"];
         };
         /**
+         * DecideStrips
+         * @description Decide on strips of a fabric: their height, how many, and the labels of pieces that they are cut into.
+         */
+        DecideStrips: {
+            /**
+             * Anyway
+             * @default false
+             */
+            anyway: boolean;
+            /** Count */
+            count?: number | null;
+            /** Fabric */
+            fabric: string;
+            /** Height */
+            height: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            name: "decide-strips";
+            /**
+             * Pieces
+             * @default []
+             */
+            pieces: string[];
+        };
+        /**
+         * DecisionView
+         * @description Strips that the designer has decided on, at a place among those of the fabric. No count: as many as it takes.
+         */
+        DecisionView: {
+            /** Count */
+            count: number | null;
+            /** Height */
+            height: string;
+            /** Pieces */
+            pieces: string[];
+            /** Place */
+            place: number;
+        };
+        /**
          * DraftPiece
          * @description A piece as the cuts leave it. `cut_at` lays its unit's own frame where it lay in the master.
          *
@@ -1970,6 +2011,26 @@ export interface components {
             web_left: string;
         };
         /**
+         * FreeStrips
+         * @description Leave strips that were decided on to the plan: those of a place, from 0, or all of a fabric.
+         */
+        FreeStrips: {
+            /**
+             * Anyway
+             * @default false
+             */
+            anyway: boolean;
+            /** Fabric */
+            fabric: string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            name: "free-strips";
+            /** Place */
+            place?: number | null;
+        };
+        /**
          * GoodView
          * @description Equal things: how many, how large one is and what it looks like, in its own frame; `box` is its upright box.
          */
@@ -2161,7 +2222,7 @@ export interface components {
          */
         LookOrder: {
             /** Act */
-            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
+            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["DecideStrips"] | components["schemas"]["FreeStrips"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
         };
         /**
          * MakingView
@@ -2758,9 +2819,15 @@ export interface components {
             /** Colour */
             colour: string;
             cut: components["schemas"]["LengthView"];
+            /** Decisions */
+            decisions: components["schemas"]["DecisionView"][];
             /** Gap Percent */
             gap_percent: number;
             hand_rule: components["schemas"]["LengthView"];
+            /** Heights */
+            heights: string[];
+            /** Kinds */
+            kinds: components["schemas"]["StripKindView"][];
             /** Letter */
             letter: string;
             /** Name */
@@ -2778,6 +2845,7 @@ export interface components {
             squaring: components["schemas"]["LengthView"];
             /** Strips */
             strips: components["schemas"]["StripView"][];
+            undecided: components["schemas"]["LengthView"] | null;
             /** Unplaced */
             unplaced: string[];
             width: components["schemas"]["LengthView"];
@@ -3634,6 +3702,24 @@ export interface components {
             number: number;
             /** Title */
             title: string;
+        };
+        /**
+         * StripKindView
+         * @description Equal strips of a plan off the bolt. `written` is their height for the act that decides on them.
+         */
+        StripKindView: {
+            /** Count */
+            count: number;
+            /** Decided */
+            decided: boolean;
+            /** Height */
+            height: string;
+            /** Label */
+            label: string;
+            /** Pieces */
+            pieces: string[];
+            /** Written */
+            written: string;
         };
         /**
          * StripName

@@ -49,6 +49,7 @@ from quarterturn.studio.acts.sections import (
     WriteOut,
 )
 from quarterturn.studio.acts.sizes import AddSize, RemoveSize
+from quarterturn.studio.acts.strips import DecideStrips, FreeStrips
 
 
 def samples(design: Design) -> Iterator[Act]:
@@ -185,6 +186,11 @@ def _cloth(design: Design) -> Iterator[Act]:
     yield TakeColours(colours={letters[0]: "#102030", letters[-1]: "#aabbcc"})
     yield SetPhoto(letter=letters[0], photo="cloth.jpg", width='12"', crop=(0.1, 0.1, 0.8, 0.8))
     yield SetPhoto(letter=letters[0])
+    for letter in letters:
+        yield DecideStrips(fabric=letter, height='12 1/2"', count=1)
+        yield DecideStrips(fabric=letter, height="30 cm", pieces=(f"{letter}1",))
+        yield FreeStrips(fabric=letter)
+        yield FreeStrips(fabric=letter, place=0)
     for recipe in design.recipes:
         parts = dict.fromkeys(("ground", *(shape.part for shape in recipe.shapes)), letters[0])
         parts["ground"] = letters[-1]

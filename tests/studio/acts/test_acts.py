@@ -18,9 +18,11 @@ from quarterturn.studio.acts.putting import Put, Write
 from quarterturn.studio.acts.recipes import AddRecipe, RemoveRecipe, RenameRecipe
 from quarterturn.studio.acts.sections import AddSection, RemoveSection, RenameSection, ResizeMap
 from quarterturn.studio.acts.sizes import AddSize, RemoveSize
+from quarterturn.studio.acts.strips import DecideStrips
 from quarterturn.studio.acts.tables import joined, tables_of
 from quarterturn.studio.history import splice
 from quarterturn.studio.stages import Stages
+from quarterturn.studio.views.cutting import cutting_view
 from tests.studio.acts.samples import samples, some_cells
 
 EXAMPLES = sorted((Path(__file__).parents[3] / "examples").glob("*.toml"))
@@ -34,6 +36,15 @@ def texts() -> list[str]:
 def with_spare_recipe() -> str:
     """Return an example with a recipe that nothing uses."""
     return do(AddRecipe(recipe="spare", kind="circle cut both ways"), texts()[0], Stages()).made.text
+
+
+def with_strips_decided() -> str:
+    """Return an example whose first fabric is cut in strips that are decided on."""
+    made = Stages().at(texts()[0])
+    kept = next(plan for plan in cutting_view(1, made, made.sizes[0]).plans if plan.kinds)
+    first = kept.kinds[0]
+    act = DecideStrips(fabric=kept.letter, height=first.written, count=first.count, pieces=first.pieces)
+    return do(act, texts()[0], Stages()).made.text
 
 
 def design_of(text: str) -> Design:
@@ -76,7 +87,7 @@ def test_every_act_leaves_a_design_or_is_refused_by_a_sentence(path: Path) -> No
 
 def test_every_act_is_done_on_some_example() -> None:
     done = set()
-    for text in (*texts(), with_spare_recipe()):
+    for text in (*texts(), with_spare_recipe(), with_strips_decided()):
         stages = Stages()
         for act in samples(design_of(text)):
             name = name_of(type(act))

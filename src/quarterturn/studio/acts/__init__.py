@@ -52,6 +52,7 @@ from quarterturn.studio.acts.sections import (
     WriteOut,
 )
 from quarterturn.studio.acts.sizes import AddSize, RemoveSize
+from quarterturn.studio.acts.strips import DecideStrips, FreeStrips
 from quarterturn.studio.acts.symmetry import Brush, Ground, Paint, strokes
 
 ACTS: tuple[type[Act], ...] = (
@@ -92,6 +93,8 @@ ACTS: tuple[type[Act], ...] = (
     SetPhoto,
     AddColourway,
     RemoveColourway,
+    DecideStrips,
+    FreeStrips,
     TakeSetting,
     AddSize,
     RemoveSize,
@@ -139,6 +142,8 @@ AnyAct: TypeAlias = Annotated[
     | SetPhoto
     | AddColourway
     | RemoveColourway
+    | DecideStrips
+    | FreeStrips
     | TakeSetting
     | AddSize
     | RemoveSize

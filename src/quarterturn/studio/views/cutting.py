@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 
+from quarterturn.design import write_length
 from quarterturn.materials import (
     EFFORT,
     ClothPlan,
@@ -19,6 +20,7 @@ from quarterturn.materials import (
 from quarterturn.measure import Length, Units, show_cloth, show_count, show_length, show_plain
 from quarterturn.publish.wording import cutting_advice, plan_line
 from quarterturn.studio.stages import Made, OneSize
+from quarterturn.studio.views.decided import DecisionView, StripKindView, decisions, strip_kinds
 from quarterturn.studio.views.figures import FiguresView, figures_view
 from quarterturn.studio.views.marks import MarksView, marks_of
 from quarterturn.studio.views.model import LengthView, View, inches_of
@@ -90,6 +92,10 @@ class PlanView(View):
     colour: str
     width: LengthView
     strips: tuple[StripView, ...]
+    kinds: tuple[StripKindView, ...]
+    decisions: tuple[DecisionView, ...]
+    heights: tuple[str, ...]
+    """The heights that its strips may have; any where there is none."""
     runs: tuple[RunView, ...]
     pieces: tuple[PieceView, ...]
     bought: LengthView
@@ -101,6 +107,8 @@ class PlanView(View):
     gap_percent: float
     unplaced: tuple[str, ...]
     other_way: LengthView | None
+    undecided: LengthView | None
+    """What would be bought if no strips were decided on."""
     price: str | None
     said: str
 
@@ -156,6 +164,9 @@ def _plan(size: OneSize, plan: ClothPlan, effort: Effort) -> PlanView:
         colour=fabric.colour,
         width=_length(size, plan.usable_width),
         strips=tuple(_strips(size, plan)),
+        kinds=tuple(strip_kinds(size, plan)),
+        decisions=tuple(decisions(size, plan)),
+        heights=tuple(write_length(height, design.units) for height in fabric.strip_heights),
         runs=tuple(_runs(size, plan)),
         pieces=tuple(_pieces(size, plan.fabric)),
         bought=LengthView(inches=inches_of(plan.bought), text=show_bought(plan, design.units)),
@@ -167,6 +178,7 @@ def _plan(size: OneSize, plan: ClothPlan, effort: Effort) -> PlanView:
         gap_percent=round(gap_percent(plan), 2),
         unplaced=plan.unplaced,
         other_way=None if plan.other_way is None else _cloth(size, plan.other_way),
+        undecided=None if plan.unpinned is None else _cloth(size, plan.unpinned),
         price=None if line is None or line.price is None else show_money(line.price),
         said=plan_line(size.pattern(effort), plan),
     )

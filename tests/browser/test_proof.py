@@ -60,6 +60,28 @@ def test_a_finding_is_marked_at_its_place_in_the_quilt(room: Page, studio: Runni
     expect(card).to_have_attribute("aria-pressed", "true")
 
 
+def test_mending_opens_the_room_with_the_field_in_focus(room: Page, studio: Running) -> None:
+    act(studio, name="put", at="borders.0.width", value="2 7/16")
+    card = room.locator(".list li").filter(has_text="border 1 of centre").first
+    card.get_by_role("link", name="Mend it in Quilt").focus()
+    room.keyboard.press("Enter")
+    field = room.get_by_role("region", name="Borders").get_by_label("Width").first
+    expect(field).to_be_focused()
+    expect(field).to_have_value('2 7/16"')
+
+
+def test_mending_takes_up_the_colourway_and_the_words_that_are_spoken_of(room: Page, studio: Running) -> None:
+    fabrics = json.loads(studio.get(f"/api/designs/{studio.design}")[1])["fabrics"]
+    act(studio, name="put", at=f"fabrics.{fabrics[1]['letter']}.colour", value=fabrics[0]["colour"])
+    card = room.locator(".list li").filter(has_text="meet in the quilt").first
+    card.get_by_role("link", name="Mend it in Cloth").click()
+    expect(room.locator("article.way:focus")).to_have_attribute("data-at", re.compile(r"^colourways\.\w+$"))
+    room.get_by_role("link", name="Proof").click()
+    card = room.locator(".list li").filter(has_text="`maker` still says")
+    card.get_by_role("link", name="Mend it in").click()
+    expect(room.get_by_role("textbox", name="Designer")).to_be_focused()
+
+
 def test_overlays_tell_joins_apart_by_shape(room: Page, studio: Running) -> None:
     room.get_by_role("button", name="Joins").click()
     joins = seams(studio)["joins"]

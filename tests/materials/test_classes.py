@@ -72,6 +72,21 @@ def test_fewer_masters_take_less_time_in_class() -> None:
     assert few.slots[0].work == all_of_them.slots[0].work / 2
 
 
+def test_masters_that_the_class_does_not_make_are_homework() -> None:
+    """At home and in class together every stage is done for all masters."""
+    for homework in (None, ("shapes", "finishing"), ()):
+        plan = planned(replace(SIX_HOURS, masters=3, homework=homework))
+        spent = dict.fromkeys((time.stage for time in QUILT), 0.0)
+        for slot in plan.slots:
+            spent[slot.stage] += slot.work
+        for stage, minutes in (*plan.before, *plan.rest, *plan.after):
+            spent[stage] += minutes
+        assert spent == pytest.approx({time.stage: 2 * time.minutes for time in QUILT})
+        assert plan.others == 7
+    assert planned(SIX_HOURS).rest == ()
+    assert planned(replace(SIX_HOURS, masters=10)).rest == ()
+
+
 def test_what_does_not_fit_even_so_is_told() -> None:
     plan = planned(replace(SIX_HOURS, hours=Fraction(2)))
     assert [slot.stage for slot in plan.slots] == list(METHOD)

@@ -51,6 +51,10 @@ class ClassPlan:
     before: tuple[tuple[str, float], ...]
     slots: tuple[Slot, ...]
     after: tuple[tuple[str, float], ...]
+    rest: tuple[tuple[str, float], ...] = ()
+    """What is left of stages in class, to be done first after it: those of masters that the class does not make."""
+    others: int = 0
+    """Masters that the quilt has and the class does not make."""
 
     @property
     def needed(self) -> float:
@@ -81,11 +85,14 @@ def plan_class(
     """Return the run of a class for the stages of a quilt with so many masters.
 
     `method` names the stages in which masters are made: what the class is for. Where the class makes fewer masters
-    than the quilt has, these stages are as much shorter. Where the design does not say what is done at home, it is as
-    little as makes the rest fit, but never a stage of the method: the cutting first, then from the end.
+    than the quilt has, these stages are as much shorter in class, and what is left of them is homework. Where the
+    design does not say what is done at home, it is as little as makes the rest fit, but never a stage of the method:
+    the cutting first, then from the end.
     """
-    share = lesson.masters / masters if lesson.masters and masters else 1.0
-    paced = [time.times(float(lesson.pace) * (share if time.stage in method else 1)) for time in times]
+    made = min(lesson.masters, masters) if lesson.masters else masters
+    share = made / masters if masters else 1.0
+    whole = [time.times(float(lesson.pace)) for time in times]
+    paced = [time.times(share) if time.stage in method else time for time in whole]
     irons = lesson.irons or math.ceil(lesson.students / STUDENTS_PER_IRON)
     cutters = lesson.cutters or math.ceil(lesson.students / STUDENTS_PER_CUTTER)
     minutes = float(lesson.hours) * 60
@@ -94,14 +101,17 @@ def plan_class(
         home = suggested_homework(paced, lesson, irons, cutters, method)
     held = [time for time in paced if time.stage not in home]
     first = paced.index(held[0]) if held else len(paced)
+    left = [time.times(1 - share) for time in whole if time.stage in method and time.stage not in home]
     return ClassPlan(
         students=lesson.students,
         minutes=minutes,
         irons=irons,
         cutters=cutters,
-        before=_told(paced[:first]),
+        before=_told(whole[:first]),
         slots=_slots(held, lesson, irons, cutters),
-        after=_told(time for time in paced[first:] if time.stage in home),
+        after=_told(time for time in whole[first:] if time.stage in home),
+        rest=_told(left) if made < masters else (),
+        others=masters - made,
     )
 
 

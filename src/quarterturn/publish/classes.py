@@ -46,24 +46,40 @@ def clock(minutes: float) -> str:
 def class_text(pattern: Pattern, lesson: Lesson, plan: ClassPlan, kits: Kits | None = None) -> str:
     """Return the teacher's sheet and the students' lists."""
     title = ", ".join(part for part in (pattern.design.title, size_named(pattern)) if part)
-    made = show_count(lesson.masters, "master") if lesson.masters else "the whole quilt"
     lines = [
         f"{title}: class for {show_count(plan.students, 'student')}, {clock(plan.minutes)} hours",
         *([f"By {edition(pattern.design)}."] if edition(pattern.design) else []),
-        f"Each makes {made}. All times are estimates: a student is taken to need {float(lesson.pace):g} times as long "
-        "as a practised sewer.",
+        f"Each makes {_made(pattern, plan)}. All times are estimates: a student is taken to need "
+        f"{float(lesson.pace):g} times as long as a practised sewer.",
         *_room(plan),
         *_home("Before class, at home", plan.before),
         "",
         "In class",
         *aligned([RUN_HEAD, *run_rows(plan)], right=(0, 1, 3)),
         f"  {_verdict(plan)}",
-        *_home("After class, at home", plan.after),
+        *_home("After class, at home", (*_others(plan), *plan.after)),
         "",
         "Each student brings",
         *(f"  {line}" for line in _brings(pattern, kits)),
     ]
     return "\n".join(lines) + "\n"
+
+
+def _made(pattern: Pattern, plan: ClassPlan) -> str:
+    """Say how many masters each student makes of how many, and of which there are how many."""
+    if not plan.others:
+        return "the whole quilt"
+    masters = pattern.bill.masters
+    total = sum(master.count for master in masters)
+    kinds = ", ".join(f"({master.count}) {master.code}" for master in masters)
+    of_kinds = f": {kinds}; say which" if len(masters) > 1 else ""
+    return f"{total - plan.others} of the {show_count(total, 'master')}{of_kinds}"
+
+
+def _others(plan: ClassPlan) -> Iterator[tuple[str, float]]:
+    """Return the stages of the masters that are not made in class."""
+    others = "the other master" if plan.others == 1 else f"the other {plan.others} masters"
+    yield from ((f"{stage}, {others}", minutes) for stage, minutes in plan.rest)
 
 
 def _room(plan: ClassPlan) -> Iterator[str]:

@@ -9,7 +9,7 @@ from collections import Counter
 from dataclasses import replace
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from quarterturn.design import Direction
@@ -190,10 +190,12 @@ PIECES = st.lists(
 
 
 @given(PIECES, st.sampled_from(Direction))
+@example([piece(1, 7, purpose=Purpose.GROUND), piece(1, "42 1/8", "18 1/8", Purpose.BORDER, "A2")], Direction.NONE)
 def test_every_piece_is_cut_as_often_as_wanted_or_named(pieces: list[Piece], direction: Direction) -> None:
+    """Of the example's border, cut along the cloth, enough is left beside it for the square."""
     found = plan(*pieces, direction=direction)
     cut: Counter[str] = Counter()
-    for group in found.strips:
+    for group, _ in found.groups:
         for c in group.pieces:
             cut[c.piece] += c.count * group.strips
     for run in found.runs:
@@ -204,9 +206,9 @@ def test_every_piece_is_cut_as_often_as_wanted_or_named(pieces: list[Piece], dir
 @given(PIECES, st.sampled_from(Direction))
 def test_no_strip_or_run_is_overfull(pieces: list[Piece], direction: Direction) -> None:
     found = plan(*pieces, direction=direction)
-    for group in found.strips:
+    for group, width in found.groups:
         segments = sum(split.along * split.count for split in group.splits)
-        assert sum(c.along * c.count for c in group.crosscuts) + segments == group.used <= found.usable_width
+        assert sum(c.along * c.count for c in group.crosscuts) + segments == group.used <= width
         assert all(c.across <= group.height for c in group.pieces)
     for run in found.runs:
         assert sum(c.along * c.count for c in run.crosscuts) <= run.length

@@ -190,7 +190,9 @@ PIECES = st.lists(
 
 
 @given(PIECES, st.sampled_from(Direction))
-@example([piece(1, 7, purpose=Purpose.GROUND), piece(1, "42 1/8", "18 1/8", Purpose.BORDER, "A2")], Direction.NONE)
+@example(
+    [piece(1, 7, purpose=Purpose.GROUND), piece(1, "42 1/8", "18 1/8", Purpose.BORDER, "A2")], Direction.NONE
+)
 def test_every_piece_is_cut_as_often_as_wanted_or_named(pieces: list[Piece], direction: Direction) -> None:
     """Of the example's border, cut along the cloth, enough is left beside it for the square."""
     found = plan(*pieces, direction=direction)

@@ -48,6 +48,7 @@ from quarterturn.steps.model import (
     Subcut,
 )
 from quarterturn.steps.nested import TraceNested, Tracing
+from quarterturn.steps.pressed import PressedSeam, pressed_seams
 from quarterturn.steps.sections import (
     AddCorners,
     AddMitred,
@@ -114,6 +115,7 @@ __all__ = [
     "Placed",
     "PlacedMotif",
     "Press",
+    "PressedSeam",
     "Product",
     "QuiltLayers",
     "Reference",
@@ -138,6 +140,7 @@ __all__ = [
     "TrimLine",
     "TrimToFit",
     "build_steps",
+    "pressed_seams",
     "steps_text",
     "tracings_of",
 ]

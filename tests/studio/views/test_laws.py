@@ -19,6 +19,7 @@ from quarterturn.studio.acts.maps import cell_at
 from quarterturn.studio.stages import Stages
 from quarterturn.studio.views.booklet import booklet_pages, pixels_of
 from quarterturn.studio.views.proof import spot_of
+from quarterturn.studio.views.seams import seam_of
 from tests.samples import ROUNDS
 from tests.studio.views.view_cases import MADE, each_example, polygon, sized
 
@@ -152,6 +153,18 @@ def test_seams_lie_where_both_units_are(name: str) -> None:
     assert set(seams.layers) == set(size.setting.tally)
 
 
+@each_example
+def test_every_join_of_units_lies_on_a_seam_that_the_steps_sew(name: str) -> None:
+    """What the setting says of the finished quilt, and what the sewing steps make, are found by two ways."""
+    size = sized(name)
+    seams = [shapely.LineString([press.at[:2], press.at[2:]]) for press in views.seams_view(1, size).pressing]
+    tree = shapely.STRtree(seams)
+    for join in size.setting.joins:
+        a, b, c, d = seam_of(size, join).ends()
+        spots = shapely.points([(a + (c - a) * part, b + (d - b) * part) for part in (0.2, 0.5, 0.8)])
+        assert len(set(tree.query(spots, predicate="dwithin", distance=1e-4)[0])) == 3, join
+
+
 def box_of(motion: Motion, width: float, height: float) -> shapely.Polygon:
     points = [motion(p) for p in (0j, complex(width, 0), complex(width, height), complex(0, height))]
     return shapely.Polygon([(p.real, p.imag) for p in points])
@@ -162,7 +175,9 @@ def test_seams_of_rows_are_pressed_as_the_steps_say() -> None:
     ways = {round(press.at[1]): press.towards for press in seams.pressing if press.at[0] == press.at[2]}
     assert set(ways.values()) == {(1.0, 0.0), (-1.0, 0.0)}
     level = {press.towards for press in seams.pressing if press.at[1] == press.at[3]}
-    assert level == {(0.0, 1.0)}
+    assert level == {(0.0, 1.0), (0.0, -1.0)}
+    (border,) = (press.at for press in seams.pressing if press.towards == (0.0, -1.0))
+    assert border[1] == border[3] == min(press.at[1] for press in seams.pressing)
 
 
 @each_example

@@ -25,9 +25,16 @@ describe("the overlays", () => {
   it("point an arrow where a seam is pressed to, and none where it is opened", () => {
     const at = [0, 0, 0, 2];
     const { arrows, open } = pressSigns([{ at, towards: [1, 0] }] as unknown as SeamsView["pressing"], { scale: 10, x: 0, y: 0 });
-    expect(arrows).toBe("M-9 10L9 10M9 10L2.7 14.5M9 10L2.7 5.5");
+    expect(arrows).toBe("M-3.15 10L9 10M9 10L2.7 14.5M9 10L2.7 5.5");
     expect(open).toBe("");
     expect(pressSigns([{ at, towards: null }] as unknown as SeamsView["pressing"], look).open).not.toBe("");
+  });
+
+  it("repeat the sign along a seam that is long on the screen", () => {
+    const pressing = [{ at: [0, 0, 0, 20], towards: [1, 0] }] as unknown as SeamsView["pressing"];
+    const heads = (scale: number): number => pressSigns(pressing, { scale, x: 0, y: 0 }).arrows.split("L").length - 1;
+    expect(heads(3)).toBe(3);
+    expect(heads(72)).toBe(60);
   });
 
   it("draw layers along the sides of every unit that has them, the thickest last", () => {

@@ -14,10 +14,21 @@ export type Meeting = (typeof MEETINGS)[number];
 const n = (number: number): string => String(+number.toFixed(2));
 const clamp = (low: number, number: number, high: number): number => Math.min(Math.max(low, number), high);
 
+/** So far apart are the signs on a long seam, in pixels. */
+const APART = 72;
+
 /** Return the middle of a stretch, in pixels of the window. */
 function middle(at: Ends, look: Look): Point {
   const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = at;
   return [look.x + ((x1 + x2) / 2) * look.scale, look.y + ((y1 + y2) / 2) * look.scale];
+}
+
+/** Return where signs stand along a stretch: in the middle of equal parts of it. */
+function along(at: Ends, look: Look): Point[] {
+  const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = at;
+  const count = Math.max(1, Math.round((Math.hypot(x2 - x1, y2 - y1) * look.scale) / APART));
+  const point = (part: number): Point => [look.x + (x1 + (x2 - x1) * part) * look.scale, look.y + (y1 + (y2 - y1) * part) * look.scale];
+  return Array.from({ length: count }, (_, number) => point((number + 0.5) / count));
 }
 
 const SIGNS: Record<Meeting, (x: number, y: number, r: number) => string> = {
@@ -42,17 +53,21 @@ export function countOf(joins: SeamsView["joins"], meeting: Meeting): number {
   return joins.filter((join) => join.meeting === meeting).length;
 }
 
-/** Return an arrow across each seam that is pressed to a side, and a diamond on each that is pressed open. */
+/** Return arrows across each seam that is pressed to a side, and diamonds on each that is pressed open. */
 export function pressSigns(pressing: SeamsView["pressing"], look: Look): { arrows: string; open: string } {
   const [arrows, open]: [string[], string[]] = [[], []];
   const size = clamp(3, look.scale * 0.9, 11);
   for (const { at, towards } of pressing) {
-    const [x, y] = middle(at, look);
-    if (towards) arrows.push(arrow(x, y, towards[0], towards[1], size));
-    else open.push(`M${n(x - size / 2)} ${n(y)}l${n(size / 2)} ${n(-size / 2)}l${n(size / 2)} ${n(size / 2)}l${n(-size / 2)} ${n(size / 2)}z`);
+    for (const [x, y] of along(at, look)) {
+      if (towards) arrows.push(arrow(x, y, towards[0], towards[1], size));
+      else open.push(`M${n(x - size / 2)} ${n(y)}l${n(size / 2)} ${n(-size / 2)}l${n(size / 2)} ${n(size / 2)}l${n(-size / 2)} ${n(size / 2)}z`);
+    }
   }
   return { arrows: arrows.join(""), open: open.join("") };
 }
+
+/** An arrow starts so much of its length behind the seam: where two meet on a narrow strip, both are seen. */
+const TAIL = 0.35;
 
 function arrow(x: number, y: number, dx: number, dy: number, size: number): string {
   const [tx, ty] = [x + dx * size, y + dy * size];
@@ -60,7 +75,7 @@ function arrow(x: number, y: number, dx: number, dy: number, size: number): stri
     const [bx, by] = [tx - dx * size * 0.7 - dy * side * size * 0.5, ty - dy * size * 0.7 + dx * side * size * 0.5];
     return `M${n(tx)} ${n(ty)}L${n(bx)} ${n(by)}`;
   };
-  return `M${n(x - dx * size)} ${n(y - dy * size)}L${n(tx)} ${n(ty)}${barb(1)}${barb(-1)}`;
+  return `M${n(x - dx * size * TAIL)} ${n(y - dy * size * TAIL)}L${n(tx)} ${n(ty)}${barb(1)}${barb(-1)}`;
 }
 
 export interface Thickness {

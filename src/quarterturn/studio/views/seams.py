@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 
-from quarterturn.design import ROOT, TOP
 from quarterturn.geometry import Path, Segment
 from quarterturn.measure import show_length
 from quarterturn.proof import cut_away_of, seam_layers
 from quarterturn.setting import Curves, Join, Side, turned_in_place
-from quarterturn.steps import AddTriangles, JoinRows, Press, SewLine, Step, Towards
+from quarterturn.steps import pressed_seams
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import View, inches_of, path_data
-from quarterturn.studio.views.places import written_name
 
 Ends = tuple[float, float, float, float]
 
@@ -29,7 +27,7 @@ class JoinView(View):
 
 
 class PressView(View):
-    """A seam between two units, and where its allowances go: a way of length 1, or none where they are opened."""
+    """A seam of the top, and where its allowances go: a way of length 1, or none where they are opened."""
 
     at: Ends
     towards: tuple[float, float] | None
@@ -131,88 +129,14 @@ def _joins(size: OneSize) -> Iterator[JoinView]:
 
 
 def _pressing(size: OneSize) -> Iterator[PressView]:
-    makers: dict[str, Step] = {}
-    for step in size.steps().steps:
-        for made in step.makes:
-            makers.setdefault(made.label, step)
-    ways = Pressing(makers)
-    units = size.setting.units
-    for join in size.setting.joins:
-        one, other = units[join.first], units[join.second]
-        if (one.section, one.copy) != (other.section, other.copy):
-            continue
-        same_row = one.row == other.row
-        press = ways.of_row(one.section, one.row) if same_row else ways.between(one.section)
-        if press is _UNKNOWN:
-            continue
-        seam = seam_of(size, join)
-        back = join.side in (Side.TOP, Side.LEFT)
-        to_first = press in (Side.LEFT, Side.TOP) if not back else press in (Side.RIGHT, Side.BOTTOM)
-        way = -seam.out if to_first else seam.out
-        opened = not isinstance(press, Side)
-        towards = None if opened else (inches_of(way.real), inches_of(way.imag))
-        yield PressView(at=seam.ends(), towards=towards)
-
-
-_UNKNOWN = Towards.STRIPS
-"""Stands for seams of which no step tells, and for those pressed to strips, which lie between no two units."""
-
-
-class Pressing:
-    """Where the steps press the seams of the rows of each section, and those between the rows."""
-
-    def __init__(self, makers: Mapping[str, Step]) -> None:
-        self._makers = makers
-        self._known: dict[tuple[str, int], Press] = {}
-
-    def of_row(self, section: str, row: int) -> Press:
-        """Return where the seams within a row go."""
-        if (section, row) not in self._known:
-            self._known[section, row] = self._row(section, row)
-        return self._known[section, row]
-
-    def between(self, section: str) -> Press:
-        """Return where the seams between rows go."""
-        step = self._whole(section)
-        return step.action.press if step and isinstance(step.action, SewLine | JoinRows) else _UNKNOWN
-
-    def _whole(self, section: str) -> Step | None:
-        """Return the step that joins the rows of a section: the last, going back from the whole."""
-        label = TOP if section == ROOT else written_name(section)
-        waiting, seen = [label], set[str]()
-        while waiting:
-            step = self._makers.get(label := waiting.pop(0))
-            if step is None or label in seen:
-                continue
-            seen.add(label)
-            action = step.action
-            if isinstance(action, JoinRows) or (isinstance(action, SewLine) and action.way is Side.BOTTOM):
-                return step
-            if isinstance(action, SewLine):
-                return step
-            waiting += [pile.label for pile in step.uses]
-        return None
-
-    def _row(self, section: str, row: int) -> Press:
-        step = self._whole(section)
-        if step is None:
-            return _UNKNOWN
-        if isinstance(step.action, SewLine) and step.action.way is Side.RIGHT:
-            return step.action.press
-        parts = step.action.parts if isinstance(step.action, SewLine | JoinRows) else ()
-        labels = [part.label for part in parts]
-        return self._across(labels[row]) if row < len(labels) else _UNKNOWN
-
-    def _across(self, label: str, deep: int = 6) -> Press:
-        step = self._makers.get(label)
-        if step is None or not deep:
-            return _UNKNOWN
-        if isinstance(step.action, SewLine) and step.action.way is Side.RIGHT:
-            return step.action.press
-        if isinstance(step.action, AddTriangles) and len(step.uses) == 1:
-            return step.action.press
-        found = (self._across(pile.label, deep - 1) for pile in step.uses)
-        return next((press for press in found if press is not _UNKNOWN), _UNKNOWN)
+    purposes = {piece.label: piece.purpose for piece in size.bill.pieces}
+    for seam in pressed_seams(size.steps(), purposes, float(size.laid_design.making.seam)):
+        ends = (seam.start.real, seam.start.imag, seam.end.real, seam.end.imag)
+        a, b, c, d = (inches_of(each) for each in ends)
+        way = seam.towards
+        yield PressView(
+            at=(a, b, c, d), towards=None if way is None else (inches_of(way.real), inches_of(way.imag))
+        )
 
 
 def _layers(size: OneSize) -> dict[str, tuple[LayersView, ...]]:

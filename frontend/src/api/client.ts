@@ -1,5 +1,5 @@
 /** The way to the server. Every request brings the token of this run; a fault is told in the server's own sentence. */
-import type { Act, FiguresView, Outcome, PaperView, QuiltView, Refused, StartView } from "./shapes";
+import type { Act, FiguresView, Outcome, PaperView, QuiltView, Refused, Schemas, StartView } from "./shapes";
 
 const KEPT = "studio-token";
 
@@ -66,6 +66,7 @@ const of = (id: string): string => `/designs/${encodeURIComponent(id)}`;
 
 export const beginnings = {
   start: () => get<StartView>("/start"),
+  comesTo: (made: Partial<Schemas["NewDesign"]>) => post<Schemas["BegunView"]>("/start", made),
   picture: (of: Record<string, string>) => address("/picture", of),
 };
 

@@ -881,7 +881,11 @@ export interface paths {
          */
         get: operations["start"];
         put?: never;
-        post?: never;
+        /**
+         * Come To
+         * @description Return what a new design would come to. Nothing is begun.
+         */
+        post: operations["come_to"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1195,6 +1199,18 @@ export interface components {
             length: string;
             /** Name */
             name: string;
+            /** Width */
+            width: string;
+        };
+        /**
+         * BegunView
+         * @description What a new design comes to: its finished size, and how many units it has.
+         */
+        BegunView: {
+            /** Count */
+            count: number;
+            /** Height */
+            height: string;
             /** Width */
             width: string;
         };
@@ -2852,7 +2868,7 @@ export interface components {
         };
         /**
          * PressView
-         * @description A seam between two units, and where its allowances go: a way of length 1, or none where they are opened.
+         * @description A seam of the top, and where its allowances go: a way of length 1, or none where they are opened.
          */
         PressView: {
             /** At */
@@ -8081,6 +8097,93 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["StartView"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
+    come_to: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewDesign"];
+            };
+        };
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BegunView"];
                 };
             };
             /** @description It is not understood. */

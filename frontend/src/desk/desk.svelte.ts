@@ -39,6 +39,7 @@ class Desk {
   async open(id: string): Promise<void> {
     if (this.id === id && this.paper) return;
     this.leave();
+    notices.clear();
     this.id = id;
     this.queue = new ActQueue<Task, Outcome>(
       (revision, task) => this.send(id, revision, task),

@@ -19,6 +19,11 @@ class Notices {
     this.list = [notice, ...this.list].slice(0, 6);
   }
 
+  /** Begin anew, with another design. */
+  clear(): void {
+    this.list = [];
+  }
+
   drop(id: number): void {
     this.list = this.list.filter((each) => each.id !== id);
   }

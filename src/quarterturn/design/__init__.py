@@ -131,7 +131,7 @@ from quarterturn.design.selling import (
     default_money,
 )
 from quarterturn.design.sizes import ORIGINAL, told_of_size
-from quarterturn.design.starting import PLACEHOLDERS, starter
+from quarterturn.design.starting import PLACEHOLDERS, rounds_map, starter
 from quarterturn.design.text import write_length
 from quarterturn.design.upright import allowed_turns, upright_letters
 from quarterturn.design.writing import WriteError, write_design
@@ -259,6 +259,7 @@ __all__ = [
     "places_of",
     "quarter_of_unit",
     "read_design",
+    "rounds_map",
     "schema",
     "section_key",
     "several",

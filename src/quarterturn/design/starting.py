@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from quarterturn.design.migrations import newest
 from quarterturn.design.text import quote_text
 from quarterturn.measure import Units
@@ -12,6 +14,30 @@ PLACEHOLDERS = {
     "about": "A sentence about the quilt for the cover.",
 }
 """What a new file says until its designer does; none of it may be printed."""
+
+
+MAP = ((2, 3), (1, 0))
+"""Turns of the four quarters of a circle."""
+
+
+def rounds_map(rows: int, columns: int, outer: str = "a", inner: str = "b") -> str:
+    """Return a map of circles within a ring of cut ones, as the starter has it: each code of a string in turn.
+
+    Rows and columns are even, four at least: so every circle inside is whole.
+    """
+    assert rows % 2 == columns % 2 == 0, "circles are two units wide"
+    assert min(rows, columns) >= 4, "there is room for a circle within the ring"
+    return "".join(f"{' '.join(line)}\n" for line in _rounds(rows, columns, outer, inner))
+
+
+def _rounds(rows: int, columns: int, outer: str, inner: str) -> Iterator[list[str]]:
+    for row in range(rows):
+        words = []
+        for column in range(columns):
+            ring = row in (0, rows - 1) or column in (0, columns - 1)
+            codes, r, c = (outer, row, column) if ring else (inner, row - 1, column - 1)
+            words.append(f"{codes[(r // 2 + c // 2) % len(codes)]}{MAP[r % 2][c % 2]}")
+        yield words
 
 
 def starter(title: str, units: Units) -> str:
@@ -26,6 +52,7 @@ def starter(title: str, units: Units) -> str:
         diameter=quote_text("160 mm" if metric else '6 1/2"'),
         border=quote_text("6 cm" if metric else '2 1/2"'),
         bare="millimetres" if metric else "inches",
+        map=rounds_map(6, 6),
         **PLACEHOLDERS,
     )
 
@@ -81,13 +108,7 @@ shape = "C"
 [setting]
 kind = "straight"
 map = \"\"\"
-a2 a3 a2 a3 a2 a3
-a1 b2 b3 b2 b3 a0
-a2 b1 b0 b1 b0 a3
-a1 b2 b3 b2 b3 a0
-a2 b1 b0 b1 b0 a3
-a1 a0 a1 a0 a1 a0
-\"\"\"
+{map}\"\"\"
 
 [[borders]]
 fabric = "B"

@@ -11,7 +11,6 @@ from dataclasses import replace
 from quarterturn.blocks import Blocks
 from quarterturn.design import (
     BORDER_STEP,
-    Bed,
     Border,
     Coping,
     Design,
@@ -88,10 +87,10 @@ def fit_to(design: Design, blocks: Blocks, wanted: tuple[Length, Length]) -> Fit
     return fit_over(wanted, *growth(design, blocks), outermost_of(design), BORDER_STEP[design.units])
 
 
-def nearest_to(design: Design, blocks: Blocks, bed: Bed) -> Fit:
-    """Return the fit that comes nearest to what a bed wants, larger or smaller."""
+def nearest_to(design: Design, blocks: Blocks, wanted: tuple[Length, Length], within: Length) -> Fit:
+    """Return the fit that comes nearest to a size, larger or smaller; the border stays where it then is `within`."""
     step = BORDER_STEP[design.units]
-    return nearest_fit(bed.wanted, *growth(design, blocks), outermost_of(design), step, bed.within)
+    return nearest_fit(wanted, *growth(design, blocks), outermost_of(design), step, within)
 
 
 def outermost_of(design: Design) -> Length | None:

@@ -6,13 +6,14 @@ import itertools
 
 import pytest
 
-from quarterturn.design import BEDS, Severity, read_design
+from quarterturn.design import BEDS, Cell, Severity, StraightSet, read_design
+from quarterturn.measure import Units, parse_length, show_length
 from quarterturn.pipeline import run
 from quarterturn.setting.known import known_names
 from quarterturn.studio import views
 from quarterturn.studio.acts import RefusedError
-from quarterturn.studio.stages import Made
-from quarterturn.studio.views.start import PALETTES, NewDesign, beginning
+from quarterturn.studio.stages import Made, Stages
+from quarterturn.studio.views.beginning import PALETTES, NewDesign, beginning, begun
 from tests.studio.views.view_cases import MADE
 
 BEGINNINGS = [
@@ -40,6 +41,47 @@ def test_whatever_is_chosen_a_new_design_can_be_sewn(new: NewDesign) -> None:
 
 
 @pytest.mark.parametrize(
+    ("size", "block"),
+    [
+        (("40 in", "48 in"), "5 in"),
+        (("48 in", "60 in"), "4 in"),
+        (("30 in", "72 in"), "3 in"),
+        (("90 in", "90 in"), "6 in"),
+    ],
+)
+def test_a_size_of_ones_own_is_met_by_whole_circles_and_the_border(size: tuple[str, str], block: str) -> None:
+    """Circles come in pairs of units and the border has one width: so far and no farther the quilt may be off."""
+    new = NewDesign(size=size, block=block, colours="kiln")
+    made = Stages().at(beginning(new)).size()
+    wanted = [parse_length(each, Units.INCH) for each in size]
+    off = [
+        abs(got - want) for got, want in zip((made.setting.width, made.setting.height), wanted, strict=True)
+    ]
+    assert max(off) <= parse_length(block, Units.INCH)
+    told = begun(new, made)
+    assert (told.width, told.height) == (
+        show_length(made.setting.width, Units.INCH),
+        show_length(made.setting.height, Units.INCH),
+    )
+    assert told.count == len(made.setting.units)
+
+
+def test_a_known_setting_comes_as_near_to_a_size_as_its_repeats_can() -> None:
+    new = NewDesign(setting="shells", size=("60 in", "72 in"), block="4 in")
+    made = Stages().at(beginning(new)).size()
+    assert (made.setting.width, made.setting.height) == (64, 72)
+
+
+def test_all_colours_of_a_palette_are_used() -> None:
+    design = read_design(beginning(NewDesign(colours="kiln", size=("60 in", "72 in")))).design
+    assert design
+    assert {fabric.colour for fabric in design.fabrics} == set(PALETTES["kiln"].values())
+    assert isinstance(design.setting, StraightSet)
+    codes = {cell.code for row in design.setting.cells for cell in row if isinstance(cell, Cell)}
+    assert codes == {"a", "b", "c", "d"}
+
+
+@pytest.mark.parametrize(
     "new",
     [
         NewDesign(setting="no such"),
@@ -47,6 +89,8 @@ def test_whatever_is_chosen_a_new_design_can_be_sewn(new: NewDesign) -> None:
         NewDesign(bed="no such"),
         NewDesign(block="wide"),
         NewDesign(size=("9 in", "tall")),
+        NewDesign(size=("5000 in", "60 in")),
+        NewDesign(size=("390 in", "390 in"), block='1"'),
         NewDesign(setting="shells", size=("390 in", "390 in"), block='1/4"'),
     ],
 )

@@ -27,7 +27,9 @@ def bed_missed(pattern: Pattern) -> Iterator[Fault]:
         f"and may differ by {tell(bed.within, design.units)}."
     )
     yield Fault(
-        dotted("sizes", design.size), sentence, _change(pattern, nearest_to(design, pattern.blocks, bed))
+        dotted("sizes", design.size),
+        sentence,
+        _change(pattern, nearest_to(design, pattern.blocks, bed.wanted, bed.within)),
     )
 
 

@@ -16,7 +16,16 @@ from quarterturn.studio.refusals import NotHereError, Refusal
 from quarterturn.studio.routes.asked import ActName, Opened, OpenOrder, Room
 from quarterturn.studio.stages import Stages
 from quarterturn.studio.studio import Studio
-from quarterturn.studio.views import RecentView, StartView, beginning, picture_svg, start_view
+from quarterturn.studio.views import (
+    BegunView,
+    NewDesign,
+    RecentView,
+    StartView,
+    beginning,
+    begun,
+    picture_svg,
+    start_view,
+)
 
 routes = APIRouter(prefix="/api", tags=["start"])
 _pictures = Stages()
@@ -27,6 +36,12 @@ Name = Annotated[str | None, Query(max_length=80)]
 def start(studio: Room) -> StartView:
     """Return what there is to begin with."""
     return start_view(tuple(_recent(entry) for entry in studio.desk.entries()[:MOST]), examples())
+
+
+@routes.post("/start")
+def come_to(new: NewDesign) -> BegunView:
+    """Return what a new design would come to. Nothing is begun."""
+    return begun(new, _pictures.at(beginning(new)).size())
 
 
 @routes.get("/acts")

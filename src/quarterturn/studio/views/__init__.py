@@ -5,6 +5,7 @@ Out: a frozen record of pydantic, whose fields OpenAPI tells the page.
 Promise: nothing about a quilt is reckoned here; every number is read off a stage.
 """
 
+from quarterturn.studio.views.beginning import BegunView, NewDesign, beginning, begun
 from quarterturn.studio.views.blocks import BlocksView, blocks_view
 from quarterturn.studio.views.booklet import (
     BookletView,
@@ -26,16 +27,10 @@ from quarterturn.studio.views.proof import ProofView, proof_view
 from quarterturn.studio.views.quilt import QuiltView, quilt_view
 from quarterturn.studio.views.seams import SeamsView, seams_view
 from quarterturn.studio.views.sizes import SizesView, sizes_view
-from quarterturn.studio.views.start import (
-    NewDesign,
-    RecentView,
-    StartView,
-    beginning,
-    picture_svg,
-    start_view,
-)
+from quarterturn.studio.views.start import RecentView, StartView, picture_svg, start_view
 
 __all__ = [
+    "BegunView",
     "BlocksView",
     "BookletView",
     "ClothRoom",
@@ -60,6 +55,7 @@ __all__ = [
     "StartView",
     "TemplatesView",
     "beginning",
+    "begun",
     "blocks_view",
     "booklet_pages",
     "booklet_view",

@@ -124,7 +124,10 @@ def nearest_fit(
         plain = Fit(columns, rows, across.at(columns), down.at(rows))
         over = (plain.width - wanted[0]) + (plain.height - wanted[1])
         fits += [plain, _with_border(plain, border, -round(over / 4 / step), step)]
-    return min(fits, key=lambda fit: (fit.off(wanted) > within, fit.border is not None, fit.off(wanted)))
+    near = [fit for fit in fits if fit.off(wanted) <= within]
+    if near:
+        return min(near, key=lambda fit: (fit.border is not None, fit.off(wanted)))
+    return min(fits, key=lambda fit: fit.off(wanted))
 
 
 def _about(repeats: int) -> tuple[int, ...]:

@@ -55,7 +55,7 @@ def test_a_border_can_make_the_difference() -> None:
 
 
 def test_where_nothing_comes_nearer_it_says_so() -> None:
-    assert told("mattress = ['24\"', '14\"']\ndrop = '0\"'")[2].startswith("No other number of repeats")
+    assert told("mattress = ['24\"', '16\"']\ndrop = '0\"'")[2].startswith("No other number of repeats")
 
 
 def test_a_quilt_that_is_too_large_is_told_as_well() -> None:

@@ -57,7 +57,7 @@ def test_a_size_of_ones_own_is_met_by_whole_circles_and_the_border(size: tuple[s
     off = [
         abs(got - want) for got, want in zip((made.setting.width, made.setting.height), wanted, strict=True)
     ]
-    assert max(off) <= parse_length(block, Units.INCH)
+    assert max(off) <= parse_length(block, Units.INCH) / 2
     told = begun(new, made)
     assert (told.width, told.height) == (
         show_length(made.setting.width, Units.INCH),

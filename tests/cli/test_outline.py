@@ -134,9 +134,9 @@ def test_what_cannot_be_done_is_refused_and_nothing_is_written(
 @pytest.mark.parametrize(
     ("content", "said"),
     [
-        (b"<svg>\n  <g>\n</svg>", ":3:3: is not XML: mismatched tag"),
+        (b"<svg>\n  <g>\n</svg>", ":3:3: cannot be read as an SVG drawing: mismatched tag"),
         (b"<svg/>", ": holds no closed shape that could be cut out of cloth"),
-        (b"\x89PNG\r\n", ":1:1: is not XML: not well-formed (invalid token)"),
+        (b"\x89PNG\r\n", ":1:1: cannot be read as an SVG drawing: not well-formed (invalid token)"),
         (
             b'<!DOCTYPE svg [<!ENTITY a "b">]>\n<svg>&a;</svg>',
             "declares things of its own in its document type",

@@ -151,7 +151,7 @@ def test_a_design_without_a_file_asks_where(tmp_path: Path) -> None:
         paper = desk.begin(TEXT)
         with pytest.raises(Refusal, match="no file yet"):
             paper.save()
-        with pytest.raises(Refusal, match="no such file"):
+        with pytest.raises(Refusal, match="There is no folder"):
             paper.save(tmp_path / "absent" / "\0x.toml" if os.name == "nt" else Path("/proc/none/x.toml"))
 
 

@@ -6,6 +6,6 @@ Promise: what was there stays as it was until what is new is there in full; noth
 """
 
 from quarterturn.files.folders import CONTENTS, ForeignFolderError, guard, guard_others
-from quarterturn.files.writing import write_file, write_folder
+from quarterturn.files.writing import PART, write_file, write_folder
 
-__all__ = ["CONTENTS", "ForeignFolderError", "guard", "guard_others", "write_file", "write_folder"]
+__all__ = ["CONTENTS", "PART", "ForeignFolderError", "guard", "guard_others", "write_file", "write_folder"]

@@ -23,10 +23,11 @@ class Filed:
     is_text: bool = True
 
 
-def place(written: str) -> Path:
+def place(written: str, *, new: bool = False) -> Path:
     """Return the place that a designer's words name, from the folder that the studio was started in.
 
-    Only design files are opened and written, so that a slip of the pen touches nothing else. Raises Refusal.
+    Only design files are opened and written, so that a slip of the pen touches nothing else; a `new` one may be
+    named without the ending, and gets it. Raises Refusal.
     """
     if not written.strip() or "\0" in written or any(0xD800 <= ord(letter) <= 0xDFFF for letter in written):
         raise Refusal("This names no file.", f"Name a file that ends in {SUFFIX}.")
@@ -34,6 +35,8 @@ def place(written: str) -> Path:
         path = Path(os.path.realpath(Path(written.strip()).expanduser()))
     except (OSError, RuntimeError, ValueError) as error:
         raise Refusal("This names no file.", f"Name a file that ends in {SUFFIX}.") from error
+    if new and path.name and not path.suffix:
+        path = path.with_name(f"{path.name}{SUFFIX}")
     if path.suffix.lower() != SUFFIX:
         raise Refusal(f"{path.name} is no design file.", f"Name a file that ends in {SUFFIX}.")
     return path

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
+from quarterturn.files import PART
+
 
 class Refusal(Exception):  # noqa: N818 - it is no error of the program
     """A request that cannot be granted."""
@@ -54,6 +58,11 @@ class BusyError(Refusal):
 
 
 def reason(error: OSError) -> str:
-    """Return what the system says of a file, as a sentence."""
+    """Return what the system says of a file, as a sentence; of one that is being written, it says it of the folder."""
     said = error.strerror or str(error)
-    return f"{error.filename}: {said.lower()}." if error.filename else f"{said}."
+    named = str(error.filename or "")
+    if named.endswith(PART):
+        named = str(Path(named).parent)
+        if isinstance(error, FileNotFoundError):
+            return f"There is no folder {named}."
+    return f"{named}: {said.lower()}." if named else f"{said}."

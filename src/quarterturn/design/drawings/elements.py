@@ -89,7 +89,9 @@ def scan(content: bytes | str) -> Scan:
         parser.Parse(content.encode() if isinstance(content, str) else content, True)
     except expat.ExpatError as error:
         reason = expat.errors.messages.get(error.code, "") or expat.ErrorString(error.code)
-        raise DrawingError(f"is not XML: {reason}", error.lineno, error.offset + 1) from error
+        raise DrawingError(
+            f"cannot be read as an SVG drawing: {reason}", error.lineno, error.offset + 1
+        ) from error
     except (LookupError, UnicodeError) as error:
         raise DrawingError("is in an encoding that is not known here; save it as UTF-8") from error
     return handler.found

@@ -8,7 +8,7 @@ from quarterturn.design import Design, Paper, Severity, dotted
 from quarterturn.geometry import Bounds, path_bounds
 from quarterturn.measure import Length, Units, inches, mm
 from quarterturn.proof.checks.drafting import ShapeDraft, called, shape_key, shapes_of
-from quarterturn.proof.checks.fault import REBUILD, Fault, check, tell
+from quarterturn.proof.checks.fault import REBUILD, Fault, check, near, tell
 from quarterturn.proof.model import Pattern
 from quarterturn.steps import CutOut, Step, TraceRings, Tracing, tracings_of
 
@@ -85,9 +85,10 @@ def _too_large(pattern: Pattern, paper: Paper) -> Iterator[Fault]:
     units, room = pattern.design.units, PRINTABLE[paper]
     for recipe, draft in shapes_of(pattern.design):
         if draft.width > room[0] or draft.height > room[1]:
+            told, wide, high = _told(draft, (float(room[0]), float(room[1])), units)
             sentence = (
-                f"The template of {called(recipe, draft)} is {_size(draft, units)}; {_NAMES[paper]} paper has "
-                f"{tell(float(room[0]), units)} × {tell(float(room[1]), units)} to print on."
+                f"The template of {called(recipe, draft)} is {told}; {_NAMES[paper]} paper has {wide} × {high} "
+                "to print on."
             )
             remedy = "Print it in parts with join marks, or print a quarter of it to be placed on folds."
             yield Fault(dotted("recipes", recipe.name, shape_key(recipe)), sentence, remedy)
@@ -97,6 +98,15 @@ def _size(draft: ShapeDraft, units: Units) -> str:
     if draft.width == draft.height:
         return f"{tell(draft.width, units)} across"
     return f"{tell(draft.width, units)} × {tell(draft.height, units)}"
+
+
+def _told(draft: ShapeDraft, room: tuple[float, float], units: Units) -> tuple[str, str, str]:
+    """Return the size of a template and the sides of its room, as a ruler shows them unless it shows them alike."""
+    sides = ((draft.width, room[0]), (draft.height, room[1]))
+    alike = any(side > most and near(side, units) == near(most, units) for side, most in sides)
+    show = tell if alike else near
+    (width, wide), (height, high) = ((show(side, units), show(most, units)) for side, most in sides)
+    return (f"{width} across" if draft.width == draft.height else f"{width} × {height}"), wide, high
 
 
 TEMPLATES = (

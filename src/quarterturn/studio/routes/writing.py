@@ -52,7 +52,7 @@ def redo(paper: Open, order: RevisionOrder) -> Outcome:
 @routes.post("/save")
 def save(paper: Open, studio: Room, order: SaveOrder) -> PaperView:
     """Save it in its file, or in another."""
-    studio.desk.save(paper, place(order.path) if order.path else None, replace=order.replace)
+    studio.desk.save(paper, place(order.path, new=True) if order.path else None, replace=order.replace)
     return _view(paper)
 
 
@@ -65,7 +65,7 @@ def keep(paper: Open, order: KeepOrder) -> Outcome:
 @routes.post("/duplicate", status_code=201)
 def duplicate(paper: Open, studio: Room, order: CopyOrder) -> Opened:
     """Copy it into a new file, and open that."""
-    return Opened(id=studio.desk.duplicate(paper, place(order.path)).id)
+    return Opened(id=studio.desk.duplicate(paper, place(order.path, new=True)).id)
 
 
 @routes.post("/close", status_code=204)

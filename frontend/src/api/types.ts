@@ -2640,7 +2640,8 @@ export interface components {
          * PaperView
          * @description A design as it is: its text and what that names, and what the desk knows of its file.
          *
-         *     `outside` where the file holds another text; `elsewhere` where another studio has it open too.
+         *     `outside` where the file holds another text; `elsewhere` where another studio has it open too. `found` is how many
+         *     findings the checks make, those that stop it included; null until they have been made.
          */
         PaperView: {
             /** Backing */
@@ -2661,6 +2662,8 @@ export interface components {
             fabrics: components["schemas"]["FabricView"][];
             /** Findings Stop */
             findings_stop: components["schemas"]["FindingView"][];
+            /** Found */
+            found: number | null;
             /** Id */
             id: string;
             /** Missing */

@@ -147,6 +147,13 @@ class Desk {
     this.waiting = this.queue.length;
   }
 
+  /** How many places of the quilt an act is done to: a cell lies in as many as the map has repeats. */
+  private placesOf(task: Task): number {
+    if (!("act" in task && "cells" in task.act) || !this.quilt) return 0;
+    const { quilt } = this;
+    return task.act.cells.reduce((count, cell) => count + quilt.places(cell).length, 0);
+  }
+
   private send(id: string, revision: number, task: Task): Promise<Outcome> {
     if ("act" in task) return designs.act(id, revision, task.act);
     return "undo" in task ? designs.undo(id, revision) : designs.redo(id, revision);
@@ -156,7 +163,7 @@ class Desk {
     this.waiting = left;
     const way = "act" in task ? "" : "undo" in task ? "undone" : "redone";
     const name = told(`acts.${answer.act}`, {}, answer.act);
-    const facts: Record<string, string | number> = { ...answer.facts, n: answer.facts["cells"] ?? 1 };
+    const facts: Record<string, string | number> = { ...answer.facts, n: this.placesOf(task) || (answer.facts["cells"] ?? 1) };
     if (facts["section"] === ROOT) facts["section"] = t("shell.whole");
     const said = told(`acts-done.${answer.act}`, facts, name);
     notices.say(way ? t(way === "undone" ? "shell.undone" : "shell.redone", { act: name }) : said);
@@ -229,6 +236,7 @@ class Desk {
     });
     on("figures", () => void this.loadFigures(id));
     on("plans", () => void this.loadFigures(id));
+    on("findings", () => void this.reloadPaper());
     on("outside", () => {
       this.outside = true;
       notices.say(t("shell.outside"), "refused");

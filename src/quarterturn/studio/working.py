@@ -22,6 +22,7 @@ class Worker:
         self._changed = threading.Condition()
         self._is_stopped = False
         self._settled: dict[str, int] = {}
+        self._found: dict[str, tuple[int, int]] = {}
         self._thread = threading.Thread(target=self._run, name="worker", daemon=True)
         self._thread.start()
 
@@ -35,6 +36,11 @@ class Worker:
     def effort(self, paper: Paper, revision: int) -> Effort:
         """Return what can be shown of a revision without waiting."""
         return EFFORT if self._settled.get(paper.id) == revision else QUICK
+
+    def found(self, paper: Paper, revision: int) -> int | None:
+        """Return how many findings the checks make of a revision; None until they have been made."""
+        known, count = self._found.get(paper.id, (None, 0))
+        return count if known == revision else None
 
     def stop(self) -> None:
         """Begin nothing more, and wait for the thread only as long as it takes to notice."""
@@ -71,8 +77,9 @@ class Worker:
                 return
         self._settled[paper.id] = now.revision
         paper.news.tell("plans", revision=now.revision)
-        found = made.findings
-        paper.news.tell("findings", revision=now.revision, findings=len(found))
+        found = len(made.findings)
+        self._found[paper.id] = now.revision, found
+        paper.news.tell("findings", revision=now.revision, findings=found)
 
     def _is_disturbed(self, paper: Paper, now: Snapshot) -> bool:
         """Wait for a while of quiet; tell whether there was none."""

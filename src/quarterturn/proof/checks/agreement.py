@@ -173,7 +173,9 @@ def colourways_in_use(pattern: Pattern) -> Iterator[Fault]:
     for name in (*(recipe.name for recipe in design.recipes), *(each.name for each in design.rejoined)):
         if name not in recipes:
             sentence = f"The map has no unit of recipe {name}."
-            yield Fault(dotted("recipes", name), sentence, "Use it in a colourway, or take it out.")
+            coloured = [each.code for each in design.colourways if each.recipe == name]
+            remedy = f"Lay {' or '.join(coloured)} on the map" if coloured else "Use it in a colourway"
+            yield Fault(dotted("recipes", name), sentence, f"{remedy}, or take it out.")
 
 
 AGREEMENT = (

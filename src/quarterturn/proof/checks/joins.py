@@ -15,6 +15,7 @@ from functools import lru_cache
 from typing import TypeAlias
 
 from quarterturn.design import (
+    Curve,
     Design,
     DrawnOutline,
     Recipe,
@@ -269,13 +270,16 @@ def _recipe_of(design: Design, name: str) -> Recipe:
     return design.recipe(design.colourway(code).recipe)
 
 
+MOVED = "Move or resize its shapes, or turn the units."
+RESIZED = "Make its shape larger or smaller, so that the curves come to the sides alike; or turn the units."
+
+
 def _mended(recipe: Recipe, units: Units) -> str:
+    true = "" if recipe.curve is Curve.SEWN_TRUE else f'Set curve = "sewn true" in recipes.{recipe.name}'
     if recipe.kind is RecipeKind.SHAPES:
-        return (
-            f'Set curve = "sewn true" in recipes.{recipe.name}, move or resize its shapes, or turn the units.'
-        )
+        return f"{true}, move or resize its shapes, or turn the units." if true else MOVED
     if isinstance(recipe.size, DrawnOutline):
-        return f'Set curve = "sewn true" in recipes.{recipe.name} where its own quarters meet; or turn the units.'
+        return f"{true} where its own quarters meet; or turn the units." if true else RESIZED
     return (
         f"For paths that flow set shape = {{ flow = true }} in recipes.{recipe.name}, so that the curve meets the "
         f"middle of the side, {show_length(recipe.finished / 2, units, sixteenths=True)}; or turn the units."

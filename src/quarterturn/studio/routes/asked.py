@@ -100,7 +100,8 @@ class Outcome(View):
 class PaperView(PaperFacts):
     """A design as it is: its text and what that names, and what the desk knows of its file.
 
-    `outside` where the file holds another text; `elsewhere` where another studio has it open too.
+    `outside` where the file holds another text; `elsewhere` where another studio has it open too. `found` is how many
+    findings the checks make, those that stop it included; null until they have been made.
     """
 
     id: str
@@ -115,6 +116,7 @@ class PaperView(PaperFacts):
     can_redo: bool
     undo_of: str
     redo_of: str
+    found: int | None
 
 
 class ActName(View):

@@ -20,15 +20,16 @@ from quarterturn.studio.routes.asked import (
     SaveOrder,
     outcome,
 )
+from quarterturn.studio.studio import Studio
 from quarterturn.studio.views import paper_facts
 
 routes = APIRouter(prefix="/api/designs/{identity}", tags=["design"])
 
 
 @routes.get("")
-def design(paper: Open) -> PaperView:
+def design(paper: Open, studio: Room) -> PaperView:
     """Return a design as it is."""
-    return _view(paper)
+    return _view(paper, studio)
 
 
 @routes.post("/acts")
@@ -53,7 +54,7 @@ def redo(paper: Open, order: RevisionOrder) -> Outcome:
 def save(paper: Open, studio: Room, order: SaveOrder) -> PaperView:
     """Save it in its file, or in another."""
     studio.desk.save(paper, place(order.path, new=True) if order.path else None, replace=order.replace)
-    return _view(paper)
+    return _view(paper, studio)
 
 
 @routes.post("/outside")
@@ -83,7 +84,7 @@ async def news(paper: Open) -> StreamingResponse:
     return StreamingResponse(paper.news.listen(), media_type="text/event-stream")
 
 
-def _view(paper: Paper) -> PaperView:
+def _view(paper: Paper, studio: Studio) -> PaperView:
     now, made = paper.made()
     facts = paper_facts(made)
     return PaperView(
@@ -100,4 +101,5 @@ def _view(paper: Paper) -> PaperView:
         can_redo=now.undone is not None,
         undo_of=now.done or "",
         redo_of=now.undone or "",
+        found=studio.worker.found(paper, now.revision),
     )

@@ -4,30 +4,16 @@ from __future__ import annotations
 
 import json
 import re
-from http.client import HTTPConnection
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Page, expect
 
-from quarterturn.studio.guard import TOKEN
 from tests.browser.barriers import LIGHTS, Light, barriers, lit
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
 WIDTHS = (1440, 1024, 768)
-
-
-def act(studio: Running, **what: object) -> None:
-    """Do an act in another window."""
-    revision = json.loads(studio.get(f"/api/designs/{studio.design}")[1])["revision"]
-    connection = HTTPConnection("127.0.0.1", studio.port, timeout=30)
-    body = json.dumps({"revision": revision, "act": what})
-    headers = {TOKEN: studio.token, "Content-Type": "application/json"}
-    connection.request("POST", f"/api/designs/{studio.design}/acts", body, headers)
-    answer = connection.getresponse()
-    assert answer.status == 200, answer.read()
-    connection.close()
 
 
 @pytest.fixture
@@ -94,11 +80,11 @@ def test_the_web_shows_the_middle_of_every_tracing(room: Page, studio: Running) 
 def test_figures_follow_an_edit_and_say_what_it_changed(room: Page, studio: Running) -> None:
     bought = room.locator("tbody tr").nth(1).locator("td").first
     before = bought.inner_text()
-    act(studio, name="put", at="borders.0.width", value="7 1/2")
+    studio.act(name="put", at="borders.0.width", value="7 1/2")
     expect(bought).to_contain_text(f"was {before}", timeout=60_000)
     expect(room.get_by_text("These plans are proved.")).to_be_visible(timeout=60_000)
     expect(bought).to_contain_text(f"was {before}")
-    act(studio, name="put", at="title", value="Other rounds")
+    studio.act(name="put", at="title", value="Other rounds")
     expect(bought).not_to_contain_text("was", timeout=60_000)
 
 
@@ -135,6 +121,14 @@ def test_strips_are_kept_as_they_are_and_left_to_the_plan_again(
     expect(decided.get_by_text("This costs no more")).to_be_visible()
     assert view(studio)["plans"][0]["decisions"]
     expect(room.locator("svg .kept").first).to_be_visible()
+    height = decided.get_by_label(re.compile("^Height of "))
+    kept = height.input_value()
+    height.fill("30")
+    height.press("Enter")
+    expect(decided.get_by_text("with all strips left to the plan")).to_be_visible()
+    height.fill(kept)
+    height.press("Enter")
+    expect(decided.get_by_text("This costs no more")).to_be_visible()
     decided.get_by_role("button", name="Leave to the plan").first.click()
     expect(decided.get_by_text("All strips are left to the plan.", exact=False)).to_be_visible()
     assert view(studio)["plans"][0]["decisions"] == []

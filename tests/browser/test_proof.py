@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.barriers import LIGHTS, Light, barriers, lit
-from tests.browser.test_cutting import WIDTHS, act
+from tests.browser.test_cutting import WIDTHS
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
@@ -51,7 +51,7 @@ def test_a_finding_goes_to_its_line_in_the_text(room: Page) -> None:
 
 
 def test_a_finding_is_marked_at_its_place_in_the_quilt(room: Page, studio: Running) -> None:
-    act(studio, name="put", at="borders.0.width", value="2 7/16")
+    studio.act(name="put", at="borders.0.width", value="2 7/16")
     card = room.locator(".card").filter(has_text="border 1 of centre").first
     expect(card).to_be_visible(timeout=60_000)
     assert room.locator(".canvas mask path").count() == 0
@@ -61,7 +61,7 @@ def test_a_finding_is_marked_at_its_place_in_the_quilt(room: Page, studio: Runni
 
 
 def test_mending_opens_the_room_with_the_field_in_focus(room: Page, studio: Running) -> None:
-    act(studio, name="put", at="borders.0.width", value="2 7/16")
+    studio.act(name="put", at="borders.0.width", value="2 7/16")
     card = room.locator(".list li").filter(has_text="border 1 of centre").first
     card.get_by_role("link", name="Mend it in Quilt").focus()
     room.keyboard.press("Enter")
@@ -72,7 +72,7 @@ def test_mending_opens_the_room_with_the_field_in_focus(room: Page, studio: Runn
 
 def test_mending_takes_up_the_colourway_and_the_words_that_are_spoken_of(room: Page, studio: Running) -> None:
     fabrics = json.loads(studio.get(f"/api/designs/{studio.design}")[1])["fabrics"]
-    act(studio, name="put", at=f"fabrics.{fabrics[1]['letter']}.colour", value=fabrics[0]["colour"])
+    studio.act(name="put", at=f"fabrics.{fabrics[1]['letter']}.colour", value=fabrics[0]["colour"])
     card = room.locator(".list li").filter(has_text="meet in the quilt").first
     card.get_by_role("link", name="Mend it in Cloth").click()
     expect(room.locator("article.way:focus")).to_have_attribute("data-at", re.compile(r"^colourways\.\w+$"))
@@ -107,6 +107,14 @@ def test_curves_are_followed_one_by_one_and_stand_still_where_motion_is_not_want
     expect(room.locator("path.flow[style]")).to_have_count(len(trails))
 
 
+def test_the_slip_says_how_much_there_is_to_look_at(room: Page, studio: Running) -> None:
+    studio.act(name="put", at="borders.0.width", value="2 7/16")
+    found = len(json.loads(studio.get(f"/api/designs/{studio.design}/proof")[1])["findings"])
+    room.get_by_role("link", name="Cutting").click()
+    room.get_by_role("link", name=re.compile(rf"^{found} things? to look at$")).click()
+    expect(room.get_by_role("heading", name="Proof")).to_be_visible()
+
+
 def test_pressing_and_bulk_are_drawn(room: Page, studio: Running) -> None:
     room.get_by_role("button", name="Pressing").click()
     expect(room.locator("svg.field path.press").first).to_have_attribute("d", re.compile("^M"))
@@ -139,7 +147,7 @@ def test_the_film_of_another_revision_is_not_shown(room: Page, studio: Running) 
     room.get_by_role("button", name="Rehearsal").click()
     room.get_by_role("button", name="Rehearse", exact=True).click()
     expect(room.get_by_text("which is nothing")).to_be_visible(timeout=60_000)
-    act(studio, name="put", at="borders.0.width", value="3")
+    studio.act(name="put", at="borders.0.width", value="3")
     expect(room.get_by_text("has changed since the last rehearsal")).to_be_visible(timeout=60_000)
     expect(room.locator(".steps")).to_have_count(0)
 

@@ -71,6 +71,14 @@ def test_a_click_turns_a_unit_and_undo_turns_it_back(page: Page, studio: Running
     assert words(studio) == after
 
 
+def test_a_unit_is_counted_wherever_its_place_lies(page: Page, studio: Running) -> None:
+    studio.act(name="puts", values={"setting.across": 2, "setting.down": 3})
+    expect(page.locator(".figures, .slip").get_by_text("216").first).to_be_visible(timeout=60_000)
+    page.get_by_role("button", name="Fit").click()
+    page.mouse.click(*middle(page, 0))
+    said(page, "Turned 6 units.")
+
+
 def test_one_drag_lays_a_row_and_is_one_act(page: Page, studio: Running) -> None:
     before = words(studio)
     columns = len(before[0].split())

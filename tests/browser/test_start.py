@@ -36,6 +36,17 @@ def test_three_choices_lay_a_quilt_on_the_mat(page: Page) -> None:
     on_the_mat(page, "Plum Jam")
 
 
+def test_what_the_choices_come_to_is_told_before_it_is_begun(page: Page, window: Watched) -> None:
+    page.get_by_label("My own size").check()
+    page.get_by_label("Width").fill("40")
+    page.get_by_label("Length").fill("48")
+    told = page.locator("form .comes")
+    expect(told).to_have_text('Comes to 39" × 49", 48 units.', timeout=60_000)
+    page.get_by_label("Width").fill("5000")
+    expect(told).to_contain_text("larger than any", timeout=60_000)
+    window.faults[:] = [fault for fault in window.faults if "422" not in fault]
+
+
 def test_an_example_is_opened_as_a_copy(page: Page) -> None:
     page.get_by_role("button", name="Late Peonies").click()
     on_the_mat(page, "Late Peonies")

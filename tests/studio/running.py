@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import json
 import os
 import re
 import signal
@@ -35,6 +36,19 @@ class Running:
             connection.request("GET", path, headers={TOKEN: self.token})
             answer = connection.getresponse()
             return answer.status, answer.read()
+
+    def act(self, **what: object) -> None:
+        """Do an act to the design, as another window does."""
+        path = f"/api/designs/{self.design}"
+        revision = json.loads(self.get(path)[1])["revision"]
+        body = json.dumps({"revision": revision, "act": what})
+        connection = HTTPConnection("127.0.0.1", self.port, timeout=30)
+        with contextlib.closing(connection):
+            connection.request(
+                "POST", f"{path}/acts", body, {TOKEN: self.token, "Content-Type": "application/json"}
+            )
+            answer = connection.getresponse()
+            assert answer.status == 200, answer.read()
 
     @property
     def address(self) -> str:

@@ -52,6 +52,8 @@ def test_figures_come_first_then_plans_then_findings(tmp_path: Path, worker: Wor
         assert [event for event, _ in heard.events] == ["figures", "plans", "findings"]
         assert worker.effort(paper, 0) is EFFORT
         assert worker.effort(paper, 1) is QUICK
+        assert worker.found(paper, 0) == len(paper.made()[1].findings) > 0
+        assert worker.found(paper, 1) is None
 
 
 def test_a_newer_revision_drops_older_work(tmp_path: Path) -> None:

@@ -16,7 +16,7 @@ PLACEHOLDERS = {
 """What a new file says until its designer does; none of it may be printed."""
 
 
-MAP = ((2, 3), (1, 0))
+_TURNS = ((2, 3), (1, 0))
 """Turns of the four quarters of a circle."""
 
 
@@ -36,7 +36,7 @@ def _rounds(rows: int, columns: int, outer: str, inner: str) -> Iterator[list[st
         for column in range(columns):
             ring = row in (0, rows - 1) or column in (0, columns - 1)
             codes, r, c = (outer, row, column) if ring else (inner, row - 1, column - 1)
-            words.append(f"{codes[(r // 2 + c // 2) % len(codes)]}{MAP[r % 2][c % 2]}")
+            words.append(f"{codes[(r // 2 + c // 2) % len(codes)]}{_TURNS[r % 2][c % 2]}")
         yield words
 
 

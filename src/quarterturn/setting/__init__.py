@@ -23,6 +23,7 @@ from quarterturn.setting.framing import frames_of
 from quarterturn.setting.lattice import EIGHTH, corner_triangles, places_on_point, sashes, side_triangles
 from quarterturn.setting.misfits import FIT_CODES
 from quarterturn.setting.model import (
+    WAYS,
     Face,
     Flow,
     Join,
@@ -62,6 +63,7 @@ __all__ = [
     "EIGHTH",
     "FIT_CODES",
     "MAP_CODES",
+    "WAYS",
     "Child",
     "Closing",
     "ClothUse",

@@ -97,6 +97,10 @@ class Side(enum.Enum):
     LEFT = "left"
 
 
+WAYS = {Side.TOP: -1j, Side.RIGHT: 1 + 0j, Side.BOTTOM: 1j, Side.LEFT: -1 + 0j}
+"""The way of length 1 that goes out on each side."""
+
+
 class Meeting(enum.Enum):
     """What a fabric edge finds on the other side of a seam."""
 

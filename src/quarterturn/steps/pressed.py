@@ -7,15 +7,13 @@ both rows are there, give or take an allowance at points of triangles.
 
 from __future__ import annotations
 
-import cmath
-import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from quarterturn.geometry import EPSILON, Motion, Point, shift
 from quarterturn.pieces import Purpose
-from quarterturn.setting import Side
+from quarterturn.setting import EIGHTH, WAYS, Side
 from quarterturn.steps.labels import TOP
 from quarterturn.steps.model import AddBorder, SewLine, Step, Steps
 from quarterturn.steps.sections import (
@@ -29,9 +27,8 @@ from quarterturn.steps.sections import (
 )
 from quarterturn.steps.things import Press, Product, Towards
 
-ROUND = (Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT)
-WAYS = dict(zip(ROUND, (-1j, 1 + 0j, 1j, -1 + 0j), strict=True))
-EIGHTH = cmath.rect(1.0, math.pi / 4)
+ROUND = tuple(Side)
+"""Clockwise: a quarter turn brings each to the next."""
 TAKERS = (Purpose.SASH, Purpose.STRIP)
 """Cloth to which a step has allowances pressed when it names the sashing or the strips."""
 

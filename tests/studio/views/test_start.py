@@ -72,6 +72,23 @@ def test_a_known_setting_comes_as_near_to_a_size_as_its_repeats_can() -> None:
     assert (made.setting.width, made.setting.height) == (64, 72)
 
 
+def test_a_quilt_is_refused_only_for_the_units_that_it_has() -> None:
+    """Shells repeat by four: 24 times across and down they are 96 rows."""
+    design = read_design(
+        beginning(NewDesign(setting="shells", size=("390 in", "390 in"), block="4 in"))
+    ).design
+    assert design
+    assert isinstance(design.setting, StraightSet)
+    assert max(design.setting.size) <= 100
+
+
+def test_the_smallest_has_a_circle_within_the_ring() -> None:
+    made = Stages().at(beginning(NewDesign(size=("9 in", "9 in"), block="3 in"))).size()
+    assert len(made.setting.units) == 16
+    assert made.setting.width == made.setting.height
+    assert made.setting.width < 4 * 3 + 2 * 2  # its border is narrowed as far as a border goes
+
+
 def test_all_colours_of_a_palette_are_used() -> None:
     design = read_design(beginning(NewDesign(colours="kiln", size=("60 in", "72 in")))).design
     assert design

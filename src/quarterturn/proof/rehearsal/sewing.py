@@ -6,7 +6,7 @@ from collections import Counter
 
 from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, SpoiledError, plain, sew
 from quarterturn.proof.rehearsal.table import Table
-from quarterturn.setting import Side
+from quarterturn.setting import WAYS, Side
 from quarterturn.steps import (
     AddBorder,
     JoinPanels,
@@ -18,8 +18,6 @@ from quarterturn.steps import (
     SewLine,
     Step,
 )
-
-WAYS = {Side.TOP: -1j, Side.RIGHT: 1 + 0j, Side.BOTTOM: 1j, Side.LEFT: -1 + 0j}
 
 
 def label_stacks(table: Table, step: Step, action: LabelStacks) -> None:

@@ -21,9 +21,8 @@ from quarterturn.geometry import (
 )
 from quarterturn.measure import CUT_TOLERANCE, Length
 from quarterturn.proof.rehearsal.cloth import EQUAL, Patch, SpoiledError, keep, same_cloth
-from quarterturn.proof.rehearsal.sewing import WAYS
 from quarterturn.proof.rehearsal.table import Table
-from quarterturn.setting import Side
+from quarterturn.setting import WAYS, Side
 from quarterturn.steps import (
     AddCorners,
     AddTriangles,

@@ -16,6 +16,7 @@ from quarterturn.design import (
     Bed,
     Design,
     Growth,
+    StraightSet,
     dotted,
     fit_over,
     nearest_fit,
@@ -29,7 +30,7 @@ from quarterturn.design.colour import value_of
 from quarterturn.design.limits import LARGEST_QUILT, MOST_ROWS
 from quarterturn.measure import MM, Length, LengthError, Units, parse_length, show_length
 from quarterturn.proof import changes_of
-from quarterturn.setting import fit_to, nearest_to, outermost_of
+from quarterturn.setting import fit_to, nearest_to, outermost_of, with_repeats
 from quarterturn.setting.known import begin_with, known_names
 from quarterturn.studio.acts import RefusedError
 from quarterturn.studio.stages import OneSize
@@ -218,20 +219,22 @@ def _near(design: Design, wanted: tuple[Length, Length], new: NewDesign) -> dict
         fit = fit_to(design, blocks, wanted)
     else:
         fit = nearest_to(design, blocks, wanted, WITHIN[design.units])
-    rows, columns = getattr(design.setting, "size", (1, 1))
-    _refuse_large(fit.down * rows, fit.across * columns)
+    grown = with_repeats(design, fit.across, fit.down).setting
+    assert isinstance(grown, StraightSet), "known settings repeat"
+    _refuse_large(*grown.size)
     return dict(changes_of(design, fit))
 
 
 def _in_circles(design: Design, wanted: tuple[Length, Length], new: NewDesign) -> dict[str, object]:
     border, step = outermost_of(design), BORDER_STEP[design.units]
     assert border is not None, "the starter has a plain border"
-    grows = Growth(2 * border, 2 * design.recipes[0].finished)
+    pair = 2 * design.recipes[0].finished
+    grows = Growth(2 * border + pair, pair)  # of two pairs at least: there is a circle within the ring
     if new.bed is not None:
         fit = fit_over(wanted, grows, grows, border, step)
     else:
         fit = nearest_fit(wanted, grows, grows, border, step, step)
-    rows, columns = 2 * max(fit.down, 2), 2 * max(fit.across, 2)
+    rows, columns = 2 * (fit.down + 1), 2 * (fit.across + 1)
     _refuse_large(rows, columns)
     codes = ALL_CODES if new.colours else ("a", "b")
     changes: dict[str, object] = {"setting.map": rounds_map(rows, columns, *codes)}

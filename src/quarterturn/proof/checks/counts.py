@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
+from fractions import Fraction
 
 from quarterturn.design import (
     Design,
@@ -104,6 +105,37 @@ def masters_counted(pattern: Pattern) -> Iterator[Fault]:
                 f"{listed[code].surplus_units}."
             )
             yield Fault(dotted("colourways", code), sentence, REBUILD)
+
+
+UNEVEN = Fraction(1, 4)
+"""The share of its units that a colourway may leave over without a word. Our own choice; no source."""
+
+
+def kinds_taken_alike(pattern: Pattern) -> Iterator[Fault]:
+    """Tell of units left over because a square gives kinds of which the quilt takes more of one than of another.
+
+    What the spare squares give, and what is left because a square is never made in part, is not told.
+    """
+    for master in pattern.bill.masters:
+        per, needed = master.per_master, master.units_needed
+        least = -(-needed // per)
+        left = sum(master.needed * unit.per_master - unit.needed for unit in master.units)
+        if least >= master.needed or left < UNEVEN * master.needed * per:
+            continue
+        takes = ", ".join(f"{unit.needed} {unit.name}" for unit in master.units)
+        sentence = (
+            f"A square of colourway {master.code} gives {_gives(master)}, but the quilt takes {takes}: "
+            f"{left} of {show_count(master.needed * per, 'unit')} are left over."
+        )
+        remedy = (
+            f"Lay as many of each kind as a square gives: then {show_count(least, 'square')} "
+            f"{'does' if least == 1 else 'do'} instead of {master.needed}."
+        )
+        yield Fault(dotted("colourways", master.code), sentence, remedy)
+
+
+def _gives(master: MasterCount) -> str:
+    return ", ".join(f"{unit.per_master} {unit.name}" for unit in master.units)
 
 
 def _to_a_square(yields: Mapping[str, int]) -> str:
@@ -211,6 +243,13 @@ COUNTS = (
         (17, 24),
         "Just enough squares are made, and what is left over is stated.",
         masters_counted,
+    ),
+    check(
+        "kinds-uneven",
+        Severity.COSTS,
+        (17, 24),
+        "The quilt takes the kinds of a square alike.",
+        kinds_taken_alike,
     ),
     check(
         "squares-lost",

@@ -1,5 +1,6 @@
 /** The findings as the list shows them: those that are wanted, by how much they weigh. */
 import type { Schemas } from "$/api/shapes";
+import { byHand } from "$/words/byHand";
 
 export type Found = Schemas["FoundFinding"];
 export const SEVERITIES = ["stops", "costs", "confuses", "style"] as const;
@@ -18,7 +19,7 @@ function holds(found: Found, wish: Wish): boolean {
   const { finding, spot } = found;
   if (!wish.severities.has(finding.severity as Severity)) return false;
   if (wish.room && spot.room !== wish.room) return false;
-  const text = [finding.sentence, finding.remedy, finding.key, finding.code, spot.name].join(" ").toLowerCase();
+  const text = [byHand(finding.sentence), byHand(finding.remedy), finding.key, finding.code, spot.name].join(" ").toLowerCase();
   return wish.words.toLowerCase().split(/\s+/).every((word) => text.includes(word));
 }
 

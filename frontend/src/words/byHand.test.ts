@@ -1,0 +1,15 @@
+import { expect, it } from "vitest";
+import { byHand } from "./byHand";
+
+it("calls a key by what it is, and keeps the value", () => {
+  expect(byHand('Set making.slack to 3".')).toBe('Set the slack that is bought to 3".');
+  expect(byHand("Set making.stitch.width to 2 mm or less.")).toBe("Set the width of the stitch to 2 mm or less.");
+  expect(byHand("Write two or three sentences as `about`.")).toBe("Write two or three sentences as “About the quilt”.");
+});
+it("says which recipe and which fabric", () => {
+  expect(byHand('Set curve = "sewn true" in recipes.pool, or turn it.')).toBe("Set the outline to “sewn true” in the recipe pool, or turn it.");
+  expect(byHand("leave out fabrics.A.bought_as and buy")).toBe("leave out what it is bought as of fabric A and buy");
+});
+it("leaves names of units and words of the language alone", () => {
+  for (const sentence of ["Turn `a-tl0`.", "The finished quilt is 40\" wide.", "There is no colourway `q`."]) expect(byHand(sentence)).toBe(sentence);
+});

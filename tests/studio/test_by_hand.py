@@ -18,10 +18,10 @@ def sentences() -> Iterator[str]:
     for path in sorted((ROOT / "src/quarterturn/proof/checks").glob("*.py")):
         tree = ast.parse(path.read_text("utf-8"))
         stated = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr)}
-        for node in ast.walk(tree):
-            if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in stated:
-                if " " in node.value.strip() and "\n" not in node.value:
-                    yield node.value
+        said = (n.value for n in ast.walk(tree) if isinstance(n, ast.Constant) and id(n) not in stated)
+        yield from (
+            text for text in said if isinstance(text, str) and " " in text.strip() and "\n" not in text
+        )
 
 
 def test_every_key_that_a_check_speaks_of_has_words() -> None:

@@ -15,6 +15,7 @@ from quarterturn.setting.fitting import (
     growth,
     nearest_to,
     outermost_of,
+    quilt_size,
     repeats_of,
     why_once,
     with_repeats,
@@ -42,6 +43,7 @@ from quarterturn.setting.model import (
 from quarterturn.setting.picture import picture
 from quarterturn.setting.placing import is_sashing, place_all, place_nodes, turned_in_place
 from quarterturn.setting.quarters import MAP_CODES, map_findings
+from quarterturn.setting.stretching import Stretched, stretched_to
 from quarterturn.setting.strips import corner_places, mitred_strip, strip_places
 from quarterturn.setting.text import setting_text
 from quarterturn.setting.tree import (
@@ -90,6 +92,7 @@ __all__ = [
     "Setting",
     "Side",
     "Stop",
+    "Stretched",
     "Trail",
     "WidestStep",
     "arrange",
@@ -113,10 +116,12 @@ __all__ = [
     "place_all",
     "place_nodes",
     "places_on_point",
+    "quilt_size",
     "repeats_of",
     "sashes",
     "setting_text",
     "side_triangles",
+    "stretched_to",
     "strip_places",
     "turned_in_place",
     "why_once",

@@ -75,6 +75,12 @@ def _top(design: Design, blocks: Blocks) -> Node:
     return build_top(laid_upright(design, blocks), blocks)[0]
 
 
+def quilt_size(design: Design, blocks: Blocks) -> tuple[Length, Length]:
+    """Return the finished width and height of the quilt, measured on the top as it is laid."""
+    top = _top(design, blocks)
+    return top.width, top.height
+
+
 def _growth(once: Length, twice: Length) -> Growth:
     return Growth(2 * once - twice, twice - once)
 

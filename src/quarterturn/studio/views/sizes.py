@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from pydantic import JsonValue
 
-from quarterturn.design import DROP
+from quarterturn.design import DROP, Design
 from quarterturn.measure import Length, show_length
 from quarterturn.proof import changes_of, suggestions
+from quarterturn.setting import Stretched, stretched_to
+from quarterturn.studio.acts.maps import map_text
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import View
 
@@ -36,18 +38,25 @@ def sizes_view(revision: int, size: OneSize, drop: Length | None = None) -> Size
     found = []
     for each in suggestions(design, size.blocks, hang, Length(0)):
         wide, high = each.bed.wanted
-        changes = dict(changes_of(design, each.fit)) if each.fit else {}
+        stretched = stretched_to(design, size.blocks, each.bed.wanted)
+        fit = stretched.fit if stretched else each.fit
+        changes = _changes(design, stretched) if stretched else changes_of(design, fit) if fit else {}
         found.append(
             SuggestionView(
                 bed=each.bed.name,
                 wanted=(show_length(wide, units), show_length(high, units)),
-                finished=(show_length(each.fit.width, units), show_length(each.fit.height, units))
-                if each.fit
-                else None,
+                finished=(show_length(fit.width, units), show_length(fit.height, units)) if fit else None,
                 changes={
                     key: value if isinstance(value, int) else str(value) for key, value in changes.items()
                 },
-                but=each.but,
+                but="" if fit else each.but,
             )
         )
     return SizesView(revision=revision, drop=show_length(hang, units), suggestions=tuple(found))
+
+
+def _changes(design: Design, stretched: Stretched) -> dict[str, object]:
+    """Return what a stretched map changes: the map itself, and the border where it becomes another."""
+    border = changes_of(design, stretched.fit)
+    kept = {key: value for key, value in border.items() if key.startswith("borders")}
+    return {"setting.map": map_text(stretched.cells), **kept}

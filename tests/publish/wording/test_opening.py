@@ -100,7 +100,8 @@ def test_the_backing_is_told_both_ways() -> None:
     pattern = pattern_of(wide)
     (plan,) = (plan for plan in pattern.materials.cloth if plan.panels)
     assert plan_line(pattern, plan).endswith(
-        ' The backing takes (2) lengths of 81", level seam; turned, it would take (3) lengths of 71", upright seams.'
+        ' The backing takes (2) lengths of 81", horizontal seam; '
+        'turned, it would take (3) lengths of 71", vertical seams.'
     )
 
 

@@ -219,7 +219,7 @@ def _may_turn(pattern: Pattern, plan: ClothPlan) -> bool:
 
 
 def _lengths(design: Design, group: PanelGroup) -> str:
-    seam = "" if group.panels == 1 else f", {'upright' if group.runs_down else 'level'} seams"
+    seam = "" if group.panels == 1 else f", {'vertical' if group.runs_down else 'horizontal'} seams"
     each = f"({group.panels}) {plural(group.panels, 'length')} of {length(design, group.cut_length)}"
     return f"{each}{seam if group.panels != 2 else seam.removesuffix('s')}"
 

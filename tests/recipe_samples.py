@@ -159,7 +159,7 @@ second = "b"
 """,
     "m-lh0 m-rh0\nm-lh0 m-lh2",
 )
-"""Four blocks of two halves each, joined along an upright seam."""
+"""Four blocks of two halves each, joined along a vertical seam."""
 
 WHOLE = quilt_of(
     """

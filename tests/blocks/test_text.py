@@ -15,7 +15,7 @@ def lines_of(text: str) -> list[str]:
 def test_a_rectangle_says_both_its_sides_and_each_half_its_size() -> None:
     lines = lines_of(HALVES)
     assert 'master 9.5" × 5"; 0.5" trimmed off; 0.25" seam' in lines
-    assert "cuts upright through (0, 0)" in lines
+    assert "cuts vertical through (0, 0)" in lines
     assert [line for line in lines if line.startswith("unit")] == [
         'unit lh: 1 from each master, 4" finished, 4½" cut',
         'unit rh: 1 from each master, 4" finished, 4½" cut',

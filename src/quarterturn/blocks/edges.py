@@ -36,7 +36,7 @@ def turned_size(unit: Unit, turn: int) -> tuple[Length, Length]:
 def is_own_mirror_image(unit: Unit) -> bool:
     """Tell whether a unit is its own mirror image in the diagonal from its top left corner, and so a square.
 
-    Such a unit, mirrored in an upright or a level line, is itself in another turn.
+    Such a unit, mirrored in a vertical or a horizontal line, is itself in another turn.
     """
     flip = Motion(1j, 0j, mirrored=True)
     return unit.width == unit.height and all(

@@ -79,7 +79,7 @@ def _shape(shape: FusedShape, units: Units) -> Iterator[tuple[str, str]]:
 
 def _cut(cut: StraightLine, units: Units) -> str:
     angle = round(math.degrees(cmath.phase(cut.direction)) % 180, 2) % 180
-    way = {0.0: "level", 90.0: "upright"}.get(angle, f"at {angle:g}°")
+    way = {0.0: "horizontal", 90.0: "vertical"}.get(angle, f"at {angle:g}°")
     return f"{way} through {_point(cut.through, units)}"
 
 

@@ -51,13 +51,13 @@ CUT_WORDS: Mapping[str, tuple[Callable[[Length, Length], Cut], ...]] = MappingPr
 def pieces_of(cuts: Cuts) -> tuple[int, int] | None:
     """Return how many units lie across and down a master where cuts leave equal sizes; None where they do not.
 
-    They do where each runs through the middle, upright or level, whether said by a word or as a line.
+    They do where each runs through the middle, vertical or horizontal, whether said by a word or as a line.
     """
-    upright = [cut for cut in cuts if cut.start_x == cut.end_x == 0]
-    level = [cut for cut in cuts if cut.start_y == cut.end_y == 0]
-    if len(upright) + len(level) < len(cuts):
+    vertical = [cut for cut in cuts if cut.start_x == cut.end_x == 0]
+    horizontal = [cut for cut in cuts if cut.start_y == cut.end_y == 0]
+    if len(vertical) + len(horizontal) < len(cuts):
         return None
-    return len(upright) + 1, len(level) + 1
+    return len(vertical) + 1, len(horizontal) + 1
 
 
 def cuts_of_word(word: str, width: Length, height: Length) -> Cuts:

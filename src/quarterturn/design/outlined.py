@@ -29,7 +29,7 @@ def wanted_outline(size: DrawnOutline, curve: Curve, seam: Length) -> Path:
 
 
 def outline_reach(size: DrawnOutline, curve: Curve, seam: Length) -> float:
-    """Return how far the outline as traced reaches from the middle of its master, upright or level."""
+    """Return how far the outline as traced reaches from the middle of its master, vertical or horizontal."""
     if curve is Curve.SEWN_TRUE and size.width <= 2 * seam:
         return float(size.width / 2)
     bounds = path_bounds(wanted_outline(size, curve, seam))

@@ -37,12 +37,12 @@ def turned(block: Rows[AnyCell], times: int = 1) -> Rows[AnyCell]:
 
 
 def mirrored(block: Rows[AnyCell]) -> Rows[AnyCell]:
-    """Return a block reflected in an upright line: left becomes right."""
+    """Return a block reflected in a vertical line: left becomes right."""
     return _each((tuple(reversed(row)) for row in block), lambda corner: complex(-corner.real, corner.imag))
 
 
 def upended(block: Rows[AnyCell]) -> Rows[AnyCell]:
-    """Return a block reflected in a level line: top becomes bottom."""
+    """Return a block reflected in a horizontal line: top becomes bottom."""
     return _each(reversed(block), lambda corner: corner.conjugate())
 
 

@@ -47,7 +47,7 @@ def panels_across(across: Length, usable: Length, seam: Length) -> int | None:
 def backing_ways(piece: Piece, usable: Length, seam: Length, turnable: bool) -> tuple[PanelGroup, ...]:
     """Return the ways to make a sheet of the piece's length × width, which are its width × height, the cheapest first.
 
-    Panels run down the quilt or, where the print allows, across it; at equal cost upright seams come first.
+    Panels run down the quilt or, where the print allows, across it; at equal cost vertical seams come first.
     """
     ways = [(piece.length, piece.width, True)]
     if turnable:

@@ -121,7 +121,7 @@ class PanelGroup:
     cut_length: Length
     seam: Length
     runs_down: bool
-    """True where the panels' length runs down the quilt, so that the seams are upright."""
+    """True where the panels' length runs down the quilt, so that the seams are vertical."""
 
 
 @dataclass(frozen=True, slots=True)

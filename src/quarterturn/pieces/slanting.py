@@ -103,7 +103,7 @@ def row_sash(node: OnPoint) -> Child:
     return Child(PlainCloth(ClothUse.SASH, node.sash_fabric, node.sash, node.side))
 
 
-def level_sash(node: OnPoint) -> Child:
+def horizontal_sash(node: OnPoint) -> Child:
     """Return the strip above or below a square, as it lies there: that between two squares, turned."""
     return Child(row_sash(node).node, 1)
 

@@ -82,7 +82,7 @@ class Template:
 def template_of(shape: FusedShape, cuts: tuple[StraightLine, ...]) -> Template:
     """Return a shape ready for tracing on the paper side: the mirror image, unless both sides are the same.
 
-    It is laid by its upright line, so that a shape that leans is not turned to be its mirror image. The middle of its
+    It is laid by its vertical line, so that a shape that leans is not turned to be its mirror image. The middle of its
     upright box is at 0; cuts that miss it are left out, and keep their numbers.
     """
     mirrored = not is_same_mirrored(shape.traced, upright=True)

@@ -133,7 +133,7 @@ def _sashed(
     """Put strips between the columns and the rows, and round them all where the sashing is an outer one too."""
     tracks = _between(widths, sashing.width, sashing.outer)
     whole = sum(tracks, NOTHING)
-    level = _level_sash(tracks, whole, sashing)
+    level = _horizontal_sash(tracks, whole, sashing)
     laid = [_upright_sashes(row, height, sashing) for row, height in zip(rows, heights, strict=True)]
     levels = _between(laid, level, sashing.outer)
     down = _between(heights, sashing.width, sashing.outer)
@@ -145,7 +145,7 @@ def _upright_sashes(row: tuple[Child, ...], height: Length, sashing: Sashing) ->
     return tuple(_between(row, sash, sashing.outer))
 
 
-def _level_sash(tracks: Sequence[Length], whole: Length, sashing: Sashing) -> tuple[Child, ...]:
+def _horizontal_sash(tracks: Sequence[Length], whole: Length, sashing: Sashing) -> tuple[Child, ...]:
     """Return a row of sashing: strips and cornerstones, or one strip that runs through."""
     if not sashing.cornerstone:
         return (Child(PlainCloth(ClothUse.SASH, sashing.fabric, whole, sashing.width)),)

@@ -248,7 +248,8 @@ def _sewing(action: LayOut | SewLine | AddBorder, plain: Plain) -> str:
 def _finishing(action: JoinPanels | LayerQuilt | QuiltLayers | CutBias | Bind, plain: Plain) -> str:
     match action:
         case JoinPanels(seam, runs_down):
-            return f"join panels with {'upright' if runs_down else 'level'} seams of {plain(seam)}, trim the sheet"
+            way = "vertical" if runs_down else "horizontal"
+            return f"join panels with {way} seams of {plain(seam)}, trim the sheet"
         case LayerQuilt(overage):
             return f"layer, {plain(overage)} beyond the finished edge all round"
         case QuiltLayers():

@@ -20,8 +20,8 @@ from quarterturn.pieces import (
     Slope,
     corner_square,
     cornerstone,
+    horizontal_sash,
     left_of,
-    level_sash,
     pitch,
     right_of,
     row_sash,
@@ -137,7 +137,7 @@ class OnPointSewing:
         return self._spaced(row.squares, row_sash(self.node)), self._row_press(row)
 
     def _sash_line(self, sashes: SashRow) -> Line:
-        strips = (level_sash(self.node),) * (sashes.last - sashes.first + 1)
+        strips = (horizontal_sash(self.node),) * (sashes.last - sashes.first + 1)
         return self._spaced(strips, cornerstone(self.node)), self._press(Side.RIGHT)
 
     def _spaced(self, children: tuple[Child, ...], between: Child) -> tuple[Placed, ...]:

@@ -72,7 +72,7 @@ def _hole(shape: FusedShape) -> Path | None:
 
 
 def _drawn_with_ring(blocks: Blocks, rows: WebRows) -> Tracing:
-    """Return how a shape is drawn. It is laid by the upright line of its template: it may not be turned by eye."""
+    """Return how a shape is drawn. It is laid by the vertical line of its template: it may not be turned by eye."""
     shape = template_of(blocks, rows.recipe, rows.shape)
     drawn = drawn_motion(shape)
     return Tracing(

@@ -92,7 +92,7 @@ def test_a_plan_says_its_bound_and_what_the_plain_rule_needs() -> None:
     assert "No plan needs less than ⅞ yard; the plain rule would take" in plan_line(pattern, cheapest)
     shortest = replace(plan, lower_bound=inches(30), hand_rule=inches(30))
     assert "No plan is shorter; the plain rule takes as much." in plan_line(pattern, shortest)
-    assert "one row" in plans_explained()
+    assert "one row" in plans_explained(pattern)[0]
 
 
 def test_the_backing_is_told_both_ways() -> None:
@@ -100,7 +100,8 @@ def test_the_backing_is_told_both_ways() -> None:
     pattern = pattern_of(wide)
     (plan,) = (plan for plan in pattern.materials.cloth if plan.panels)
     assert plan_line(pattern, plan).endswith(
-        ' The backing takes (2) lengths of 81", level seam; turned, it would take (3) lengths of 71", upright seams.'
+        ' The backing takes (2) lengths of 81", horizontal seam; '
+        'turned, it would take (3) lengths of 71", vertical seams.'
     )
 
 

@@ -104,7 +104,7 @@ def _edges(area: BaseGeometry) -> tuple[Floats, Floats]:
 
 
 def _lengths(x: Floats, starts: Floats, ends: Floats) -> Floats:
-    """Return how much of the upright line at each x lies in the area."""
+    """Return how much of the vertical line at each x lies in the area."""
     across = ends[:, 0] - starts[:, 0]
     share = (x[:, None] - starts[:, 0]) / np.where(across == 0, np.inf, across)
     crossed = (np.minimum(starts[:, 0], ends[:, 0]) < x[:, None]) & (

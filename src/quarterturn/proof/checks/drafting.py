@@ -51,7 +51,7 @@ class ShapeDraft:
     edge: float
     same_mirrored: bool
     reach: tuple[float, float]
-    """How far it reaches from the middle of its master, level and upright."""
+    """How far it reaches from the middle of its master, horizontal and vertical."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -210,5 +210,5 @@ def _circular(
         area_left=area_left,
         crossing=crossing,
         peak=peak,
-        meets={("", "level"): meets, ("", "upright"): meets},
+        meets={("", "horizontal"): meets, ("", "vertical"): meets},
     )

@@ -70,7 +70,9 @@ def _pieces(design: Design) -> int:
     """Count the pieces of curve: half as many as ends."""
     ends = 0
     for name, draft, count in _drafted(design):
-        ends += count * sum(len(draft.meets[quarter_of_unit(name), way]) for way in ("level", "upright"))
+        ends += count * sum(
+            len(draft.meets[quarter_of_unit(name), way]) for way in ("horizontal", "vertical")
+        )
     return ends // 2
 
 

@@ -107,7 +107,7 @@ def seams_of(design: Design) -> Mapping[Pair, Met]:
 
 
 def _pairs(design: Design) -> dict[Pair, tuple[int, Leaf]]:
-    """Count the pairs of units that share a whole side, as the first one's map shows them; upright seams first."""
+    """Count the pairs of units that share a whole side, as the first one's map shows them; vertical seams first."""
     open_sides: dict[tuple[int, int], tuple[Leaf, int]] = {}
     found: dict[Side, dict[Pair, tuple[int, Leaf]]] = {Side.RIGHT: {}, Side.BOTTOM: {}}
     for leaf in units_of(design):
@@ -206,8 +206,8 @@ def _drafted_edges(draft: Draft, unit: Turned, where: Side, side: float) -> Iter
     quarter = quarter_of_unit(name)
     low, left = quarter.startswith("t"), quarter.endswith("l")
     seams = {
-        "level": (2 if low else 0, left),
-        "upright": (1 if left else 3, low),
+        "horizontal": (2 if low else 0, left),
+        "vertical": (1 if left else 3, low),
     }
     for way, (index, from_far_end) in seams.items():
         if _SIDES[(index + turn) % 4] is not where:

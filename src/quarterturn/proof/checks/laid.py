@@ -93,7 +93,7 @@ def shape_measures(shape: LaidShape) -> ShapeMeasures:
 
 
 def _same_mirrored(shape: LaidShape) -> bool:
-    """Tell whether a shape is its own mirror image across an upright line, by which it is laid."""
+    """Tell whether a shape is its own mirror image across a vertical line, by which it is laid."""
     from shapely.affinity import scale, translate
 
     middle = shape.whole.centroid

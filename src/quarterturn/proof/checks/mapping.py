@@ -19,7 +19,7 @@ def map_of(setting: StraightSet) -> Map:
 def _cell(setting: StraightSet, i: int, j: int) -> MapCell:
     """Return the cell at a place of the whole map: where the map writes it, and how its copy turns it.
 
-    A mirror exchanges the turns 0 and 1, 2 and 3 where it is upright; 0 and 3, 1 and 2 where it is level.
+    A mirror exchanges the turns 0 and 1, 2 and 3 where it is vertical; 0 and 3, 1 and 2 where it is horizontal.
     """
     height, width = len(setting.cells), len(setting.cells[0])
     (level, r), (place, c) = divmod(i, height), divmod(j, width)

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from shapely.geometry.base import BaseGeometry
 
 Meets: TypeAlias = Mapping[tuple[str, str], tuple[tuple[float, bool], ...]]
-"""For each kind of unit and each of its two seams, `level` and `upright`, where the shape's edge meets the seam:
+"""For each kind of unit and each of its two seams, `horizontal` and `vertical`, where the shape's edge meets the seam:
 how far from the finished corner, and whether the shape lies on the corner's side of it."""
 
 FAR = 1000.0
@@ -64,7 +64,7 @@ def measured(size: DrawnOutline, curve: Curve, seam: Length) -> Measured:
         meets={
             (quarter if len(kinds) > 1 else "", way): tuple(_edges(whole, quarter, way, s))
             for quarter in seen
-            for way in ("level", "upright")
+            for way in ("horizontal", "vertical")
         },
     )
 
@@ -111,7 +111,7 @@ def _edges(whole: BaseGeometry, quarter: str, way: str, seam: float) -> Iterator
 
     x, y = _ways(quarter)
     corner = (x * seam, y * seam)
-    end = (x * FAR, y * seam) if way == "level" else (x * seam, y * FAR)
+    end = (x * FAR, y * seam) if way == "horizontal" else (x * seam, y * FAR)
     covered = shapely.LineString([corner, end]).intersection(whole)
     for part in shapely.get_parts(covered):
         if part.length < SHORTEST:

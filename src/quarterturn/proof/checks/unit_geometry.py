@@ -133,7 +133,7 @@ def _master_size(recipe: Recipe, design: Design) -> tuple[Length, Length]:
 
 
 def _way(cut: Cut) -> str:
-    """Return how a cut through the middle runs, where it is upright or level."""
+    """Return how a cut through the middle runs, where it is vertical or horizontal."""
     if cut.start_x == cut.end_x == 0:
         return "down"
     return "across" if cut.start_y == cut.end_y == 0 else ""

@@ -31,7 +31,7 @@ def ring_of(tracing: TraceRings | Tracing) -> Ring:
     drawn = _drawn(tracing.traced, tracing.hole)
     _check_ring(drawn, tracing)
     if tracing.same_mirrored and not is_same_mirrored(tracing.traced, upright=True):
-        raise SpoiledError("Traced as it comes, and laid by its upright line, the shape would lie mirrored.")
+        raise SpoiledError("Traced as it comes, and laid by its vertical line, the shape would lie mirrored.")
     return Ring(drawn, tracing.ring_out, tracing.ring_in)
 
 

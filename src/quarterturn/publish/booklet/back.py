@@ -7,10 +7,10 @@ from collections.abc import Iterator, Sequence
 
 from quarterturn.proof import Pattern
 from quarterturn.publish.booklet.front import LONGEST_ON_COVER
-from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Pairs, Plate, Section
+from quarterturn.publish.booklet.model import Block, Cell, Figure, Notes, Pairs, Plate, Section, Table
 from quarterturn.publish.figures import colourway_figure
 from quarterturn.publish.picture import LINES, top_sheet
-from quarterturn.publish.wording import defaults, estimates, imprint
+from quarterturn.publish.wording import PLAN_HEADS, defaults, estimates, imprint, plan_rows, plans_compared
 
 MOST_IN_COLOUR, MOST_IN_ROW = 12, 6
 """So many units stand under the colouring page, in rows; of more, the first show how one is coloured."""
@@ -48,6 +48,8 @@ def colophon(pattern: Pattern, rehearsed: Sequence[str], cut_away: Sequence[str]
     yield Pairs("Imprint", imprint(pattern))
     yield Pairs("Made by these measures", defaults(pattern), columns=2)
     yield Notes("Estimates", estimates(pattern))
+    yield Table(PLAN_HEADS, tuple(plan_rows(pattern)), (1.1, 1.7, 4.2, 2.1), "How good the plans are")
+    yield Notes("What is said of the plans", plans_compared(pattern))
     if rehearsed:
         yield Notes("Rehearsed on paper", tuple(rehearsed))
     if cut_away:

@@ -45,15 +45,15 @@ from quarterturn.publish.figures import (
 from quarterturn.publish.sheet import Sheet
 from quarterturn.publish.wording import (
     CENTRE_HEADS,
+    beside_plan,
     centre_rows,
     curve_facts,
     cutting_advice,
     joined_cloths,
     layout_line,
     named,
-    plan_line,
     tell,
-    web_sentences,
+    web_sentence,
 )
 from quarterturn.publish.wording.masters import is_general
 from quarterturn.steps import (
@@ -79,7 +79,7 @@ LAYOUTS = {Units.INCH: 3, Units.METRIC: 2}
 def cutting(pattern: Pattern, width: float, first: int) -> tuple[Block, ...]:
     """Return the cutting list of each fabric with its plan, and what is left over."""
     blocks: list[Block] = [Section("Cutting")]
-    blocks.append(Notes("", cutting_advice(pattern)))
+    blocks.append(Notes("Before the first cut", cutting_advice(pattern)))
     number = first
     for plan, steps in _by_fabric(pattern):
         lines = cut_lines(steps, pattern, number)
@@ -109,7 +109,7 @@ def _triangles_line(step: Step) -> str:
 
 def _cut_list(pattern: Pattern, plan: ClothPlan, lines: tuple[CutLine, ...], width: float) -> CutList:
     fabric = pattern.design.fabric(plan.fabric)
-    title, told = named(pattern.design, plan.fabric), plan_line(pattern, plan)
+    title, told = named(pattern.design, plan.fabric), beside_plan(pattern, plan)
     what = f"Cutting plan of Fabric {plan.fabric}"
     bolt: tuple[Cell, ...] = (Cell(cloth_figure(pattern, plan, width * 0.5)),)
     if not plan.parcels or not plan.parcels.layouts:
@@ -164,14 +164,14 @@ def shapes(pattern: Pattern, first: int) -> Iterator[Block]:
 
 
 def _web(pattern: Pattern) -> Iterator[Block]:
-    """Return how well the web is used, and the centres that rings leave."""
+    """Return how much web is used, and the centres that rings leave."""
     rows = centre_rows(pattern)
     left = (
         ("Keep the centres that are cut out of the rings: small shapes can be traced on them.",)
         if rows
         else ()
     )
-    yield Notes("The web", (*web_sentences(pattern), *left))
+    yield Notes("The web", (web_sentence(pattern), *left))
     if rows:
         yield Table(CENTRE_HEADS, rows, (1.7, 0.8, 3.2, 1.5, 2.6))
 

@@ -158,7 +158,7 @@ def _tube(sheet: _Sheet, colour: str) -> Drawing:
 
 
 def _front(points: Iterable[Point], left: float, right: float) -> Region:
-    """Return what of a polygon lies between two upright lines."""
+    """Return what of a polygon lies between two vertical lines."""
     region = Region((polygon(tuple(points)),))
     for x, way in ((left, -1j), (right, 1j)):
         region = keep_left(region, line_through(complex(x, 0), x + way))

@@ -204,7 +204,7 @@ def _trimmed(
 
 
 def _across(way: StraightLine, piece: Path, scale: Scale) -> tuple[Point, Point]:
-    """Return where a level or upright line runs over the box of a piece."""
+    """Return where a horizontal or vertical line runs over the box of a piece."""
     box = path_bounds(piece)
     if abs(way.direction.imag) < NEAR:
         y = way.through.imag

@@ -157,7 +157,7 @@ def _cut_away(pattern: Pattern, code: str, action: CutAway, side: float) -> Draw
         behind = mirror_across_vertical(half / 2)
         stitched, opened, corner = behind.region(stitched), behind.region(opened), behind(corner)
     ground, shape = (wrong_side(layer_colour(pattern, code, part)) for part in (GROUND, SHAPE))
-    at = scale.point(_along_level(stitched, corner)), scale.point(_along_level(opened, corner))
+    at = scale.point(_along_horizontal(stitched, corner)), scale.point(_along_horizontal(opened, corner))
     marks: list[Mark] = [
         box(0, 5, side, side, cloth(ground, OUTLINE)),
         Area(scale.region(opened), cloth(shape)),
@@ -192,8 +192,8 @@ def _on_cut(segment: Segment, corner: Point) -> bool:
     return max(abs(p.real) for p in ends) < 1e-6 or max(abs(p.imag) for p in ends) < 1e-6
 
 
-def _along_level(region: Region, corner: Point) -> Point:
-    """Return where a shape's edge meets the level cut, farthest from the corner."""
+def _along_horizontal(region: Region, corner: Point) -> Point:
+    """Return where a shape's edge meets the horizontal cut, farthest from the corner."""
     ends = (p for s in region.segments() for p in (s.start, s.end) if abs(p.imag - corner.imag) < 1e-6)
     return max(ends, key=lambda p: abs(p - corner), default=corner)
 

@@ -42,13 +42,19 @@ from quarterturn.publish.wording.opening import (
 )
 from quarterturn.publish.wording.owners import owner_of
 from quarterturn.publish.wording.parcels import layout_line
+from quarterturn.publish.wording.plans import (
+    PLAN_HEADS,
+    beside_plan,
+    plan_line,
+    plan_rows,
+    plans_compared,
+    plans_explained,
+)
 from quarterturn.publish.wording.pressing import pressed_to
 from quarterturn.publish.wording.requirements import (
     Need,
     cloth_needs,
     other_needs,
-    plan_line,
-    plans_explained,
     width_line,
 )
 from quarterturn.publish.wording.sections import (
@@ -76,12 +82,13 @@ from quarterturn.publish.wording.web import (
     room_side,
     web_amount,
     web_name,
-    web_sentences,
+    web_sentence,
 )
 
 __all__ = [
     "CENTRE_HEADS",
     "LABEL",
+    "PLAN_HEADS",
     "TECHNIQUE",
     "TELLERS",
     "Made",
@@ -90,6 +97,7 @@ __all__ = [
     "Wording",
     "abbreviations",
     "assumptions",
+    "beside_plan",
     "borders_said",
     "by_size",
     "cautions",
@@ -123,6 +131,8 @@ __all__ = [
     "parts_of",
     "placed_name",
     "plan_line",
+    "plan_rows",
+    "plans_compared",
     "plans_explained",
     "plural",
     "pressed_to",
@@ -144,6 +154,6 @@ __all__ = [
     "unit_sizes",
     "web_amount",
     "web_name",
-    "web_sentences",
+    "web_sentence",
     "width_line",
 ]

@@ -139,7 +139,7 @@ def _fuse_in_place(step: Step, action: FuseToGround, pattern: Pattern) -> Wordin
     on = "what is stitched" if level else "the ground"
     sentences = (
         f"Lay {on} right side up, and each {shape_word(action.shape)} on it right side up, the crossing of its creases "
-        "on its mark, its top at the top, and its upright crease even with that of the ground.",
+        "on its mark, its top at the top, and its vertical crease even with that of the ground.",
         f"{'Its mark is' if len(action.places) == 1 else 'Its marks are'} {_places(pattern, action)}.",
         "Fuse from the middle outwards, then press the whole flat. Let it cool before you stitch.",
     )

@@ -23,9 +23,9 @@ from quarterturn.design import (
 from quarterturn.materials import ClothPlan
 from quarterturn.measure import Units, show_length
 from quarterturn.proof import Pattern
-from quarterturn.publish.wording.names import fabric_name, length, listed, shape_word
+from quarterturn.publish.wording.names import fabric_name, length, listed, plural, shape_word
 from quarterturn.publish.wording.parcels import PARCELS_EXPLAINED, parcel_advice
-from quarterturn.publish.wording.requirements import plans_explained
+from quarterturn.publish.wording.requirements import usable_widths
 from quarterturn.publish.wording.shorts import ABBREVIATIONS
 from quarterturn.steps import Chapter
 
@@ -185,11 +185,12 @@ def cutting_advice(pattern: Pattern) -> tuple[str, ...]:
     has_parcels = any(plan.parcels for plan in pattern.materials.cloth)
     return (
         "Cut in the order given. Trim the selvages off each strip before you cut it up or join it.",
+        *_counted_width(pattern),
+        *_standing(pattern),
         "Label each stack with its letter and number. A letter with s is a strip, with r a run of joined strips.",
         *_stacking(pattern),
         *((TRIMMED,) if any(map(_has_lower_pieces, pattern.materials.cloth)) else ()),
         *((borders,) if pattern.design.borders else ()),
-        plans_explained(),
         *((PARCELS_EXPLAINED,) if has_parcels else ()),
     )
 
@@ -198,6 +199,20 @@ TRIMMED = (
     "Some pieces are lower than the strip that they are cut from: cut them off the strip, then trim them to the size "
     "that the step says. The figures show what falls away."
 )
+
+
+def _counted_width(pattern: Pattern) -> Iterator[str]:
+    """Return the width that the plans count on, which is to be measured before the first cut."""
+    if widths := usable_widths(pattern):
+        yield f"The plans count on a usable width of {widths}: measure your cloth first."
+
+
+def _standing(pattern: Pattern) -> Iterator[str]:
+    """Return which prints must stand upright, so that the top of each piece is to be marked."""
+    letters = [fabric.letter for fabric in pattern.design.fabrics if fabric.upright]
+    if letters:
+        fabrics = f"{plural(len(letters), 'fabric')} {listed(letters)}"
+        yield f"Mark the top of each piece of {fabrics}: the print stands upright."
 
 
 def _has_lower_pieces(plan: ClothPlan) -> bool:

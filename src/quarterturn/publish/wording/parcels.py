@@ -13,10 +13,13 @@ from quarterturn.publish.wording.names import length, listed, named, plural, rec
 from quarterturn.steps import CutParcels, Product, SquareParcels, Step
 
 PARCELS_EXPLAINED = (
-    "A letter with p is a piece of cloth; it is drawn as it lies to be cut, and cut from the top down. How few do "
-    "holds for all plans that cut each piece into strips one way, and the strips across, with the same strips joined."
+    "A letter with p is a piece of cloth; it is drawn as it lies to be cut, and cut from the top down."
 )
-"""What the lines below plans of cloth in pieces rest on."""
+PARCELS_COMPARED = (
+    "How few pieces of cloth do holds for all plans that cut each piece into strips one way, and the strips across, "
+    "with the same strips joined."
+)
+"""What is said of plans of cloth in pieces rests on it."""
 
 
 def parcels_of(pattern: Pattern) -> Iterator[Parcel]:
@@ -98,23 +101,30 @@ def parcels_line(pattern: Pattern, plan: ClothPlan) -> str:
     """Return how good the plan of cloth in pieces is."""
     parcels = plan.parcels
     assert parcels, "the fabric is there in pieces"
-    said = [
-        f"{_taken(stock)[:1].upper()}{_taken(stock)[1:]}."
-        for stock in parcels.stocks
-        if stock.on_hand and stock.used
-    ]
     if not parcels.to_buy:
-        return " ".join(said)
+        return parcels_taken(plan)
     bought = show_bought(plan, pattern.design.units)
-    return " ".join((_bound(bought, parcels), *said))
+    told = (
+        f"{bought[:1].upper()}{bought[1:]}; {parcels_bound(parcels)}." if parcels.bought else NOTHING_BOUGHT
+    )
+    return " ".join(filter(None, (told, parcels_taken(plan))))
 
 
-def _bound(bought: str, parcels: ParcelPlan) -> str:
-    if not parcels.bought:
-        return "Nothing has to be bought."
+NOTHING_BOUGHT = "Nothing has to be bought."
+
+
+def parcels_taken(plan: ClothPlan) -> str:
+    """Return which pieces of cloth on hand are used."""
+    assert plan.parcels, "the fabric is there in pieces"
+    used = (_taken(stock) for stock in plan.parcels.stocks if stock.on_hand and stock.used)
+    return " ".join(f"{said[:1].upper()}{said[1:]}." for said in used)
+
+
+def parcels_bound(parcels: ParcelPlan) -> str:
+    """Return how near a plan of cloth in pieces is to the fewest."""
     gap = parcels.bought - parcels.bound
-    least = f"{bought[:1].upper()}{bought[1:]}; no plan needs fewer than {parcels.bound}"
-    return f"{least}." if not gap else f"{least}, a gap of {gap}."
+    least = f"no plan needs fewer than {parcels.bound}"
+    return f"{least}, a gap of {gap}" if gap else least
 
 
 def layout_line(plan: ClothPlan, layout: ParcelLayout) -> str:

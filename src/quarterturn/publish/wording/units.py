@@ -91,7 +91,7 @@ def _along(pattern: Pattern, action: CutApart, line: StraightLine) -> str:
     if abs(line.side(0j)) < NEAR:
         if min(x, y) < NEAR:
             half = length(design, (master.height if y < x else master.width) / 2)
-            way = "level" if y < x else "upright"
+            way = "horizontal" if y < x else "vertical"
             word = ground_word(pattern, action.recipe)
             return f"along the {way} crease and check that {half} of the {word} lies on each side of it"
         if abs(x * float(master.height) - y * float(master.width)) < NEAR:

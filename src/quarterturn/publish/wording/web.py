@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
 from fractions import Fraction
 
 from quarterturn.design import Design
@@ -62,20 +61,20 @@ def web_taken(design: Design, web: WebPlan, taken: Length) -> str:
     return show_count(int(taken / web.sheet), "sheet") if web.sheet else length(design, taken)
 
 
-def web_sentences(pattern: Pattern) -> Iterator[str]:
-    """Return how much web the tracings take, what is saved against plain rows, and what no way of laying can save."""
+def web_sentence(pattern: Pattern) -> str:
+    """Return how much web the tracings take."""
+    web = pattern.materials.web
+    return f"The tracings take {web_taken(pattern.design, web, web.used_length)} of web."
+
+
+def web_row(pattern: Pattern) -> tuple[str, ...]:
+    """Return how good the plan of the web is: what it takes, what no way of laying can save, what plain rows take."""
     design, web = pattern.design, pattern.materials.web
     taken, plain = (web_taken(design, web, each) for each in (web.used_length, web.plain_length))
-    if web.saved > 0:
-        saved = web_taken(design, web, web.saved)
-        yield f"The tracings take {taken} of web; in plain rows they would take {plain}, {saved} more."
-    else:
-        yield f"The tracings take {taken} of web, in plain rows."
     if web.used_length - web.bound <= PROVED:
-        yield "Less is not possible: that is proved."
-        return
-    least, gap = web_taken(design, web, web.bound), round(web_gap_percent(web))
-    yield f"No way of laying them takes less than {least} (proved); the plan is {gap} % above that."
+        return "Web", taken, "No plan takes less", plain
+    least, gap = web_taken(design, web, web.bound), math.ceil(web_gap_percent(web))
+    return "Web", taken, f"No plan can take less than {least}: this one takes at most {gap} % more", plain
 
 
 CENTRE_HEADS = ("Cut out of", "Count", "Size", "Circle at most", "Of this quilt, one holds")

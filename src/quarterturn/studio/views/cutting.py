@@ -18,7 +18,7 @@ from quarterturn.materials import (
     show_money,
 )
 from quarterturn.measure import Length, Units, show_cloth, show_count, show_length, show_plain
-from quarterturn.publish.wording import cutting_advice, plan_line
+from quarterturn.publish.wording import cutting_advice, plan_line, plans_explained
 from quarterturn.studio.stages import Made, OneSize
 from quarterturn.studio.views.decided import DecisionView, StripKindView, decisions, strip_kinds
 from quarterturn.studio.views.figures import FiguresView, figures_view
@@ -140,7 +140,7 @@ def cutting_view(
     revision: int, made: Made, size: OneSize, effort: Effort = EFFORT, *, all_sizes: bool = True
 ) -> CuttingView:
     """Return the plans of a size. Raises UnmadeError where the quilt does not fit together."""
-    materials = size.materials(effort)
+    materials, pattern = size.materials(effort), size.pattern(effort)
     sizes = made.sizes if all_sizes else (size,)
     return CuttingView(
         revision=revision,
@@ -149,7 +149,7 @@ def cutting_view(
         plans=tuple(_plan(size, plan, effort) for plan in materials.cloth),
         web=web_view(size, effort),
         shopping=tuple(_lines(size, effort)),
-        advice=tuple(cutting_advice(size.pattern(effort))),
+        advice=(*cutting_advice(pattern), *plans_explained(pattern)),
         sizes=tuple(figures_view(revision, each, effort) for each in sizes),
     )
 

@@ -19,6 +19,8 @@ function readToken(): string {
 }
 
 const token = readToken();
+/** Whether the page was opened without the key that its address ends with: then nothing can be asked. */
+export const isKeyless = token === "";
 
 /** A request that the server refused: what is so, and what to do instead. */
 export class RefusedError extends Error {

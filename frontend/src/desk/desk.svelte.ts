@@ -15,6 +15,8 @@ export type Facts = Record<string, number | string>;
 type Hear = (event: NewsName, facts: Facts) => void;
 const NEWS: readonly NewsName[] = ["revision", "figures", "plans", "findings", "rehearsal", "publish", "saved", "fault"];
 
+const CUT: Refused = { detail: t("shell.cut"), remedy: "", can_anyway: false, findings: [] };
+
 class Desk {
   id = $state<string | null>(null);
   paper = $state.raw<PaperView | null>(null);
@@ -28,6 +30,8 @@ class Desk {
   stopped = $state<string | null>(null);
   outside = $state(false);
   windows = $state(1);
+  /** Whether the studio has gone away: nothing is kept then, and so nothing is done. */
+  isCut = $state(false);
   kinds = $derived(kindsOf(this.paper));
 
   private queue: ActQueue<Task, Outcome> | null = null;
@@ -44,6 +48,7 @@ class Desk {
     this.queue = new ActQueue<Task, Outcome>(
       (revision, task) => this.send(id, revision, task),
       { done: (answer, task, left) => this.done(answer, task, left), failed: (reason, task, dropped) => void this.failed(reason, task, dropped) },
+      (reason) => reason instanceof RefusedError && reason.status !== 409,
     );
     await this.reload();
     this.listen(id);
@@ -53,13 +58,14 @@ class Desk {
     this.news?.close();
     this.news = null;
     this.queue = null;
-    Object.assign(this, { id: null, paper: null, quilt: null, figures: null, stopped: null, outside: false });
+    Object.assign(this, { id: null, paper: null, quilt: null, figures: null, stopped: null, outside: false, isCut: false });
     this.waiting = 0;
   }
 
   /** Do an act; `painted` shows it at once, before the server has answered. */
   do(act: Act, painted: readonly Painted[] = []): void {
     if (!this.queue) return;
+    if (this.isCut) return notices.speak(t("shell.cut"));
     if (painted.length) this.repaint(painted);
     this.queue.add({ act });
     this.waiting = this.queue.length;
@@ -68,7 +74,7 @@ class Desk {
   /** Do an act whose refusal is told where the hand is: the answer is why it was refused, or null when it is shown. */
   attempt(act: Act): Promise<Refused | null> {
     const { queue } = this;
-    if (!queue) return Promise.resolve(null);
+    if (!queue || this.isCut) return Promise.resolve(this.isCut ? CUT : null);
     return new Promise((told) => {
       queue.add({ act, told });
       this.waiting = queue.length;
@@ -127,6 +133,7 @@ class Desk {
 
   complain(reason: unknown): void {
     const known = reason instanceof RefusedError;
+    if (!known && this.id) this.isCut = true;
     notices.say(known ? reason.message : t("shell.no-answer"), "refused");
   }
 
@@ -141,7 +148,7 @@ class Desk {
   }
 
   private step(task: Task, can: boolean, otherwise: "shell.nothing-to-undo" | "shell.nothing-to-redo"): void {
-    if (!this.queue) return;
+    if (!this.queue || this.isCut) return;
     if (!can && this.waiting === 0) return notices.say(t(otherwise));
     this.queue.add(task);
     this.waiting = this.queue.length;
@@ -175,7 +182,7 @@ class Desk {
   }
 
   private async failed(reason: unknown, task: Task, dropped: readonly Task[] = []): Promise<void> {
-    this.waiting = 0;
+    this.waiting = this.queue ? this.queue.length - 1 : 0;
     const fault = reason instanceof RefusedError ? reason : null;
     const told = "act" in task ? task.told : undefined;
     const isTold = told !== undefined && fault !== null && fault.status !== 409;
@@ -186,7 +193,7 @@ class Desk {
     else if (fault?.fault.can_anyway && "act" in task) {
       notices.say(fault.message, "refused", () => this.do({ ...task.act, anyway: true }));
     } else this.complain(reason);
-    await this.reload();
+    if (this.waiting === 0 && !this.isCut) await this.reload();
   }
 
   private async reloadPaper(): Promise<void> {
@@ -242,6 +249,12 @@ class Desk {
       notices.say(t("shell.outside"), "refused");
     });
     on("window", ({ windows }) => (this.windows = windows ?? 2));
+    news.onerror = () => void designs.paper(id).catch((reason: unknown) => (this.isCut ||= !(reason instanceof RefusedError)));
+    news.onopen = () => {
+      if (!this.isCut) return;
+      this.isCut = false;
+      void this.reload();
+    };
     this.news = news;
   }
 }

@@ -3,7 +3,7 @@ import { ActQueue } from "./queue";
 
 const settle = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
 
-function queue(refuses: string[] = []) {
+function queue(fails: string[] = [], refused = false) {
   const sent: [number, string][] = [];
   const ends: string[] = [];
   let open = (): void => undefined;
@@ -11,13 +11,14 @@ function queue(refuses: string[] = []) {
     async (revision, task) => {
       sent.push([revision, task]);
       await new Promise<void>((done) => (open = done));
-      if (refuses.includes(task)) throw new Error(task);
+      if (fails.includes(task)) throw new Error(task);
       return { revision: revision + 1 };
     },
     {
       done: (answer, task, left) => ends.push(`${task} ${answer.revision} ${left}`),
       failed: (_, task, dropped) => ends.push(`${task} failed ${dropped.length}`),
     },
+    () => refused,
     7,
   );
   return { acts, sent, ends, answer: async () => (open(), settle()) };
@@ -35,7 +36,17 @@ test("acts are sent in order, each on the revision that the one before left", as
   expect(acts.length).toBe(0);
 });
 
-test("a refusal drops what waited behind it, and what comes later is sent", async () => {
+test("after a refusal nothing has changed, and what waited behind it is done", async () => {
+  const { acts, sent, ends, answer } = queue(["turn"], true);
+  acts.add("turn");
+  acts.add("lay");
+  await answer();
+  await answer();
+  expect(sent).toEqual([[7, "turn"], [7, "lay"]]);
+  expect(ends).toEqual(["turn failed 0", "lay 8 0"]);
+});
+
+test("no answer drops what waited, and what comes later is sent", async () => {
   const { acts, sent, ends, answer } = queue(["turn"]);
   acts.add("turn");
   acts.add("lay");

@@ -1,6 +1,7 @@
 /**
  * Acts on their way to the server: one after another, each on the revision that the one before it left. Nothing is lost
- * while one is under way; a stale revision or a refusal drops those behind it, since they were done to what is not so.
+ * while one is under way. A stale revision drops those behind it, since they were done to what is not so; so does no answer.
+ * After a refusal nothing has changed, and those behind it are done.
  */
 export interface Answer {
   revision: number;
@@ -22,6 +23,8 @@ export class ActQueue<T, A extends Answer> {
   constructor(
     private readonly send: Send<T, A>,
     private readonly ends: Ends<T, A>,
+    /** Whether a reason for failing leaves the acts behind it as good as they were. */
+    private readonly isRefusal: (reason: unknown) => boolean = () => false,
     public revision = 0,
   ) {}
 
@@ -49,8 +52,8 @@ export class ActQueue<T, A extends Answer> {
       this.revision = answer.revision;
       this.ends.done(answer, task, this.waiting.length);
     } catch (reason) {
-      const dropped = this.waiting;
-      this.waiting = [];
+      const dropped = this.isRefusal(reason) ? [] : this.waiting;
+      if (dropped.length) this.waiting = [];
       this.ends.failed(reason, task, dropped);
     }
   }

@@ -40,20 +40,19 @@ export interface Look {
   y: number;
 }
 
-/** Return how a quilt is seen whole in a window of this size, clear of the rulers and of `head` pixels above. */
+/** Return how a quilt is seen whole in a window of this size, clear of the rulers. */
 export function fitted(
   [width, height]: readonly [number, number],
   [wide, high]: readonly [number, number],
   ruler: number,
   margin: number,
-  head = 0,
 ): Look {
-  const room = [Math.max(wide - ruler - 2 * margin, 40), Math.max(high - ruler - 2 * margin - head, 40)] as const;
+  const room = [Math.max(wide - ruler - 2 * margin, 40), Math.max(high - ruler - 2 * margin, 40)] as const;
   const scale = Math.min(room[0] / width, room[1] / height);
   return {
     scale,
     x: ruler + margin + (room[0] - width * scale) / 2,
-    y: ruler + head + margin + (room[1] - height * scale) / 2,
+    y: ruler + margin + (room[1] - height * scale) / 2,
   };
 }
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import urllib.request
 from pathlib import Path
 
@@ -74,7 +75,7 @@ def test_a_click_turns_a_unit_and_undo_turns_it_back(page: Page, studio: Running
 def test_a_unit_is_counted_wherever_its_place_lies(page: Page, studio: Running) -> None:
     studio.act(name="puts", values={"setting.across": 2, "setting.down": 3})
     expect(page.locator(".figures, .slip").get_by_text("216").first).to_be_visible(timeout=60_000)
-    page.get_by_role("button", name="Fit").click()
+    page.get_by_role("button", name="The whole quilt (0)").click()
     page.mouse.click(*middle(page, 0))
     said(page, "Turned 6 units.")
 
@@ -138,6 +139,42 @@ def test_a_border_is_sewn_on_and_saved_with_the_file(page: Page, studio: Running
     page.keyboard.press("Control+s")
     said(page, "Saved")
     assert "[[borders]]" in design.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("width", [1440, 1024, 768])
+def test_a_quilt_that_is_fitted_in_lies_free(page: Page, width: int) -> None:
+    page.set_viewport_size({"width": width, "height": 900})
+    page.locator("[role=gridcell][tabindex='0']").focus()
+    page.keyboard.press("Control+a")
+    expect(page.get_by_role("toolbar", name="Marked")).to_be_visible()
+    page.get_by_role("button", name="The whole quilt (0)").click()
+    covering = page.evaluate("""() => {
+      const quilt = document.querySelector("svg.field > g").getBoundingClientRect();
+      const over = each => { const box = each.getBoundingClientRect();
+        return box.left < quilt.right && box.right > quilt.left && box.top < quilt.bottom && box.bottom > quilt.top };
+      return [...document.querySelectorAll("main button, footer")].filter(over).map(each => each.outerHTML);
+    }""")
+    assert covering == []
+
+
+@pytest.mark.parametrize("width", [1440, 1024, 768])
+def test_all_that_can_be_laid_is_on_the_shelf(page: Page, studio: Running, width: int) -> None:
+    page.set_viewport_size({"width": width, "height": 900})
+    for number in range(40):
+        studio.act(name="add-fabric", called=f"cloth {number}", colour="#a0522d")
+    tiles, shelf = page.locator(".tile"), page.locator(".shelf")
+    last = page.get_by_role("button", name="plain cloth 39")
+    expect(last).to_be_attached(timeout=60_000)
+    assert shelf.evaluate("shelf => shelf.scrollWidth <= shelf.clientWidth")
+    expect(shelf).to_have_class(re.compile("more"))
+    expect(last).not_to_be_in_viewport(ratio=0.5)
+    page.locator("[role=gridcell][tabindex='0']").focus()
+    for _ in range(tiles.count()):
+        page.keyboard.press("]")
+        expect(page.locator(".tile[aria-pressed='true']")).to_be_in_viewport(ratio=0.9)
+    last.focus()
+    expect(last).to_be_in_viewport(ratio=0.9)
+    expect(shelf).not_to_have_class(re.compile("more"))
 
 
 def test_every_key_is_told(page: Page) -> None:

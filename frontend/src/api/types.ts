@@ -2698,6 +2698,26 @@ export interface components {
             units: string;
         };
         /**
+         * ParcelView
+         * @description A piece of cloth: how large it is as it lies to be cut, where what it is squared up to begins, and its size.
+         */
+        ParcelView: {
+            /** Height */
+            height: number;
+            /** Said */
+            said: string;
+            /** Upright */
+            upright: boolean;
+            /** Whole Height */
+            whole_height: number;
+            /** Whole Width */
+            whole_width: number;
+            /** Width */
+            width: number;
+            /** Y */
+            y: number;
+        };
+        /**
          * PartFace
          * @description What shows of a part of the recipe: the ground, or a shape's part; in a rejoined unit `first/ground`.
          */
@@ -2852,6 +2872,8 @@ export interface components {
             /** Name */
             name: string;
             other_way: components["schemas"]["LengthView"] | null;
+            /** Parcels */
+            parcels: components["schemas"]["ParcelView"][];
             /** Pieces */
             pieces: components["schemas"]["PieceView"][];
             /** Price */
@@ -3763,6 +3785,8 @@ export interface components {
             label: string;
             /** Number */
             number: number;
+            /** Parcel */
+            parcel: number | null;
             /** Pieces */
             pieces: components["schemas"]["RectView"][];
             /** Said */

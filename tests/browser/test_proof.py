@@ -77,9 +77,20 @@ def test_mending_takes_up_the_colourway_and_the_words_that_are_spoken_of(room: P
     card.get_by_role("link", name="Mend it in Cloth").click()
     expect(room.locator("article.way:focus")).to_have_attribute("data-at", re.compile(r"^colourways\.\w+$"))
     room.get_by_role("link", name="Proof").click()
-    card = room.locator(".list li").filter(has_text="`maker` still says")
+    card = room.locator(".list li").filter(has_text="“Designer” still says")
     card.get_by_role("link", name="Mend it in").click()
     expect(room.get_by_role("textbox", name="Designer")).to_be_focused()
+
+
+def test_a_finding_on_seams_switches_on_what_shows_it(room: Page, studio: Running) -> None:
+    studio.act(name="put", at="recipes.round.shape.diameter", value='4 1/8"')
+    studio.act(name="turn", cells=[{"section": "centre", "row": 1, "column": 1}], by=1)
+    card = room.locator(".card").filter(has_text="nearly meet").first
+    expect(card).to_be_visible(timeout=60_000)
+    expect(room.get_by_role("button", name="Joins")).to_have_attribute("aria-pressed", "false")
+    card.click()
+    expect(room.get_by_role("button", name="Joins")).to_have_attribute("aria-pressed", "true")
+    expect(room.locator("path.step").last).to_be_visible()
 
 
 def test_overlays_tell_joins_apart_by_shape(room: Page, studio: Running) -> None:

@@ -75,7 +75,7 @@ def test_a_click_turns_a_unit_and_undo_turns_it_back(page: Page, studio: Running
 def test_a_unit_is_counted_wherever_its_place_lies(page: Page, studio: Running) -> None:
     studio.act(name="puts", values={"setting.across": 2, "setting.down": 3})
     expect(page.locator(".figures, .slip").get_by_text("216").first).to_be_visible(timeout=60_000)
-    page.get_by_role("button", name="The whole quilt (0)").click()
+    page.get_by_role("button", name="All in sight (0)").click()
     page.mouse.click(*middle(page, 0))
     said(page, "Turned 6 units.")
 
@@ -147,7 +147,7 @@ def test_a_quilt_that_is_fitted_in_lies_free(page: Page, width: int) -> None:
     page.locator("[role=gridcell][tabindex='0']").focus()
     page.keyboard.press("Control+a")
     expect(page.get_by_role("toolbar", name="Marked")).to_be_visible()
-    page.get_by_role("button", name="The whole quilt (0)").click()
+    page.get_by_role("button", name="All in sight (0)").click()
     covering = page.evaluate("""() => {
       const quilt = document.querySelector("svg.field > g").getBoundingClientRect();
       const over = each => { const box = each.getBoundingClientRect();

@@ -8,6 +8,8 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
+from quarterturn.design import PLACEHOLDERS
+
 ROOT = Path(__file__).parents[2]
 WORDS = json.loads((ROOT / "frontend/src/words/en.json").read_text("utf-8"))["in-words"]
 KEY = re.compile(r"\b(?:making|class|money|kits|house)\.[a-z_.]*[a-z]|`[a-z_]+`|\b[a-z]+(?:_[a-z]+)+\b")
@@ -27,5 +29,6 @@ def sentences() -> Iterator[str]:
 def test_every_key_that_a_check_speaks_of_has_words() -> None:
     keys = {found.strip("`") for sentence in sentences() for found in KEY.findall(sentence)}
     assert {"making.slack", "about", "strip_heights"} <= keys
+    keys |= PLACEHOLDERS.keys()
     slugs = {key: re.sub("[^a-z]+", "-", key) for key in keys}
     assert {key for key, slug in slugs.items() if slug not in WORDS} == set()

@@ -3,6 +3,7 @@ import { desk } from "$/desk/desk.svelte";
 import { ROOT } from "$/quilt/spots";
 import { style } from "$/rooms/booklet/style.svelte";
 import { hand } from "$/rooms/cloth/hand.svelte";
+import { bench } from "$/rooms/cutting/bench.svelte";
 import { table } from "$/rooms/drafting/table.svelte";
 import type { Found } from "$/rooms/proof/filter";
 import { brush } from "$/rooms/quilt/brush.svelte";
@@ -27,7 +28,8 @@ export function takeUp({ spot, finding }: Found): void {
 }
 
 const TAKEN: Record<string, (spot: Spot) => void> = {
-  fabric: ({ name }) => (hand.letter = name),
+  fabric: ({ name }) => (hand.letter = bench.shown = name),
+  size: ({ name }) => (bench.size = name),
   recipe: ({ name }) => (table.recipe = name),
   section: ({ name }) => {
     brush.section = only(name);

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from io import BytesIO
+from pathlib import Path
 
 import pytest
 from PIL import Image
@@ -10,8 +11,10 @@ from PIL import Image
 from quarterturn.design import read_design
 from quarterturn.studio import views
 from quarterturn.studio.stages import Stages
-from quarterturn.studio.views.cloth import grey_of, palette_of
+from quarterturn.studio.views.cloth import areas_shown, grey_of, palette_of
 from tests.samples import ROUNDS
+
+EXAMPLES = Path(__file__).parents[3] / "examples"
 
 
 def test_a_photo_of_two_colours_has_these_two() -> None:
@@ -48,3 +51,12 @@ def test_a_drawing_is_told_with_what_can_be_taken() -> None:
     found = views.outlines_view(svg, made.design.units)
     assert [(each.name, each.width) for each in found.outlines] == [("kite", '2"')]
     assert found.states_size
+
+
+@pytest.mark.parametrize("example", sorted(path.stem for path in EXAMPLES.glob("*.toml")))
+def test_the_cloth_that_shows_adds_up_to_the_top(example: str) -> None:
+    size = Stages().at((EXAMPLES / f"{example}.toml").read_text("utf-8")).size()
+    top = float(size.setting.width * size.setting.height)
+    shown = sum(areas_shown(size).values())
+    assert shown == pytest.approx(top, rel=1e-4)
+    assert sum(each.share for each in views.cloth_view(1, size).fabrics) == pytest.approx(1, abs=1e-3)

@@ -226,6 +226,14 @@ def test_a_place_is_found_from_its_key(
     assert [(cell.row, cell.column) for cell in spot.cells] == cells
 
 
+def test_strips_are_mended_where_the_plan_is_seen() -> None:
+    rooms = {
+        key: spot_of(Finding("x", Severity.STYLE, Place(key), "So.", "Do."), read_design(ROUNDS).design).room
+        for key in ("fabrics.A.strips.0", "fabrics.A.strip_heights", "fabrics.A.width")
+    }
+    assert list(rooms.values()) == ["cutting", "cutting", "cloth"]
+
+
 def test_quick_figures_have_no_hours_and_say_that_better_ones_come() -> None:
     size = Stages().at(ROUNDS).size()
     quick, settled = views.figures_view(1, size, QUICK), views.figures_view(1, size)

@@ -8,6 +8,15 @@ export type SeamsView = Schemas["SeamsView"];
 type Ends = readonly number[];
 export const OVERLAYS = ["joins", "flow", "bulk", "pressing"] as const;
 export type Overlay = (typeof OVERLAYS)[number];
+/** What shows of a finding that lies on seams, by its code. */
+export const TELLING: Readonly<Record<string, Overlay>> = {
+  "edges-step": "joins",
+  "seam-peaks": "joins",
+  "round-left-open": "flow",
+  "seam-bulky": "bulk",
+  "pressing-clashes": "pressing",
+  "wool-bulk": "pressing",
+};
 export const MEETINGS = ["match", "step", "end"] as const;
 export type Meeting = (typeof MEETINGS)[number];
 

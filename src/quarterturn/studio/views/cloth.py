@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Iterator, Sequence
 from io import BytesIO
 
 from quarterturn.blocks import shown_areas
 from quarterturn.design import Design
 from quarterturn.design.colour import text_colour_on, value_of
+from quarterturn.geometry import as_polygon, joined, without
 from quarterturn.measure import show_area
+from quarterturn.setting import PlacedCloth
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.model import FindingView, View, finding_view
 
@@ -16,6 +19,8 @@ CLOSE = ("fabrics-alike", "greys-alike", "shape-unseen")
 """Findings of fabrics that can hardly be told apart."""
 COLOURS = 6
 """Of a palette, unless another number is asked for."""
+MOTIF = "motif"
+"""What a shape on a panel is called among the cloths of a setting."""
 _SIDE = 160
 """A photo is made so small, in pixels, before its colours are gathered: a palette needs no more."""
 
@@ -31,7 +36,7 @@ class ClothFabric(View):
     value: float
     shown: str
     share: float
-    """Of all cloth that shows in units."""
+    """Of all cloth that shows in the top."""
     uses: tuple[str, ...]
     """Dotted keys that name it, but for maps."""
 
@@ -68,7 +73,7 @@ class PaletteView(View):
 
 def cloth_view(revision: int, size: OneSize) -> ClothRoom:
     """Return the room of cloth. Raises UnmadeError where the quilt does not fit together."""
-    areas = _areas(size)
+    areas = areas_shown(size)
     total = sum(areas.values()) or 1.0
     design = size.design
     return ClothRoom(
@@ -91,13 +96,36 @@ def cloth_view(revision: int, size: OneSize) -> ClothRoom:
     )
 
 
-def _areas(size: OneSize) -> dict[str, float]:
-    """Return the area that shows of each fabric in the units of the quilt, in square inches."""
+def areas_shown(size: OneSize) -> dict[str, float]:
+    """Return the area that shows of each fabric in the sewn top, in square inches."""
     design, areas = size.laid_design, defaultdict[str, float](float)
     for name, count in size.setting.tally.items():
         for part, area in shown_areas(size.blocks.unit(design, name)).items():
             areas[design.cloth(name, part)] += area * count
+    for below, motifs in _with_motifs(size.setting.cloths):
+        areas[below.fabric] += below.region.area() - _laid_on(motifs, areas)
     return areas
+
+
+def _with_motifs(cloths: Sequence[PlacedCloth]) -> Iterator[tuple[PlacedCloth, list[PlacedCloth]]]:
+    """Yield each cloth that no unit brings, with the motifs that lie on it: they follow their panel."""
+    motifs: list[PlacedCloth] = []
+    for cloth in reversed(cloths):
+        if cloth.what == MOTIF:
+            motifs.append(cloth)
+        else:
+            yield cloth, motifs
+            motifs = []
+
+
+def _laid_on(motifs: Sequence[PlacedCloth], areas: dict[str, float]) -> float:
+    """Add what shows of motifs, the uppermost first, to the areas of their fabrics; return how much they cover."""
+    covered = None
+    for motif in motifs:
+        mine = as_polygon(motif.region)
+        areas[motif.fabric] += float((mine if covered is None else without(mine, covered)).area)
+        covered = mine if covered is None else joined(covered, mine)
+    return 0.0 if covered is None else float(covered.area)
 
 
 def _uses(design: Design, letter: str) -> tuple[str, ...]:

@@ -101,6 +101,8 @@ _ROOMS = {
     "house": "booklet",
 }
 """In which room the tables of a design are changed."""
+_CUT = ("strips", "strip_heights")
+"""Keys of a fabric that are changed where its plan is seen."""
 
 
 def spot_of(finding: Finding, design: Design | None) -> SpotView:
@@ -121,6 +123,8 @@ def spot_of(finding: Finding, design: Design | None) -> SpotView:
         parts[0], "key"
     )
     name = parts[1] if len(parts) > 1 and kind != "key" else finding.place.key
+    if kind == "fabric" and parts[2:3] and parts[2] in _CUT:
+        room = "cutting"
     return SpotView(kind=kind, name=name, cells=(), room=room)
 
 

@@ -177,10 +177,23 @@ def test_all_that_can_be_laid_is_on_the_shelf(page: Page, studio: Running, width
     expect(shelf).not_to_have_class(re.compile("more"))
 
 
+def test_a_mat_comes_nearer_by_a_sign_in_any_room_that_has_one_alone(page: Page) -> None:
+    page.get_by_role("link", name="Cloth", exact=True).click()
+    expect(page.get_by_role("heading", name="From dark to light")).to_be_visible()
+    drawing = page.locator("svg.field > g").first
+    before = drawing.get_attribute("transform") or ""
+    page.keyboard.press("+")
+    expect(drawing).not_to_have_attribute("transform", before)
+    page.keyboard.press("0")
+    expect(drawing).to_have_attribute("transform", before)
+
+
 def test_every_key_is_told(page: Page) -> None:
     page.keyboard.press("F1")
     sheet = page.get_by_role("dialog", name="All keys")
     expect(sheet.get_by_text("Turn clockwise")).to_be_visible()
+    for where in ("On a mat", "With the pages of the booklet", "In the making room, step by step"):
+        expect(sheet.get_by_role("heading", name=where)).to_be_attached()
     page.keyboard.press("Escape")
     expect(sheet).to_have_count(0)
 

@@ -13,8 +13,6 @@ import { spokenCell } from "./spoken";
 import { actOf } from "./strokes";
 
 interface Sight {
-  zoom(factor: number): void;
-  fit(): void;
   reveal(x: number, y: number): void;
 }
 
@@ -90,9 +88,6 @@ export class NeedleWork {
     sections: () => (side.shown = "sections"),
     borders: () => (side.shown = "borders"),
     motif: () => (side.shown = "motifs"),
-    "zoom-in": () => this.sight()?.zoom(1.3),
-    "zoom-out": () => this.sight()?.zoom(1 / 1.3),
-    fit: () => this.sight()?.fit(),
   };
 
   private go(key: string, marks: boolean): void {

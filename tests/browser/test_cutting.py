@@ -14,6 +14,20 @@ from tests.browser.watching import Watched
 from tests.studio.running import Running
 
 WIDTHS = (1440, 1024, 768)
+APART = """([count, ofStrips]) => {
+  const boxes = [...document.querySelectorAll("svg .parcel .selvage")].map(each => each.getBoundingClientRect());
+  const free = (one, two) => one.right <= two.left + 1 || two.right <= one.left + 1
+    || one.bottom <= two.top + 1 || two.bottom <= one.top + 1;
+  const holds = (whole, box) => box.left >= whole.left - 1 && box.right <= whole.right + 1
+    && box.top >= whole.top - 1 && box.bottom <= whole.bottom + 1;
+  const pieces = [...document.querySelectorAll("svg [data-spot]")];
+  return boxes.length === count
+    && boxes.every((one, k) => boxes.every((two, n) => k === n || free(one, two)))
+    && pieces.length > 0
+    && pieces.every(each => holds(boxes[ofStrips[each.dataset.spot.split("-")[0]]],
+      each.querySelector("rect").getBoundingClientRect()));
+}"""
+"""Whether pieces of cloth lie apart, and what is cut from each lies on it."""
 
 
 @pytest.fixture
@@ -69,6 +83,21 @@ def test_the_plan_is_walked_by_keys_alone(room: Page) -> None:
     assert place.startswith("1-")
     room.keyboard.press("Enter")
     expect(room.locator(f"[data-spot='{place}']")).to_have_attribute("aria-pressed", "true")
+
+
+def test_each_piece_of_cloth_is_drawn_by_itself(room: Page, studio: Running) -> None:
+    studio.act(name="put", at="fabrics.B.bought_as", value="fat quarter")
+    room.get_by_role("button", name=re.compile("^B ")).click()
+    expect(room.locator("svg .parcel").first).to_be_visible(timeout=60_000)
+    plan = next(plan for plan in view(studio)["plans"] if plan["letter"] == "B")
+    strips, parcels = plan["strips"], plan["parcels"]
+    assert isinstance(strips, list)
+    assert isinstance(parcels, list)
+    assert len(parcels) > 1
+    of_strips = [strip["parcel"] for strip in strips]
+    for width in WIDTHS:
+        room.set_viewport_size({"width": width, "height": 900})
+        room.wait_for_function(APART, arg=[len(parcels), of_strips])
 
 
 def test_the_web_shows_the_middle_of_every_tracing(room: Page, studio: Running) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import urllib.request
 from pathlib import Path
 
@@ -140,10 +141,59 @@ def test_a_border_is_sewn_on_and_saved_with_the_file(page: Page, studio: Running
     assert "[[borders]]" in design.read_text(encoding="utf-8")
 
 
+@pytest.mark.parametrize("width", [1440, 1024, 768])
+def test_a_quilt_that_is_fitted_in_lies_free(page: Page, width: int) -> None:
+    page.set_viewport_size({"width": width, "height": 900})
+    page.locator("[role=gridcell][tabindex='0']").focus()
+    page.keyboard.press("Control+a")
+    expect(page.get_by_role("toolbar", name="Marked")).to_be_visible()
+    page.get_by_role("button", name="All in sight (0)").click()
+    covering = page.evaluate("""() => {
+      const quilt = document.querySelector("svg.field > g").getBoundingClientRect();
+      const over = each => { const box = each.getBoundingClientRect();
+        return box.left < quilt.right && box.right > quilt.left && box.top < quilt.bottom && box.bottom > quilt.top };
+      return [...document.querySelectorAll("main button, footer")].filter(over).map(each => each.outerHTML);
+    }""")
+    assert covering == []
+
+
+@pytest.mark.parametrize("width", [1440, 1024, 768])
+def test_all_that_can_be_laid_is_on_the_shelf(page: Page, studio: Running, width: int) -> None:
+    page.set_viewport_size({"width": width, "height": 900})
+    for number in range(40):
+        studio.act(name="add-fabric", called=f"cloth {number}", colour="#a0522d")
+    tiles, shelf = page.locator(".tile"), page.locator(".shelf")
+    last = page.get_by_role("button", name="plain cloth 39")
+    expect(last).to_be_attached(timeout=60_000)
+    assert shelf.evaluate("shelf => shelf.scrollWidth <= shelf.clientWidth")
+    expect(shelf).to_have_class(re.compile("more"))
+    expect(last).not_to_be_in_viewport(ratio=0.5)
+    page.locator("[role=gridcell][tabindex='0']").focus()
+    for _ in range(tiles.count()):
+        page.keyboard.press("]")
+        expect(page.locator(".tile[aria-pressed='true']")).to_be_in_viewport(ratio=0.9)
+    last.focus()
+    expect(last).to_be_in_viewport(ratio=0.9)
+    expect(shelf).not_to_have_class(re.compile("more"))
+
+
+def test_a_mat_comes_nearer_by_a_sign_in_any_room_that_has_one_alone(page: Page) -> None:
+    page.get_by_role("link", name="Cloth", exact=True).click()
+    expect(page.get_by_role("heading", name="From dark to light")).to_be_visible()
+    drawing = page.locator("svg.field > g").first
+    before = drawing.get_attribute("transform") or ""
+    page.keyboard.press("+")
+    expect(drawing).not_to_have_attribute("transform", before)
+    page.keyboard.press("0")
+    expect(drawing).to_have_attribute("transform", before)
+
+
 def test_every_key_is_told(page: Page) -> None:
     page.keyboard.press("F1")
     sheet = page.get_by_role("dialog", name="All keys")
     expect(sheet.get_by_text("Turn clockwise")).to_be_visible()
+    for where in ("On a mat", "With the pages of the booklet", "In the making room, step by step"):
+        expect(sheet.get_by_role("heading", name=where)).to_be_attached()
     page.keyboard.press("Escape")
     expect(sheet).to_have_count(0)
 

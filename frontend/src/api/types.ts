@@ -2718,6 +2718,26 @@ export interface components {
             units: string;
         };
         /**
+         * ParcelView
+         * @description A piece of cloth: how large it is as it lies to be cut, where what it is squared up to begins, and its size.
+         */
+        ParcelView: {
+            /** Height */
+            height: number;
+            /** Said */
+            said: string;
+            /** Upright */
+            upright: boolean;
+            /** Whole Height */
+            whole_height: number;
+            /** Whole Width */
+            whole_width: number;
+            /** Width */
+            width: number;
+            /** Y */
+            y: number;
+        };
+        /**
          * PartFace
          * @description What shows of a part of the recipe: the ground, or a shape's part; in a rejoined unit `first/ground`.
          */
@@ -2872,6 +2892,8 @@ export interface components {
             /** Name */
             name: string;
             other_way: components["schemas"]["LengthView"] | null;
+            /** Parcels */
+            parcels: components["schemas"]["ParcelView"][];
             /** Pieces */
             pieces: components["schemas"]["PieceView"][];
             /** Price */
@@ -3783,6 +3805,8 @@ export interface components {
             label: string;
             /** Number */
             number: number;
+            /** Parcel */
+            parcel: number | null;
             /** Pieces */
             pieces: components["schemas"]["RectView"][];
             /** Said */
@@ -3820,7 +3844,7 @@ export interface components {
         };
         /**
          * SwapColourways
-         * @description Exchange two colourways in the maps: of one section, or of all.
+         * @description Exchange two colourways in the maps: in some cells, in one section, or in all.
          */
         SwapColourways: {
             /** A */
@@ -3832,6 +3856,8 @@ export interface components {
             anyway: boolean;
             /** B */
             b: string;
+            /** Cells */
+            cells?: components["schemas"]["CellAt"][] | null;
             /**
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}

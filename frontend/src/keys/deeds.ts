@@ -2,7 +2,7 @@
  * Everything that a key does: the one list from which keys are heard and the sheet of keys is written. Keys that are a
  * single character work only where the quilt has the focus, or can be switched off with the others on the sheet.
  */
-export type Where = "everywhere" | "quilt";
+export type Where = "everywhere" | "quilt" | "mat" | "drafting" | "cutting" | "booklet" | "making";
 
 export interface Deed {
   id: string;
@@ -38,9 +38,23 @@ export const DEEDS = [
   { id: "sections", keys: ["Shift+n"], where: "quilt" },
   { id: "borders", keys: ["b"], where: "quilt" },
   { id: "motif", keys: ["m"], where: "quilt" },
-  { id: "zoom-in", keys: ["+", "="], where: "quilt" },
-  { id: "zoom-out", keys: ["-"], where: "quilt" },
-  { id: "fit", keys: ["0"], where: "quilt" },
+  { id: "zoom-in", keys: ["+", "="], where: "mat" },
+  { id: "zoom-out", keys: ["-"], where: "mat" },
+  { id: "fit", keys: ["0"], where: "mat" },
+  { id: "handle", keys: ["ArrowLeft", "ArrowRight", "ArrowUp", "ArrowDown"], where: "drafting" },
+  { id: "handle-far", keys: ["Shift+ArrowLeft", "Shift+ArrowRight", "Shift+ArrowUp", "Shift+ArrowDown"], where: "drafting" },
+  { id: "handle-drop", keys: ["Enter"], where: "drafting" },
+  { id: "piece", keys: ["ArrowLeft", "ArrowRight", "ArrowUp", "ArrowDown", "Home", "End"], where: "cutting" },
+  { id: "piece-mark", keys: ["Enter", " "], where: "cutting" },
+  { id: "page-before", keys: ["ArrowLeft", "PageUp"], where: "booklet" },
+  { id: "page-next", keys: ["ArrowRight", "PageDown"], where: "booklet" },
+  { id: "page-first", keys: ["Home"], where: "booklet" },
+  { id: "page-last", keys: ["End"], where: "booklet" },
+  { id: "page-nearer", keys: ["+", "="], where: "booklet" },
+  { id: "page-farther", keys: ["-"], where: "booklet" },
+  { id: "page-whole", keys: ["0"], where: "booklet" },
+  { id: "step-before", keys: ["ArrowLeft"], where: "making" },
+  { id: "step-next", keys: ["ArrowRight"], where: "making" },
 ] as const satisfies readonly Deed[];
 
 export type DeedId = (typeof DEEDS)[number]["id"];

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { turnedWord, wordOf, written } from "./words";
+import { codesByCount, turnedWord, wordOf, written } from "./words";
 
 test.each([
   ["a2", { kind: "unit", name: "a", turn: 2 }],
@@ -20,4 +20,8 @@ test("four turns are none, and cloth does not turn", () => {
   expect(turnedWord("a1", -2)).toBe("a3");
   expect(turnedWord("A", 1)).toBe("A");
   expect(written("A", 3)).toBe("A");
+});
+
+test("colourways are counted over quarters and turns, cloth and sections left out", () => {
+  expect(codesByCount(["b1", "a-tl0", "b-br2", "A", "wreath1", ""])).toEqual(["b", "a"]);
 });

@@ -28,3 +28,14 @@ export function turnedWord(text: string, by: number): string {
   const word = wordOf(text);
   return word ? written(word.name, (((word.turn + by) % 4) + 4) % 4) : text;
 }
+
+/** Return the colourways of the units among words, those that are there most often first. */
+export function codesByCount(words: readonly string[]): string[] {
+  const counts = new Map<string, number>();
+  for (const word of words) {
+    const found = wordOf(word);
+    const code = found?.kind === "unit" ? (found.name.split("-")[0] ?? "") : "";
+    if (code) counts.set(code, (counts.get(code) ?? 0) + 1);
+  }
+  return [...counts.keys()].toSorted((one, other) => (counts.get(other) ?? 0) - (counts.get(one) ?? 0));
+}

@@ -40,7 +40,7 @@ export interface Look {
   y: number;
 }
 
-/** Return how a quilt is seen whole in a window of this size, clear of the rulers and of `head` pixels above. */
+/** Return how a quilt is seen whole in a window of this size, clear of the rulers. */
 export function fitted(
   [width, height]: readonly [number, number],
   [wide, high]: readonly [number, number],

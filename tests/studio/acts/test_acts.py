@@ -235,3 +235,26 @@ def test_however_an_editor_ends_and_begins_a_file_acts_are_done_to_it(form: str)
             left = outcome(act, text, stages)
             assert left is not None, act
             assert notes_of(text) == notes_of(left) or name_of(type(act)).startswith(TAKES_AWAY)
+
+
+def test_only_the_cells_that_are_named_are_swapped() -> None:
+    stages = Stages()
+    before = straight(stages.at(ROUNDS).design).cells
+    here = CellAt(section="centre", row=0, column=0)
+    there = "b" if before[0][0].code == "a" else "a"  # type: ignore[union-attr]
+    done = do(SwapColourways(a="a", b="b", cells=(here,)), ROUNDS, stages)
+    after = straight(done.made.design).cells
+    assert after[0][0].code == there  # type: ignore[union-attr]
+    assert (
+        sum(
+            one != other
+            for old, new in zip(before, after, strict=True)
+            for one, other in zip(old, new, strict=True)
+        )
+        == 1
+    )
+
+
+def test_colourways_that_are_cut_into_different_pieces_do_not_change_places() -> None:
+    with pytest.raises(RefusedError, match="cut into different pieces"):
+        do(SwapColourways(a="a", b="c"), HEARTS, Stages())

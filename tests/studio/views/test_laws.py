@@ -49,6 +49,21 @@ def test_pieces_lie_within_their_strips_and_over_none_other(name: str) -> None:
 
 
 @each_example
+def test_strips_lie_within_the_piece_of_cloth_that_they_are_cut_from_and_over_none_other(name: str) -> None:
+    for plan in views.cutting_view(1, MADE[name], sized(name)).plans:
+        lowest = max((strip.y + strip.height for strip in plan.strips if strip.parcel is None), default=0.0)
+        for number, parcel in enumerate(plan.parcels):
+            assert parcel.y == pytest.approx(lowest, abs=1e-3)
+            lowest = parcel.y + parcel.height
+            whole = shapely.box(0, parcel.y, parcel.width, lowest).buffer(1e-3)
+            strips = [strip for strip in plan.strips if strip.parcel == number]
+            assert strips
+            boxes = [shapely.box(0, strip.y, strip.width, strip.y + strip.height) for strip in strips]
+            assert all(whole.contains(box) for box in boxes)
+            assert sum(box.area for box in boxes) == pytest.approx(shapely.union_all(boxes).area, abs=1e-3)
+
+
+@each_example
 def test_sewn_pieces_meet_along_the_cuts_without_lying_on_one_another(name: str) -> None:
     for draft in views.blocks_view(1, MADE[name]).drafts:
         for sewn in filter(None, (draft.sewn, draft.other)):

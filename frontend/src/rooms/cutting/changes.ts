@@ -19,8 +19,9 @@ export const NOTHING: Changes = { fabrics: new Map(), pieces: new Map(), added: 
 export const FIGURES = ["bought", "cut", "slack", "bound", "hand_rule", "price"] as const;
 export type Figure = (typeof FIGURES)[number];
 
-/** Return a figure of a plan as text. */
+/** Return a figure of a plan as text; of cloth that comes in pieces alone there are no lengths to tell. */
 export function figureOf(plan: PlanView, figure: Figure): string {
+  if (plan.bought.inches === 0 && figure !== "bought" && figure !== "price") return "";
   const found = plan[figure];
   return typeof found === "string" || found === null ? (found ?? "") : found.text;
 }

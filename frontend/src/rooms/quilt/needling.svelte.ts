@@ -5,7 +5,7 @@ import { hear, isSingle, type Handlers } from "$/keys/deeds";
 import { singles } from "$/keys/singles.svelte";
 import type { Painted } from "$/quilt/model";
 import { keyOf, nextSpot, type Cell, type Spot, type Way } from "$/quilt/spots";
-import { written, wordOf } from "$/quilt/words";
+import { codesByCount, written, wordOf } from "$/quilt/words";
 import { t } from "$/words/words";
 import { brush, LAID_TURNS, TOOLS } from "./brush.svelte";
 import { side } from "./side.svelte";
@@ -13,8 +13,6 @@ import { spokenCell } from "./spoken";
 import { actOf } from "./strokes";
 
 interface Sight {
-  zoom(factor: number): void;
-  fit(): void;
   reveal(x: number, y: number): void;
 }
 
@@ -90,9 +88,6 @@ export class NeedleWork {
     sections: () => (side.shown = "sections"),
     borders: () => (side.shown = "borders"),
     motif: () => (side.shown = "motifs"),
-    "zoom-in": () => this.sight()?.zoom(1.3),
-    "zoom-out": () => this.sight()?.zoom(1 / 1.3),
-    fit: () => this.sight()?.fit(),
   };
 
   private go(key: string, marks: boolean): void {
@@ -210,13 +205,21 @@ export class NeedleWork {
     this.pulse++;
   }
 
+  /** The two colourways that change places: what is loaded and what lies here, or the two that are marked most. */
+  readonly pair = $derived.by((): readonly [a: string, b: string] => {
+    const places = brush.marked.size ? [...brush.marked.values()] : this.spot ? [this.spot] : [];
+    const codes = codesByCount(places.map((place) => desk.quilt?.word(place) ?? ""));
+    const loaded = /^[a-z]{1,2}(?=-|$)/.exec(brush.loaded)?.[0] ?? "";
+    const others = codes.filter((code) => code !== loaded);
+    return loaded && others[0] ? [others[0], loaded] : [codes[0] ?? "", codes[1] ?? (codes[0] === loaded ? "" : loaded)];
+  });
+
   swap(): void {
-    const here = wordOf(this.spot ? (desk.quilt?.word(this.spot) ?? "") : "");
-    const [a, b] = [here?.kind === "unit" ? here.name.split("-")[0] : "", brush.loaded.split("-")[0]];
+    const [a, b] = this.pair;
     if (!a) return notices.say(t("rooms.quilt.no-unit-here"), "refused");
-    if (!b || !/^[a-z]{1,2}$/.test(b)) return notices.say(t("rooms.quilt.nothing-loaded"), "refused");
-    if (a === b) return notices.say(t("rooms.quilt.swap-same"), "refused");
-    desk.do({ name: "swap-colourways", a, b, section: brush.section });
+    if (!b) return notices.say(t(brush.loaded.split("-")[0] === a ? "rooms.quilt.swap-same" : "rooms.quilt.nothing-loaded"), "refused");
+    const cells = brush.marked.size ? [...brush.marked.values()] : null;
+    desk.do({ name: "swap-colourways", a, b, section: brush.section, cells });
   }
 
   private pick(): void {

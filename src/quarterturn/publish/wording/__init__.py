@@ -41,7 +41,7 @@ from quarterturn.publish.wording.opening import (
     sizes_said,
 )
 from quarterturn.publish.wording.owners import owner_of
-from quarterturn.publish.wording.parcels import layout_line
+from quarterturn.publish.wording.parcels import layout_line, parcel_line
 from quarterturn.publish.wording.plans import (
     PLAN_HEADS,
     beside_plan,
@@ -127,6 +127,7 @@ __all__ = [
     "on_ruler",
     "other_needs",
     "owner_of",
+    "parcel_line",
     "part_name",
     "parts_of",
     "placed_name",

@@ -136,6 +136,15 @@ def layout_line(plan: ClothPlan, layout: ParcelLayout) -> str:
     return f"{layout.label}: cut ({layout.count}) {what} like this{turned}"
 
 
+def parcel_line(plan: ClothPlan, layout: ParcelLayout, number: int) -> str:
+    """Return which of the pieces of cloth that are cut alike this is, where each is shown by itself."""
+    assert plan.parcels, "the fabric is there in pieces"
+    stock = plan.parcels.stock(layout.stock)
+    which = stock.name if layout.count == 1 else f"{stock.name} {number} of {layout.count}"
+    whose = " from your shelf" if stock.on_hand else ""
+    return f"{layout.label}: {which}{whose}"
+
+
 def tell_square_parcels(step: Step, action: SquareParcels, pattern: Pattern) -> Wording:
     """Tell the squaring of pieces of cloth."""
     (made,) = step.makes

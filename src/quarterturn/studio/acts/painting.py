@@ -116,13 +116,14 @@ class StampWords(Act):
 
 
 class SwapColourways(Act):
-    """Exchange two colourways in the maps: of one section, or of all."""
+    """Exchange two colourways in the maps: in some cells, in one section, or in all."""
 
     key: ClassVar[str] = "x"
     name: Literal["swap-colourways"] = "swap-colourways"
     a: Name
     b: Name
     section: Name | None = None
+    cells: Cells | None = None
 
     def change(self, text: str, design: Design) -> Change:
         """Write each unit of one as the other's."""
@@ -132,14 +133,26 @@ class SwapColourways(Act):
                 raise RefusedError(f"There is no colourway `{code}`.", "Choose two that the design has.")
         other = {self.a: self.b, self.b: self.a}
         sections = painted_sections(design) if self.section is None else (self.section,)
+        wanted = None if self.cells is None else {(at.section, at.row, at.column) for at in self.cells}
         cells: dict[Address, MapCell] = {
             (section, r, c): replace(cell, code=other[cell.code])
             for section in sections
             for r, row in enumerate(sheet_of(design, section).rows)
             for c, cell in enumerate(row)
-            if isinstance(cell, Cell) and cell.code in other
+            if isinstance(cell, Cell) and cell.code in other and (wanted is None or (section, r, c) in wanted)
         }
+        if design.colourway(self.a).recipe != design.colourway(self.b).recipe and any(
+            map(_is_quarter, cells.values())
+        ):
+            sentence = (
+                f"{self.a} and {self.b} are cut into different pieces, so that they cannot change places."
+            )
+            raise RefusedError(sentence, "Lay units of the other where you want them.")
         return Change(written(text, painted(design, cells)), {"cells": len(cells), "a": self.a, "b": self.b})
+
+
+def _is_quarter(cell: MapCell) -> bool:
+    return isinstance(cell, Cell) and bool(cell.quarter)
 
 
 def painted_sections(design: Design) -> Iterator[str]:

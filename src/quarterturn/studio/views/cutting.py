@@ -18,7 +18,7 @@ from quarterturn.materials import (
     show_money,
 )
 from quarterturn.measure import Length, Units, show_cloth, show_count, show_length, show_plain
-from quarterturn.publish.wording import cutting_advice, plan_line, plans_explained
+from quarterturn.publish.wording import cutting_advice, parcel_line, plan_line, plans_explained
 from quarterturn.studio.stages import Made, OneSize
 from quarterturn.studio.views.decided import DecisionView, StripKindView, decisions, strip_kinds
 from quarterturn.studio.views.figures import FiguresView, figures_view
@@ -48,7 +48,22 @@ class StripView(View):
     pieces: tuple[RectView, ...]
     whole: bool
     """Whether it is joined to others before it is cut."""
+    parcel: int | None
+    """Which of the plan's pieces of cloth it is cut from, from 0; none where it comes off the bolt."""
     said: str
+
+
+class ParcelView(View):
+    """A piece of cloth: how large it is as it lies to be cut, where what it is squared up to begins, and its size."""
+
+    said: str
+    upright: bool
+    """Whether its strips run along the cloth."""
+    y: float
+    width: float
+    height: float
+    whole_width: float
+    whole_height: float
 
 
 class RunCutView(View):
@@ -92,6 +107,8 @@ class PlanView(View):
     colour: str
     width: LengthView
     strips: tuple[StripView, ...]
+    parcels: tuple[ParcelView, ...]
+    """Pieces of cloth that are cut into, where it comes so; their strips lie below those off the bolt."""
     kinds: tuple[StripKindView, ...]
     decisions: tuple[DecisionView, ...]
     heights: tuple[str, ...]
@@ -164,6 +181,7 @@ def _plan(size: OneSize, plan: ClothPlan, effort: Effort) -> PlanView:
         colour=fabric.colour,
         width=_length(size, plan.usable_width),
         strips=tuple(_strips(size, plan)),
+        parcels=tuple(_parcels(plan)),
         kinds=tuple(strip_kinds(size, plan)),
         decisions=tuple(decisions(size, plan)),
         heights=tuple(write_length(height, design.units) for height in fabric.strip_heights),
@@ -201,6 +219,7 @@ def _strips(size: OneSize, plan: ClothPlan) -> Iterator[StripView]:
                 height=inches_of(height),
                 pieces=(piece,),
                 whole=True,
+                parcel=None,
                 said=f"{show_length(group.cut_length, size.design.units)}",
             )
             top += height
@@ -208,10 +227,12 @@ def _strips(size: OneSize, plan: ClothPlan) -> Iterator[StripView]:
         for number in range(1, strips.strips + 1):
             yield _strip(size, strips, number, top, plan.usable_width)
             top += float(strips.height)
-    yield from _from_parcels(size, plan, top)
+    yield from _from_parcels(size, plan)
 
 
-def _strip(size: OneSize, group: StripGroup, number: int, top: float, width: Length) -> StripView:
+def _strip(
+    size: OneSize, group: StripGroup, number: int, top: float, width: Length, parcel: int | None = None
+) -> StripView:
     return StripView(
         label=group.label,
         number=number,
@@ -220,20 +241,52 @@ def _strip(size: OneSize, group: StripGroup, number: int, top: float, width: Len
         height=inches_of(group.height),
         pieces=tuple(_cuts(group, 0.0, top, float(width))),
         whole=not group.pieces,
+        parcel=parcel,
         said=show_length(group.height, size.design.units),
     )
 
 
-def _from_parcels(size: OneSize, plan: ClothPlan, top: float) -> Iterator[StripView]:
-    """Yield what is cut from pieces of cloth, below what comes off the bolt: every piece's strips, layout by layout."""
+def _parcels(plan: ClothPlan) -> Iterator[ParcelView]:
+    """Yield the pieces of cloth, those cut alike one after the other, below what comes off the bolt."""
+    top = float(_off_the_bolt(plan))
+    for layout in plan.parcels.layouts if plan.parcels else ():
+        assert plan.parcels, "a layout is of pieces of cloth"
+        stock = plan.parcels.stock(layout.stock)
+        sides = (stock.width, stock.height)
+        across, down = reversed(sides) if layout.upright else sides
+        for number in range(1, layout.count + 1):
+            yield ParcelView(
+                said=parcel_line(plan, layout, number),
+                upright=layout.upright,
+                y=inches_of(top),
+                width=inches_of(layout.length),
+                height=inches_of(layout.room),
+                whole_width=inches_of(across),
+                whole_height=inches_of(down),
+            )
+            top += float(layout.room)
+
+
+def _off_the_bolt(plan: ClothPlan) -> Length:
+    """Return the height of all that is cut across the cloth off the bolt."""
+    panels = sum((group.cut_length * group.panels for group in plan.panels), Length(0))
+    return panels + sum((group.height * group.strips for group in plan.strips), Length(0))
+
+
+def _from_parcels(size: OneSize, plan: ClothPlan) -> Iterator[StripView]:
+    """Yield what is cut from pieces of cloth: every piece's strips, from its top."""
     numbers: Counter[str] = Counter()
+    begun, parcel = float(_off_the_bolt(plan)), 0
     for layout in plan.parcels.layouts if plan.parcels else ():
         for _ in range(layout.count):
+            top = begun
             for group in layout.strips:
                 for _ in range(group.strips):
                     numbers[group.label] += 1
-                    yield _strip(size, group, numbers[group.label], top, layout.length)
+                    yield _strip(size, group, numbers[group.label], top, layout.length, parcel)
                     top += float(group.height)
+            begun += float(layout.room)
+            parcel += 1
 
 
 def _cuts(group: StripGroup, left: float, top: float, width: float) -> Iterator[RectView]:

@@ -156,7 +156,7 @@ class Desk {
 
   /** How many places of the quilt an act is done to: a cell lies in as many as the map has repeats. */
   private placesOf(task: Task): number {
-    if (!("act" in task && "cells" in task.act) || !this.quilt) return 0;
+    if (!("act" in task && "cells" in task.act && task.act.cells) || !this.quilt) return 0;
     const { quilt } = this;
     return task.act.cells.reduce((count, cell) => count + quilt.places(cell).length, 0);
   }

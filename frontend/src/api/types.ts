@@ -1271,6 +1271,8 @@ export interface components {
             ends: string;
             /** Fabric */
             fabric: string;
+            /** First */
+            first: string;
             /** Key */
             key: string;
             /** Kind */
@@ -3450,6 +3452,20 @@ export interface components {
             strips: number;
         };
         /**
+         * SashingName
+         * @description The strips between the places of a map; `cornerstone` is empty where the file names no cloth for it.
+         */
+        SashingName: {
+            /** Cornerstone */
+            cornerstone: string;
+            /** Fabric */
+            fabric: string;
+            /** Outer */
+            outer: boolean;
+            /** Width */
+            width: string;
+        };
+        /**
          * SaveOrder
          * @description Where to save: where it was opened from, or somewhere else, and whether over what is there.
          */
@@ -3516,10 +3532,12 @@ export interface components {
             ] | null;
             /** Rows */
             rows: number;
+            sashing: components["schemas"]["SashingName"] | null;
             /** Strips */
             strips: components["schemas"]["StripName"][];
             /** Symmetry */
             symmetry: string;
+            triangles: components["schemas"]["TrianglesName"] | null;
             /** Words */
             words: string[][];
         };
@@ -4034,6 +4052,22 @@ export interface components {
             stops: string[];
             /** Units */
             units: number[];
+        };
+        /**
+         * TrianglesName
+         * @description The triangles round a map on point; squares and the float are empty where they follow from the fit.
+         */
+        TrianglesName: {
+            /** Corner Square */
+            corner_square: string;
+            /** Corners */
+            corners: string;
+            /** Fit */
+            fit: string;
+            /** Float */
+            float: string;
+            /** Side Square */
+            side_square: string;
         };
         /**
          * TurnCells

@@ -1355,6 +1355,17 @@ export interface components {
             section: string;
         };
         /**
+         * ChangeName
+         * @description A value that differs in a size: the key of the change, that of what it changes, and the value in this size.
+         */
+        ChangeName: {
+            /** At */
+            at: string;
+            /** Key */
+            key: string;
+            value: components["schemas"]["JsonValue"];
+        };
+        /**
          * ChapterView
          * @description A part of the work, the figures that belong to all of it, and what to take care of with its tools.
          */
@@ -3645,10 +3656,16 @@ export interface components {
         SizeName: {
             /** Bed */
             bed: string;
+            /** Changes */
+            changes: components["schemas"]["ChangeName"][];
             /** Name */
             name: string;
             /** Own */
             own: boolean;
+            /** Stated */
+            stated: {
+                [key: string]: components["schemas"]["JsonValue"];
+            };
         };
         /**
          * SizesView

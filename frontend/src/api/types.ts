@@ -1641,6 +1641,8 @@ export interface components {
             curve: string;
             /** Cuts */
             cuts: string;
+            /** Halves */
+            halves: string[];
             /** Key */
             key: string;
             /** Kind */
@@ -1655,6 +1657,8 @@ export interface components {
             other: components["schemas"]["SewnView"] | null;
             /** Parts */
             parts: string[];
+            /** Pieced */
+            pieced: boolean | null;
             sewn: components["schemas"]["SewnView"];
         };
         /**
@@ -3644,6 +3648,8 @@ export interface components {
             ring_out: string;
             /** Traced */
             traced: string;
+            /** Underlap */
+            underlap: string;
             /** Wanted */
             wanted: string;
             /** Width */

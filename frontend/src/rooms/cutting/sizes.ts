@@ -1,5 +1,6 @@
 /** Sizes as the file writes them: their keys, their beds, and the values that differ. */
 import type { JsonValue, PaperView } from "$/api/shapes";
+import { t, told } from "$/words/words";
 
 /** Return a part of a dotted key as the file writes it: in quotes where it is no bare word. */
 const quoted = (part: string): string => (/^[A-Za-z0-9_-]+$/.test(part) ? part : JSON.stringify(part));
@@ -17,6 +18,7 @@ export function bedValues(key: string, stated: Readonly<Record<string, unknown>>
 
 /** Return a value as it is typed: a number, yes or no, a list or table of JSON, or else text such as a length. */
 export function readValue(text: string): JsonValue {
+  if (text === t("rooms.cutting.sized.gone")) return {};
   try {
     return JSON.parse(text) as JsonValue;
   } catch {
@@ -24,8 +26,29 @@ export function readValue(text: string): JsonValue {
   }
 }
 
+/** Return a value as it is typed; what is taken away in a size is told by a word. */
 export function writeValue(value: unknown): string {
-  return typeof value === "string" ? value : JSON.stringify(value);
+  if (typeof value === "string") return value;
+  const text = JSON.stringify(value);
+  return text === "{}" ? t("rooms.cutting.sized.gone") : text;
+}
+
+const PLACES = [
+  [/^(?:setting|sections\.(?<of>\w+))\.(?<what>across|down)$/, "repeats"],
+  [/^(?:sections\.(?<of>\w+)\.)?borders\.(?<n>\d+)\.width$/, "border-width"],
+  [/^(?:sections\.(?<of>\w+)\.)?borders\.(?<n>\d+)$/, "border"],
+  [/^recipes\.(?<of>"[^"]+"|[\w-]+)\.finished$/, "finished"],
+] as const;
+
+/** Return what a place of the file is called; the key itself of one that has no words. */
+export function calledPlace(key: string): string {
+  for (const [pattern, word] of PLACES) {
+    const { of, n, what } = pattern.exec(key)?.groups ?? {};
+    if (n === undefined && what === undefined && of === undefined) continue;
+    const said = told(`rooms.cutting.sized.places.${what ?? word}`, { n: Number(n) + 1, of: of ?? "" });
+    return of && word !== "finished" ? t("rooms.cutting.sized.places.of", { what: said, of }) : said;
+  }
+  return key;
 }
 
 /** Return the places of the file that differ most often from size to size. */

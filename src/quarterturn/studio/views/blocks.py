@@ -195,9 +195,8 @@ def _table(made: Made, recipe: str) -> dict[str, Any]:
 def _numbers_of_halves(made: Made, recipe: Rejoined, name: str) -> Iterator[NumberView]:
     table, units = _table(made, name), made.design.units
     for key, value in (("finished", recipe.finished_width), ("trim", recipe.trim_width)):
-        yield NumberView(
-            key=dotted("recipes", name, key), value=write_length(value, units), stated=key in table
-        )
+        said = write_length if key in table else show_length  # what follows is seldom a mark of a ruler
+        yield NumberView(key=dotted("recipes", name, key), value=said(value, units), stated=key in table)
 
 
 def _numbers(made: Made, recipe: Recipe) -> Iterator[NumberView]:

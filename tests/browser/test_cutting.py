@@ -118,7 +118,7 @@ def test_figures_follow_an_edit_and_say_what_it_changed(room: Page, studio: Runn
 
 
 def test_a_size_is_added_and_stands_beside_the_first(room: Page) -> None:
-    room.get_by_role("button", name="Add a size").click()
+    room.get_by_role("button", name="Sizes and beds").click()
     room.get_by_role("button", name="Add", exact=True).first.click()
     room.keyboard.press("Escape")
     table = room.get_by_role("table", name="Sizes side by side")

@@ -77,7 +77,7 @@ def found_by_keys(sitting: Sitting) -> None:
 def sized_by_keys(sitting: Sitting) -> None:
     page, button, keys = sitting.page, sitting.button, sitting.keys
     page.keyboard.press("Alt+5")
-    keys(button("Add a size"), "Enter")
+    keys(button("Sizes and beds"), "Enter")
     keys(page.get_by_role("dialog").get_by_role("button", name="Add", exact=True).first, "Enter")
     sitting.awaited("no size is added", lambda: "crib" in sitting.text())
     page.keyboard.press("Escape")

@@ -78,7 +78,7 @@ def found_by_mouse(sitting: Sitting) -> None:
 def sized_by_mouse(sitting: Sitting) -> None:
     page, button = sitting.page, sitting.button
     page.get_by_role("link", name="Cutting").click()
-    button("Add a size").click()
+    button("Sizes and beds").click()
     page.get_by_role("dialog").get_by_role("button", name="Add", exact=True).first.click()
     page.get_by_role("dialog").get_by_role("button", name="Put away").click()
     expect(page.get_by_role("table", name="Sizes side by side").get_by_role("columnheader")).to_have_count(3)

@@ -24,3 +24,4 @@ export type Refused = Schemas["Refused"];
 export type Act = Loose<Schemas["ActOrder"]["act"]>;
 type Loose<T> = T extends { name: string } ? Pick<T, "name"> & Partial<Omit<T, "name">> : never;
 export type MotifName = Schemas["MotifName"];
+export type SizeName = Schemas["SizeName"];

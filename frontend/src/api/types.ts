@@ -1291,6 +1291,8 @@ export interface components {
             ends: string;
             /** Fabric */
             fabric: string;
+            /** First */
+            first: string;
             /** Key */
             key: string;
             /** Kind */
@@ -1371,6 +1373,17 @@ export interface components {
             row: number;
             /** Section */
             section: string;
+        };
+        /**
+         * ChangeName
+         * @description A value that differs in a size: the key of the change, that of what it changes, and the value in this size.
+         */
+        ChangeName: {
+            /** At */
+            at: string;
+            /** Key */
+            key: string;
+            value: components["schemas"]["JsonValue"];
         };
         /**
          * ChapterView
@@ -1648,6 +1661,8 @@ export interface components {
             curve: string;
             /** Cuts */
             cuts: string;
+            /** Halves */
+            halves: string[];
             /** Key */
             key: string;
             /** Kind */
@@ -1662,6 +1677,8 @@ export interface components {
             other: components["schemas"]["SewnView"] | null;
             /** Parts */
             parts: string[];
+            /** Pieced */
+            pieced: boolean | null;
             sewn: components["schemas"]["SewnView"];
         };
         /**
@@ -3492,6 +3509,20 @@ export interface components {
             strips: number;
         };
         /**
+         * SashingName
+         * @description The strips between the places of a map; `cornerstone` is empty where the file names no cloth for it.
+         */
+        SashingName: {
+            /** Cornerstone */
+            cornerstone: string;
+            /** Fabric */
+            fabric: string;
+            /** Outer */
+            outer: boolean;
+            /** Width */
+            width: string;
+        };
+        /**
          * SaveOrder
          * @description Where to save: where it was opened from, or somewhere else, and whether over what is there.
          */
@@ -3558,10 +3589,12 @@ export interface components {
             ] | null;
             /** Rows */
             rows: number;
+            sashing: components["schemas"]["SashingName"] | null;
             /** Strips */
             strips: components["schemas"]["StripName"][];
             /** Symmetry */
             symmetry: string;
+            triangles: components["schemas"]["TrianglesName"] | null;
             /** Words */
             words: string[][];
         };
@@ -3657,6 +3690,8 @@ export interface components {
             ring_out: string;
             /** Traced */
             traced: string;
+            /** Underlap */
+            underlap: string;
             /** Wanted */
             wanted: string;
             /** Width */
@@ -3669,10 +3704,16 @@ export interface components {
         SizeName: {
             /** Bed */
             bed: string;
+            /** Changes */
+            changes: components["schemas"]["ChangeName"][];
             /** Name */
             name: string;
             /** Own */
             own: boolean;
+            /** Stated */
+            stated: {
+                [key: string]: components["schemas"]["JsonValue"];
+            };
         };
         /**
          * SizesView
@@ -4094,6 +4135,22 @@ export interface components {
             stops: string[];
             /** Units */
             units: number[];
+        };
+        /**
+         * TrianglesName
+         * @description The triangles round a map on point; squares and the float are empty where they follow from the fit.
+         */
+        TrianglesName: {
+            /** Corner Square */
+            corner_square: string;
+            /** Corners */
+            corners: string;
+            /** Fit */
+            fit: string;
+            /** Float */
+            float: string;
+            /** Side Square */
+            side_square: string;
         };
         /**
          * TurnCells

@@ -120,13 +120,19 @@ def _changes(name: str, changes: Mapping[str, Any], notes: Notes) -> Iterator[Ch
             sentence = f"{quoted(parts[0])} is alike in all sizes."
             notes.add("change-forbidden", place, sentence, "Take the change out.")
             continue
-        opened = _opened(parts, value, place) if len(parts) == 1 else (Change(parts, value, place),)
-        for change in opened:
+        for change in changes_written(name, {key: value}):
             if change.parts in CHOOSING:
                 sentence = f"{quoted(dotted(*change.parts))} chooses a size and is alike in all of them."
                 notes.add("change-forbidden", change.key, sentence, "Take the change out.")
             else:
                 yield change
+
+
+def changes_written(name: str, changes: Mapping[str, Any]) -> Iterator[Change]:
+    """Return the changes of a size that can be made, one for each value that differs."""
+    for key, value in changes.items():
+        parts, place = parts_of(key), dotted("sizes", name, "changes", key)
+        yield from _opened(parts, value, place) if len(parts) == 1 else (Change(parts, value, place),)
 
 
 def _opened(parts: tuple[str, ...], value: Any, place: str) -> Iterator[Change]:

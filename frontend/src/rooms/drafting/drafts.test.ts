@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { ColourwayView } from "$/api/shapes";
-import { clothsOf, findingsOf, freeCode, freeName, numberAct, otherFindings, type DraftView, type ProofView } from "./drafts";
+import { clothsOf, findingsOf, formAct, freeCode, freeName, numberAct, otherFindings, partAct, type DraftView, type ProofView, type ShapeView } from "./drafts";
 
 const draft = {
   key: "recipes.moon",
@@ -39,4 +39,31 @@ test("halves rejoined are in the cloth of both colourways", () => {
 test("new names and codes are free ones", () => {
   expect(freeName("moon", new Set(["moon", "moon 2"]))).toBe("moon 3");
   expect(freeCode(new Set(["a", "b"]))).toBe("c");
+});
+
+test("of halves rejoined what is trimmed off takes the place of the finished side", () => {
+  const halves = { key: "recipes.gizzard", of: "hearts", numbers: [{ key: "recipes.gizzard.finished", value: '7"', stated: true }] } as unknown as DraftView;
+  expect(numberAct(halves, "recipes.gizzard.trim", "1/4")).toEqual({
+    name: "puts", values: { "recipes.gizzard.trim": "1/4", "recipes.gizzard.finished": null },
+  });
+});
+
+test("a master begins as a rectangle with the side that it has as a square", () => {
+  expect(formAct(draft, false)).toMatchObject({
+    values: { "recipes.moon.width": '9 1/2"', "recipes.moon.height": '9 1/2"', "recipes.moon.start": null, "recipes.moon.finished": null },
+  });
+});
+
+test("a shape that becomes another part takes its cloth along, and leaves it to those of its old part", () => {
+  const shape = (k: number, part: string) => ({ key: `recipes.moon.shapes.${k}`, part }) as unknown as ShapeView;
+  const ways = [{ code: "a", recipe: "moon", cloths: { ground: "A", disc: "B" } }] as unknown as ColourwayView[];
+  const values = (parts: string[]) => {
+    const shapes = parts.map((part, k) => shape(k, part));
+    const moon = { ...draft, name: "moon", master: { shapes } } as unknown as DraftView;
+    return (partAct(moon, shape(0, "disc"), "rim", ways) as { values: object }).values;
+  };
+  expect(values(["disc", "disc"])).toEqual({ "recipes.moon.shapes.0.name": "rim", "colourways.a.shapes.rim": "B" });
+  expect(values(["disc"])).toEqual({
+    "recipes.moon.shapes.0.name": "rim", "colourways.a.shapes.rim": "B", "colourways.a.shapes.disc": null,
+  });
 });

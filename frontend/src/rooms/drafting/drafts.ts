@@ -44,6 +44,38 @@ const EXCLUDES: Record<string, readonly string[]> = {
   radius: ["diameter", "flow"],
 };
 
+/** Of halves rejoined either is enough. */
+const OF_HALVES: typeof EXCLUDES = { finished: ["trim"], trim: ["finished"] };
+
+/**
+ * Return the act that gives a master of shapes cut a width and a height of its own, or makes it a square again: it begins
+ * with the sides that it has.
+ */
+export function formAct(draft: DraftView, isSquare: boolean): Act {
+  const sizes = ["finished", "start", "finished_width", "finished_height", "width", "height"];
+  const gone = Object.fromEntries(sizes.map((name) => [`${draft.key}.${name}`, null]));
+  const side = (name: string): string => draft.numbers.find((each) => lastOf(each.key) === name)?.value ?? "";
+  const given = isSquare ? { start: side("width") } : { width: side("start"), height: side("start") };
+  const kept = Object.entries(given).map(([name, value]) => [`${draft.key}.${name}`, value]);
+  return { name: "puts", values: { ...gone, ...Object.fromEntries(kept) } };
+}
+
+/**
+ * Return the act that calls a shape another part. Its colourways give the new part the cloth of the old one, which goes
+ * with its last shape.
+ */
+export function partAct(draft: DraftView, shape: ShapeView, part: string, ways: readonly ColourwayView[]): Act {
+  const isLast = (draft.master?.shapes ?? []).filter((each) => each.part === shape.part).length === 1;
+  const values: Record<string, string | null> = { [`${shape.key}.name`]: part };
+  for (const way of ways.filter((each) => each.recipe === draft.name)) {
+    const cloths = way.cloths as Record<string, string>;
+    const key = (name: string): string => `colourways.${way.code}.shapes.${/^[A-Za-z0-9_-]+$/.test(name) ? name : JSON.stringify(name)}`;
+    if (!cloths[part]) values[key(part)] = cloths[shape.part] ?? null;
+    if (isLast) values[key(shape.part)] = null;
+  }
+  return { name: "puts", values };
+}
+
 /**
  * Return the act that puts a number of a recipe. Of the sizes that add up to one another, and of the ways to say how
  * large a circle is, the one that is put takes the place of the other; nothing written takes the key away.
@@ -51,7 +83,7 @@ const EXCLUDES: Record<string, readonly string[]> = {
 export function numberAct(draft: DraftView, key: string, text: string): Act {
   const table = key.slice(0, key.lastIndexOf("."));
   const stated = new Set(draft.numbers.filter((each) => each.stated).map((each) => each.key));
-  const others = (EXCLUDES[lastOf(key)] ?? []).map((name) => `${table}.${name}`);
+  const others = ((draft.of ? OF_HALVES : EXCLUDES)[lastOf(key)] ?? []).map((name) => `${table}.${name}`);
   const gone = others.filter((other) => stated.has(other));
   if (text === "") return { name: "put", at: key, value: null };
   if (gone.length === 0) return { name: "put", at: key, value: text };

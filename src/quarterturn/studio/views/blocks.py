@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import tomllib
 from collections.abc import Iterator
+from typing import Any
 
 from quarterturn.blocks import Master, Rejoining
 from quarterturn.design import (
@@ -13,6 +15,7 @@ from quarterturn.design import (
     DrawnOutline,
     FinishedRadius,
     Recipe,
+    RecipeKind,
     Rejoined,
     dotted,
     write_design,
@@ -56,6 +59,8 @@ class ShapeView(View):
     """What the hole of a ring measures across; nothing of others."""
     lobes: int | None
     """Of a scallop."""
+    underlap: str
+    """What stays of the cloth below, where the file says it for this shape; else nothing."""
     at: tuple[str, str]
     degrees: float
     middle: Point
@@ -86,6 +91,10 @@ class DraftView(View):
     key: str
     kind: str
     of: str
+    halves: tuple[str, ...]
+    """Of halves rejoined: the recipes whose halves they could be."""
+    pieced: bool | None
+    """Whether the way of sewing the curve is shown; None of recipes that have none."""
     curve: str
     cuts: str
     parts: tuple[str, ...]
@@ -107,7 +116,7 @@ def blocks_view(revision: int, made: Made) -> BlocksView:
     """Return the drafting table. Raises UnmadeError where the text is no design."""
     size, design = made.size(), made.design
     drafts = [_of_master(made, size, recipe) for recipe in design.recipes]
-    drafts += [_of_halves(size, recipe) for recipe in design.rejoined]
+    drafts += [_of_halves(made, size, recipe) for recipe in design.rejoined]
     return BlocksView(revision=revision, drafts=tuple(drafts))
 
 
@@ -119,6 +128,8 @@ def _of_master(made: Made, size: OneSize, recipe: Recipe) -> DraftView:
         key=dotted("recipes", written.name),
         kind=written.kind.value,
         of="",
+        halves=(),
+        pieced=written.pieced if written.kind is RecipeKind.CIRCLE else None,
         curve=written.curve.value,
         cuts=_cuts_word(design, written),
         parts=(GROUND, *dict.fromkeys(shape.part for shape in written.shapes)),
@@ -142,7 +153,7 @@ def _other(made: Made, recipe: Recipe) -> SewnView | None:
     return sewn_view(size.as_written.master(found.name), curve, design)
 
 
-def _of_halves(size: OneSize, recipe: Rejoined) -> DraftView:
+def _of_halves(made: Made, size: OneSize, recipe: Rejoined) -> DraftView:
     design, rejoining = size.design, size.as_written.rejoining(recipe.name)
     name = recipe.base or recipe.name
     master = size.as_written.master(recipe.of)
@@ -152,16 +163,12 @@ def _of_halves(size: OneSize, recipe: Rejoined) -> DraftView:
         key=dotted("recipes", name),
         kind="halves rejoined",
         of=original.base or recipe.of,
+        halves=tuple(each.name for each in design.recipes if len(each.cuts) == 1 and not each.origin),
+        pieced=None,
         curve=original.curve.value,
         cuts="",
         parts=tuple(dict.fromkeys(layer.part for unit in rejoining.units for layer in unit.sewn_layers)),
-        numbers=(
-            NumberView(
-                key=dotted("recipes", name, "finished"),
-                value=write_length(recipe.finished_width, design.units),
-                stated=True,
-            ),
-        ),
+        numbers=tuple(_numbers_of_halves(made, recipe, name)),
         master=None,
         sewn=SewnView(
             curve=original.curve.value,
@@ -179,13 +186,23 @@ def _of_halves(size: OneSize, recipe: Rejoined) -> DraftView:
     )
 
 
+def _table(made: Made, recipe: str) -> dict[str, Any]:
+    """Return the table of a recipe as the file has it."""
+    found: dict[str, Any] = tomllib.loads(made.text.removeprefix("\ufeff")).get("recipes", {}).get(recipe, {})
+    return found
+
+
+def _numbers_of_halves(made: Made, recipe: Rejoined, name: str) -> Iterator[NumberView]:
+    table, units = _table(made, name), made.design.units
+    for key, value in (("finished", recipe.finished_width), ("trim", recipe.trim_width)):
+        said = write_length if key in table else show_length  # what follows is seldom a mark of a ruler
+        yield NumberView(key=dotted("recipes", name, key), value=said(value, units), stated=key in table)
+
+
 def _numbers(made: Made, recipe: Recipe) -> Iterator[NumberView]:
     """Yield the numbers of a recipe with the keys by which they are set, stated in the file or following."""
-    import tomllib
-
-    table = tomllib.loads(made.text.removeprefix("\ufeff")).get("recipes", {}).get(recipe.name, {})
-    units = made.design.units
-    square = recipe.width == recipe.height
+    table, units = _table(made, recipe.name), made.design.units
+    square = not table.keys() & {"width", "height", "finished_width", "finished_height"}
     values = {"finished": recipe.finished_width, "start": recipe.width, "trim": recipe.trim_width}
     if not square:
         values = {
@@ -252,6 +269,7 @@ def _shapes(master: Master, recipe: Recipe, design: Design) -> Iterator[ShapeVie
             width=write_length(width, design.units),
             inner=write_length(drawn.inner, design.units) if drawn and drawn.inner else "",
             lobes=(drawn.lobes or None) if drawn else None,
+            underlap="" if on.underlap is None else write_length(on.underlap, design.units),
             at=(_signed(on.x, design), _signed(on.y, design)),
             degrees=float(on.degrees) + 90 * (drawn.turn if drawn else 0),
             middle=(inches_of(middle.real), inches_of(middle.imag)),

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import tomllib
+
+from pydantic import JsonValue
+
 from quarterturn.blocks import Blocks, Unit, mirror_turn
 from quarterturn.design import (
     GROUND,
@@ -9,9 +13,11 @@ from quarterturn.design import (
     Design,
     Fabric,
     Photo,
+    dotted,
     unit_name,
     write_length,
 )
+from quarterturn.design.sizes import changes_written
 from quarterturn.studio.stages import Made, OneSize
 from quarterturn.studio.views.model import FindingView, View, finding_view
 from quarterturn.studio.views.sections import SectionView, section_views
@@ -77,12 +83,23 @@ class ColourwayView(View):
     kinds: tuple[KindView, ...]
 
 
+class ChangeName(View):
+    """A value that differs in a size: the key of the change, that of what it changes, and the value in this size."""
+
+    at: str
+    key: str
+    value: JsonValue
+
+
 class SizeName(View):
     """A size by name, and whether it is the file's own."""
 
     name: str
     own: bool
     bed: str
+    stated: dict[str, JsonValue]
+    """What its table says of its bed, as the file writes it: `bed`, `mattress`, `drop`, `tuck`, `within`."""
+    changes: tuple[ChangeName, ...]
 
 
 class PaperFacts(View):
@@ -118,14 +135,28 @@ def paper_facts(made: Made) -> PaperFacts:
         recipes=_recipes(design),
         colourways=tuple(_colourway(way, size) for way in design.colourways),
         sections=section_views(design),
-        sizes=tuple(
-            SizeName(name=each.size, own=each is design, bed=each.bed.name if each.bed else "")
-            for each in (design, *design.sizes)
-        ),
+        sizes=_sizes(made, design),
         binding=design.binding_fabric,
         backing=design.backing_fabric,
         currency=design.house.currency,
         outlines=tuple(outline.name for outline in design.outlines),
+    )
+
+
+def _sizes(made: Made, design: Design) -> tuple[SizeName, ...]:
+    tables = tomllib.loads(made.text.removeprefix("\ufeff")).get("sizes", {})
+    return tuple(
+        SizeName(
+            name=each.size,
+            own=each is design,
+            bed=each.bed.name if each.bed else "",
+            stated={key: value for key, value in tables.get(each.size, {}).items() if key != "changes"},
+            changes=tuple(
+                ChangeName(at=change.key, key=dotted(*change.parts), value=change.value)
+                for change in changes_written(each.size, tables.get(each.size, {}).get("changes", {}))
+            ),
+        )
+        for each in (design, *design.sizes)
     )
 
 

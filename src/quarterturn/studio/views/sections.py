@@ -37,6 +37,27 @@ class BorderName(View):
     sides: str
     ends: str
     to: tuple[str, str] | None
+    first: str
+    """Which pair is sewn on first: `sides` or `ends`."""
+
+
+class SashingName(View):
+    """The strips between the places of a map; `cornerstone` is empty where the file names no cloth for it."""
+
+    fabric: str
+    width: str
+    cornerstone: str
+    outer: bool
+
+
+class TrianglesName(View):
+    """The triangles round a map on point; squares and the float are empty where they follow from the fit."""
+
+    corners: str
+    fit: str
+    float: str
+    side_square: str
+    corner_square: str
 
 
 class StripName(View):
@@ -78,6 +99,8 @@ class SectionView(View):
     """Width and height of a panel as the file has them."""
     fabric: str
     """Cloth of a panel, or of the side triangles of a map on point."""
+    sashing: SashingName | None
+    triangles: TrianglesName | None
 
 
 def section_views(design: Design) -> tuple[SectionView, ...]:
@@ -105,6 +128,36 @@ def _section(name: str, setting: SectionSet, design: Design) -> SectionView:
         motifs=_motifs(setting, design),
         panel=_panel(setting, design),
         fabric=_ground(setting),
+        sashing=_sashing(setting, design),
+        triangles=_triangles(setting, design),
+    )
+
+
+def _sashing(setting: SectionSet, design: Design) -> SashingName | None:
+    found = setting.sashing if isinstance(setting, StraightSet | OnPointSet) else None
+    if found is None:
+        return None
+    return SashingName(
+        fabric=found.fabric,
+        width=write_length(found.width, design.units),
+        cornerstone=found.cornerstone,
+        outer=found.outer,
+    )
+
+
+def _triangles(setting: SectionSet, design: Design) -> TrianglesName | None:
+    if not isinstance(setting, OnPointSet):
+        return None
+    side, corner = (
+        "" if square is None else write_length(square, design.units)
+        for square in (setting.side_square, setting.corner_square)
+    )
+    return TrianglesName(
+        corners=setting.corner_fabric,
+        fit=setting.fit.value,
+        float=write_length(setting.float, design.units) if setting.float else "",
+        side_square=side,
+        corner_square=corner,
     )
 
 
@@ -164,6 +217,7 @@ def _border(name: str, number: int, border: AnyBorder, design: Design) -> Border
         to=(write_length(coping.width, design.units), write_length(coping.height, design.units))
         if coping
         else None,
+        first="sides" if border.sides_first else "ends",
     )
 
 

@@ -3,6 +3,7 @@ import { designs, RefusedError } from "$/api/client";
 import type { Act, FiguresView, KindView, Outcome, PaperView, Refused } from "$/api/shapes";
 import { QuiltModel, type Painted } from "$/quilt/model";
 import { ROOT, type Spot } from "$/quilt/spots";
+import { keyInWords } from "$/words/byHand";
 import { t, told } from "$/words/words";
 import { notices } from "./notices.svelte";
 import { ActQueue } from "./queue";
@@ -172,7 +173,8 @@ class Desk {
     const name = told(`acts.${answer.act}`, {}, answer.act);
     const facts: Record<string, string | number> = { ...answer.facts, n: this.placesOf(task) || (answer.facts["cells"] ?? 1) };
     if (facts["section"] === ROOT) facts["section"] = t("shell.whole");
-    const said = told(`acts-done.${answer.act}`, facts, name);
+    const isPut = answer.act === "put" && typeof facts["at"] === "string";
+    const said = isPut ? t("acts-done.put-what", { what: keyInWords(String(facts["at"])) }) : told(`acts-done.${answer.act}`, facts, name);
     notices.say(way ? t(way === "undone" ? "shell.undone" : "shell.redone", { act: name }) : said);
     if (this.paper && answer.changed && !way) this.paper = { ...this.paper, can_undo: true, undo_of: answer.act };
     if (this.paper && answer.changed && way === "undone") this.paper = { ...this.paper, can_redo: true };

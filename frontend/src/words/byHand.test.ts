@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { byHand } from "./byHand";
+import { byHand, keyInWords } from "./byHand";
 
 it("calls a key by what it is, and keeps the value", () => {
   expect(byHand('Set making.slack to 3".')).toBe('Set “Slack that is bought” to 3".');
@@ -12,4 +12,10 @@ it("says which recipe and which fabric", () => {
 });
 it("leaves names of units and words of the language alone", () => {
   for (const sentence of ["Turn `a-tl0`.", "The finished quilt is 40\" wide.", "There is no colourway `q`."]) expect(byHand(sentence)).toBe(sentence);
+});
+it("tells which value was changed", () => {
+  expect(keyInWords("making.slack")).toBe("“Slack that is bought”");
+  expect(keyInWords("fabrics.A.colour")).toBe("colour of fabric A");
+  expect(keyInWords("recipes.pool.curve")).toBe("the outline of the recipe pool");
+  expect(keyInWords("title")).toBe("title");
 });

@@ -33,6 +33,15 @@ export function byHand(sentence: string): string {
   });
 }
 
+/** Call a dotted key by what it is: `fabrics.A.colour` is the colour of fabric A. */
+export function keyInWords(at: string): string {
+  const [table = "", name = "", ...rest] = at.split(".");
+  const last = rest.at(-1) ?? name;
+  const what = called(at, called(last, last.replaceAll("_", " ")) || table);
+  if (table === "fabrics" && rest.length) return told(`${WORDS}.of-fabric`, { letter: name, what });
+  return table === "recipes" && rest.length ? told(`${WORDS}.key-of-recipe`, { recipe: name, what }) : what;
+}
+
 function called(key: string, otherwise: string): string {
   const field = told(`values.of.${slug(key)}.name`);
   return told(`${WORDS}.${slug(key)}`, {}, field ? told(`${WORDS}.field`, { name: field }) : otherwise);

@@ -80,6 +80,7 @@ function focusWhenThere(wanted: readonly string[]): void {
     const found = wanted.map((each) => document.querySelector<HTMLElement>(each)).find((each) => each !== null);
     if (!found) return;
     stop();
+    found.closest("details")?.setAttribute("open", ""); // what is folded away cannot have the focus
     const field = found.matches("[tabindex]") ? found : (found.querySelector<HTMLElement>("input:checked") ?? found.querySelector<HTMLElement>(FIELD) ?? found);
     field.focus();
     field.scrollIntoView({ block: "nearest" });

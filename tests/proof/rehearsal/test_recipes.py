@@ -123,6 +123,6 @@ def test_a_tracing_that_should_be_mirrored_and_is_not_is_caught() -> None:
     spread = pattern_of(
         Changed(PONDS).with_('cuts = "both ways"', 'cuts = "both ways"\ncurve = "sewn true"').text
     )
-    sentence = "Traced as it comes, and laid by its upright line, the shape would lie mirrored."
+    sentence = "Traced as it comes, and laid by its vertical line, the shape would lie mirrored."
     for pattern in (spread, pattern_of(PONDS), pattern_of(upright(PONDS, "C", "one-way"))):
         assert verdict(pattern, as_it_comes((supplies_of(pattern), pattern.steps.steps))) == sentence

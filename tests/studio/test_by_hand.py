@@ -11,7 +11,8 @@ from pathlib import Path
 from quarterturn.design import PLACEHOLDERS
 
 ROOT = Path(__file__).parents[2]
-WORDS = json.loads((ROOT / "frontend/src/words/en.json").read_text("utf-8"))["in-words"]
+CATALOGUE = json.loads((ROOT / "frontend/src/words/en.json").read_text("utf-8"))
+WORDS = {**CATALOGUE["in-words"], **CATALOGUE["values"]["of"]}
 KEY = re.compile(r"\b(?:making|class|money|kits|house)\.[a-z_.]*[a-z]|`[a-z_]+`|\b[a-z]+(?:_[a-z]+)+\b")
 
 

@@ -16,6 +16,7 @@ export type BorderName = Schemas["BorderName"];
 export type PaperView = Schemas["PaperView"];
 export type StartView = Schemas["StartView"];
 export type Outcome = Schemas["Outcome"];
+export type JsonValue = Schemas["JsonValue"];
 /** Why a request is refused, and what to do instead. */
 export type Refused = Schemas["Refused"];
 

@@ -848,6 +848,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/designs/{identity}/values": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Values
+         * @description Return the values of the tables that are set in fields.
+         */
+        get: operations["values"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/picture": {
         parameters: {
             query?: never;
@@ -3865,6 +3885,20 @@ export interface components {
             name: "swap-fabrics";
         };
         /**
+         * TableView
+         * @description A table of the file, and whether the file has it; `needed` are keys that it must state.
+         */
+        TableView: {
+            /** Key */
+            key: string;
+            /** Needed */
+            needed: string[];
+            /** Stands */
+            stands: boolean;
+            /** Values */
+            values: components["schemas"]["ValueView"][];
+        };
+        /**
          * TakeColours
          * @description Give fabrics the colours of a palette: those of a photo, or of one's own choice.
          */
@@ -4099,6 +4133,35 @@ export interface components {
             spoken: string;
             /** Width */
             width: number;
+        };
+        /**
+         * ValueView
+         * @description A key, or a column of rows: which kind of value it is, and between which words there is to choose.
+         *
+         *     `stated` is what the file says, None where it says nothing; `usual` what stands then, empty where nothing does.
+         */
+        ValueView: {
+            /** Between */
+            between: string[];
+            /** Columns */
+            columns: components["schemas"]["ValueView"][];
+            /** Key */
+            key: string;
+            /** Kind */
+            kind: string;
+            stated: components["schemas"]["JsonValue"];
+            /** Usual */
+            usual: string;
+        };
+        /**
+         * ValuesView
+         * @description All of the tables, in the order of the file; tables in tables stand by themselves.
+         */
+        ValuesView: {
+            /** Revision */
+            revision: number;
+            /** Tables */
+            tables: components["schemas"]["TableView"][];
         };
         /**
          * WebCentreView
@@ -7954,6 +8017,93 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Outcome"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
+    values: {
+        parameters: {
+            query?: {
+                size?: string | null;
+            };
+            header?: never;
+            path: {
+                identity: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ValuesView"];
                 };
             };
             /** @description It is not understood. */

@@ -5,6 +5,7 @@ import { style } from "$/rooms/booklet/style.svelte";
 import { hand } from "$/rooms/cloth/hand.svelte";
 import { bench } from "$/rooms/cutting/bench.svelte";
 import { table } from "$/rooms/drafting/table.svelte";
+import { open } from "$/rooms/values/values.svelte";
 import type { Found } from "$/rooms/proof/filter";
 import { brush } from "$/rooms/quilt/brush.svelte";
 import { errand } from "$/rooms/quilt/errand.svelte";
@@ -22,6 +23,7 @@ export function takeUp({ spot, finding }: Found): void {
   const taken = TAKEN[spot.kind];
   taken?.(spot);
   if (STYLED.test(finding.key)) style.isShown = true;
+  else open.at(finding.key);
   const place = spot.kind === "cells" ? desk.quilt?.places(spot.cells[0] ?? { section: "", row: 0, column: 0 })[0] : undefined;
   const wanted = place ? [`[data-spot="${place.index}"]`] : beginnings(finding.key).map((key) => `[data-at="${CSS.escape(key)}"]`);
   if (wanted.length) focusWhenThere(wanted);

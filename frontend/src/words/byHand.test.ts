@@ -2,8 +2,8 @@ import { expect, it } from "vitest";
 import { byHand } from "./byHand";
 
 it("calls a key by what it is, and keeps the value", () => {
-  expect(byHand('Set making.slack to 3".')).toBe('Set the slack that is bought to 3".');
-  expect(byHand("Set making.stitch.width to 2 mm or less.")).toBe("Set the width of the stitch to 2 mm or less.");
+  expect(byHand('Set making.slack to 3".')).toBe('Set “Slack that is bought” to 3".');
+  expect(byHand("Set making.stitch.width to 2 mm or less.")).toBe("Set “Width of the stitch” to 2 mm or less.");
   expect(byHand("Write two or three sentences as `about`.")).toBe("Write two or three sentences as “About the quilt”.");
 });
 it("says which recipe and which fabric", () => {

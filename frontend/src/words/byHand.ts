@@ -34,7 +34,8 @@ export function byHand(sentence: string): string {
 }
 
 function called(key: string, otherwise: string): string {
-  return told(`${WORDS}.${slug(key)}`, {}, otherwise);
+  const field = told(`values.of.${slug(key)}.name`);
+  return told(`${WORDS}.${slug(key)}`, {}, field ? told(`${WORDS}.field`, { name: field }) : otherwise);
 }
 
 /** The catalogue's name of a key: `making.ring_in` is `making-ring-in`. */

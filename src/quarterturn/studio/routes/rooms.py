@@ -27,6 +27,7 @@ from quarterturn.studio.views import (
     SeamsView,
     SizesView,
     TemplatesView,
+    ValuesView,
     blocks_view,
     booklet_pages,
     booklet_view,
@@ -43,6 +44,7 @@ from quarterturn.studio.views import (
     seams_view,
     sizes_view,
     templates_view,
+    values_view,
 )
 
 routes = APIRouter(prefix="/api/designs/{identity}", tags=["rooms"])
@@ -71,6 +73,12 @@ def blocks(at: At) -> BlocksView:
 def cloth(at: At) -> ClothRoom:
     """Return the fabrics."""
     return cloth_view(at.revision, at.size)
+
+
+@routes.get("/values")
+def values(at: At) -> ValuesView:
+    """Return the values of the tables that are set in fields."""
+    return values_view(at.revision, at.made)
 
 
 @routes.get("/cutting")

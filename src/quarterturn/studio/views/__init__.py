@@ -28,6 +28,7 @@ from quarterturn.studio.views.quilt import QuiltView, quilt_view
 from quarterturn.studio.views.seams import SeamsView, seams_view
 from quarterturn.studio.views.sizes import SizesView, sizes_view
 from quarterturn.studio.views.start import RecentView, StartView, picture_svg, start_view
+from quarterturn.studio.views.values import ValuesView, values_view
 
 __all__ = [
     "BegunView",
@@ -54,6 +55,7 @@ __all__ = [
     "SizesView",
     "StartView",
     "TemplatesView",
+    "ValuesView",
     "beginning",
     "begun",
     "blocks_view",
@@ -78,4 +80,5 @@ __all__ = [
     "sizes_view",
     "start_view",
     "templates_view",
+    "values_view",
 ]

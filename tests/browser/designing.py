@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from collections.abc import Callable
 
 from playwright.sync_api import Page
 
@@ -15,10 +16,20 @@ def text_of(studio: Running) -> str:
     return str(json.loads(studio.get(f"/api/designs/{studio.design}")[1])["text"])
 
 
-def written(studio: Running, page: Page, wanted: str) -> None:
-    """See to it that the design comes to say something."""
+def until(studio: Running, page: Page, holds: Callable[[str], object]) -> str:
+    """Wait until something holds of the text of the design, and return it: a window shows what is not kept yet."""
     for _ in range(600):
-        if re.search(wanted, text_of(studio)):
-            return
+        if holds(text := text_of(studio)):
+            return text
         page.wait_for_timeout(100)
-    raise AssertionError(f"{wanted!r} is not in\n{text_of(studio)}")
+    raise AssertionError(f"what was waited for does not hold of\n{text}")
+
+
+def written(studio: Running, page: Page, wanted: str) -> str:
+    """See to it that the design comes to say something."""
+    return until(studio, page, lambda text: re.search(wanted, text, re.MULTILINE))
+
+
+def gone(studio: Running, page: Page, unwanted: str) -> str:
+    """See to it that the design no longer says something."""
+    return until(studio, page, lambda text: not re.search(unwanted, text, re.MULTILINE))

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-import json
 import re
 import zipfile
 from pathlib import Path
@@ -12,12 +11,9 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.barriers import LIGHTS, Light, barriers, lit
+from tests.browser.designing import written
 from tests.browser.watching import Watched
 from tests.studio.running import Running
-
-
-def text_of(studio: Running) -> str:
-    return str(json.loads(studio.get(f"/api/designs/{studio.design}")[1])["text"])
 
 
 @pytest.fixture
@@ -53,11 +49,10 @@ def test_house_style_shows_at_once(booklet: Page, studio: Running) -> None:
     booklet.get_by_role("radio", name="A4").check(force=True)
     expect(leaf).to_have_attribute("style", re.compile(r"210\s*/\s*297"), timeout=60_000)
     assert leaf.get_attribute("src") != before
-    assert re.search(r"paper = ['\"]a4['\"]", text_of(studio))
+    written(studio, booklet, r"paper = ['\"]a4['\"]")
     booklet.get_by_role("textbox", name="Designer").fill("Wren")
     booklet.get_by_role("textbox", name="Designer").press("Enter")
-    booklet.wait_for_timeout(1000)
-    assert re.search(r"maker = ['\"]Wren['\"]", text_of(studio))
+    written(studio, booklet, r"maker = ['\"]Wren['\"]")
 
 
 def test_an_inch_of_the_screen_is_made_an_inch(booklet: Page) -> None:

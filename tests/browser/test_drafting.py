@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from tests.browser.barriers import LIGHTS, barriers, lit
-from tests.browser.designing import text_of, written
+from tests.browser.designing import text_of, until, written
 from tests.browser.watching import Watched
 from tests.studio.running import Running
 
@@ -40,8 +40,7 @@ def test_a_number_is_written_with_a_fraction_as_on_paper(table: Page, studio: Ru
 def test_a_size_that_is_put_takes_the_place_of_what_it_followed_from(table: Page, studio: Running) -> None:
     field(table, "Master, as cut").fill("10")
     field(table, "Master, as cut").press("Enter")
-    written(studio, table, r"start = ['\"]10")
-    assert not re.search(r"^finished", text_of(studio), re.MULTILINE)
+    assert not re.search(r"^finished", written(studio, table, r"start = ['\"]10"), re.MULTILINE)
 
 
 def test_what_is_no_length_or_does_not_fit_is_told_beside_its_field(
@@ -84,8 +83,7 @@ def test_the_handle_of_the_circle_is_dragged_and_snaps_to_the_ruler(table: Page,
     table.mouse.down()
     table.mouse.move(box["x"] + box["width"] / 2 - 12, box["y"] + box["height"] / 2, steps=6)
     table.mouse.up()
-    written(studio, table, r"diameter = ['\"][\d /]+")
-    found = re.search(r"diameter = ['\"]([\d /]+)", text_of(studio))
+    found = re.search(r"diameter = ['\"]([\d /]+)", written(studio, table, r"diameter = ['\"][\d /]+"))
     assert found
     whole = sum(int(a) / int(b or 1) for a, b in re.findall(r"(\d+)(?:/(\d+))?", found[1]))
     assert whole * 8 == int(whole * 8)
@@ -99,13 +97,8 @@ def test_the_handle_of_the_circle_goes_by_keys_and_undo_takes_it_back(table: Pag
     handle.press("ArrowLeft")
     handle.press("Enter")
     written(studio, table, r"diameter = ['\"](?!6 1/2\")")
-    assert text_of(studio) != before
     table.keyboard.press("Control+z")
-    for _ in range(50):
-        if text_of(studio) == before:
-            break
-        table.wait_for_timeout(100)
-    assert text_of(studio) == before
+    until(studio, table, lambda text: text == before)
 
 
 def test_each_kind_of_recipe_is_laid_on_the_table(table: Page, studio: Running) -> None:

@@ -2,19 +2,15 @@
 
 from __future__ import annotations
 
-import json
 import re
 
 import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.barriers import LIGHTS, Light, barriers, lit
+from tests.browser.designing import text_of, until
 from tests.browser.watching import Watched
 from tests.studio.running import Running
-
-
-def text_of(studio: Running) -> str:
-    return str(json.loads(studio.get(f"/api/designs/{studio.design}")[1])["text"])
 
 
 @pytest.fixture
@@ -34,10 +30,10 @@ def test_a_setting_is_taken_with_the_mouse_and_undone(sheet: Page, studio: Runni
     expect(look.get_by_role("img", name="The quilt as it would be with setting 3")).to_be_visible()
     look.get_by_role("button", name="Take it into the quilt").click()
     expect(sheet.get_by_role("button", name="Undo")).to_be_enabled(timeout=60_000)
-    assert text_of(studio) != before
+    until(studio, sheet, lambda text: text != before)
     sheet.keyboard.press("Control+z")
     expect(sheet.get_by_role("button", name="Undo")).to_be_disabled(timeout=60_000)
-    assert text_of(studio) == before
+    until(studio, sheet, lambda text: text == before)
 
 
 def test_keys_alone_go_over_the_sheet_and_take(sheet: Page, studio: Running) -> None:
@@ -54,7 +50,7 @@ def test_keys_alone_go_over_the_sheet_and_take(sheet: Page, studio: Running) -> 
     sheet.keyboard.press("Tab")
     sheet.keyboard.press("Enter")
     expect(sheet.get_by_role("button", name="Undo")).to_be_enabled(timeout=60_000)
-    assert text_of(studio) != before
+    until(studio, sheet, lambda text: text != before)
 
 
 def test_another_block_is_another_search(sheet: Page) -> None:

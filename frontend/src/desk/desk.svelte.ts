@@ -35,6 +35,8 @@ class Desk {
   isCut = $state(false);
   kinds = $derived(kindsOf(this.paper));
 
+  /** Those whose acts are done and not yet shown. */
+  private readonly untold: ((fault: null) => void)[] = [];
   private queue: ActQueue<Task, Outcome> | null = null;
   private news: EventSource | null = null;
   private readonly painters = new Set<Repaint>();
@@ -48,7 +50,7 @@ class Desk {
     this.id = id;
     this.queue = new ActQueue<Task, Outcome>(
       (revision, task) => this.send(id, revision, task),
-      { done: (answer, task, left) => this.done(answer, task, left), failed: (reason, task, dropped) => void this.failed(reason, task, dropped) },
+      { done: (answer, task, left) => this.done(answer, task, left), failed: (reason, task, dropped) => this.failed(reason, task, dropped) },
       (reason) => reason instanceof RefusedError && reason.status !== 409,
     );
     await this.reload();
@@ -56,6 +58,7 @@ class Desk {
   }
 
   leave(): void {
+    this.tell(Promise.resolve());
     this.news?.close();
     this.news = null;
     this.queue = null;
@@ -179,11 +182,19 @@ class Desk {
     if (this.paper && answer.changed && !way) this.paper = { ...this.paper, can_undo: true, undo_of: answer.act };
     if (this.paper && answer.changed && way === "undone") this.paper = { ...this.paper, can_redo: true };
     if (this.paper && answer.changed && way === "redone") this.paper = { ...this.paper, can_undo: true };
-    const shown = left === 0 ? this.reload() : Promise.resolve();
-    if ("act" in task) void shown.finally(() => task.told?.(null));
+    if ("act" in task && task.told) this.untold.push(task.told);
+    if (left === 0) this.tell(this.reload());
   }
 
-  private async failed(reason: unknown, task: Task, dropped: readonly Task[] = []): Promise<void> {
+  /** Tell those who wait that their acts are done, when the desk shows them. */
+  private tell(shown: Promise<void>): void {
+    const done = this.untold.splice(0);
+    void shown.finally(() => {
+      for (const told of done) told(null);
+    });
+  }
+
+  private failed(reason: unknown, task: Task, dropped: readonly Task[] = []): void {
     this.waiting = this.queue ? this.queue.length - 1 : 0;
     const fault = reason instanceof RefusedError ? reason : null;
     const told = "act" in task ? task.told : undefined;
@@ -195,7 +206,7 @@ class Desk {
     else if (fault?.fault.can_anyway && "act" in task) {
       notices.say(fault.message, "refused", () => this.do({ ...task.act, anyway: true }));
     } else this.complain(reason);
-    if (this.waiting === 0 && !this.isCut) await this.reload();
+    if (this.waiting === 0) this.tell(this.isCut ? Promise.resolve() : this.reload());
   }
 
   private async reloadPaper(): Promise<void> {

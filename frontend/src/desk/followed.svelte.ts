@@ -1,5 +1,6 @@
 /** What a room shows, asked again whenever the design changes; what was shown stays until the new is there. */
 import { desk } from "./desk.svelte";
+import { coming } from "./loading";
 
 export interface Followed<T> {
   readonly value: T | null;
@@ -15,7 +16,7 @@ export function followed<T>(load: (id: string) => Promise<T>): Followed<T> {
     const { id, revision } = desk;
     if (id === null || revision < 0) return;
     let isPast = false;
-    load(id).then(
+    const loading = load(id).then(
       (loaded) => {
         if (!isPast) [value, reason] = [loaded, ""];
       },
@@ -23,6 +24,7 @@ export function followed<T>(load: (id: string) => Promise<T>): Followed<T> {
         if (!isPast) reason = fault instanceof Error ? fault.message : String(fault);
       },
     );
+    void coming(loading);
     return () => (isPast = true);
   });
   return {

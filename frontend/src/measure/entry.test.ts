@@ -4,24 +4,45 @@ import { Entry } from "./entry.svelte";
 
 const NO: Refused = { detail: "This is no length.", remedy: "", can_anyway: false, findings: [] };
 
-/** A field that keeps what it puts, and answers when it is told to. */
-function fieldOf(given: string): { entry: Entry; sent: string[]; answer: (refused?: Refused | null) => Promise<void> } {
+interface Field {
+  entry: Entry;
+  sent: string[];
+  /** Answer what was put last. */
+  answer: (refused?: Refused | null) => Promise<void>;
+  /** What was put is given. */
+  show: (given: string) => Promise<void>;
+}
+
+const soon = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+/** A field that keeps what it puts, and answers and shows when it is told to. */
+function fieldOf(given: string): Field {
   const sent: string[] = [];
   let answered: (refused: Refused | null) => void = () => undefined;
-  const entry = new Entry((wanted, stands) => {
-    if (wanted === stands) return null;
-    if (wanted === "four") return NO;
-    return () => {
-      sent.push(wanted);
-      return new Promise((resolve) => (answered = resolve));
-    };
-  });
+  let shown: (() => void)[] = [];
+  const entry = new Entry(
+    (wanted, stands) => {
+      if (wanted === stands) return null;
+      if (wanted === "four") return NO;
+      return () => {
+        sent.push(wanted);
+        return new Promise((resolve) => (answered = resolve));
+      };
+    },
+    () => new Promise((resolve) => shown.push(resolve)),
+  );
   entry.give(given);
-  const answer = async (refused: Refused | null = null): Promise<void> => {
+  const answer = (refused: Refused | null = null): Promise<void> => {
     answered(refused);
-    await new Promise((resolve) => setTimeout(resolve));
+    return soon();
   };
-  return { entry, sent, answer };
+  const show = (now: string): Promise<void> => {
+    entry.give(now);
+    for (const each of shown) each();
+    shown = [];
+    return soon();
+  };
+  return { entry, sent, answer, show };
 }
 
 test("what is typed while the last is under way is put after it, though the last is given meanwhile", async () => {
@@ -37,25 +58,78 @@ test("what is typed while the last is under way is put after it, though the last
 });
 
 test("what is typed before a put value is shown is not written over by it", async () => {
-  const { entry, sent, answer } = fieldOf("2");
+  const { entry, sent, answer, show } = fieldOf("2");
   entry.text = "3";
   void entry.put();
   await answer();
   entry.text = "";
-  entry.give("3");
+  await show("3");
   expect(entry.text).toBe("");
   void entry.put();
   await answer();
   expect(sent).toEqual(["3", ""]);
-  entry.give("2");
+  await show("2");
   expect(entry.text).toBe("2");
 });
 
+test("what was put stays as it was typed until it is given, and is then written as it is given", async () => {
+  const { entry, answer, show } = fieldOf("2");
+  entry.text = "3.0";
+  void entry.put();
+  entry.give("2");
+  expect(entry.text).toBe("3.0");
+  await answer();
+  expect(entry.text).toBe("3.0");
+  await show("3");
+  expect(entry.text).toBe("3");
+  entry.give("5");
+  expect(entry.text).toBe("5");
+});
+
+test("what stood before is put again, though it is still given when it is typed", async () => {
+  const { entry, sent, answer, show } = fieldOf("2");
+  entry.text = "3";
+  void entry.put();
+  await answer();
+  entry.text = "2";
+  void entry.put();
+  entry.give("3");
+  await answer();
+  expect(sent).toEqual(["3", "2"]);
+  await show("2");
+  expect(entry.text).toBe("2");
+});
+
+test("what stood before is put again, though it was given while the last was under way", async () => {
+  const { entry, sent, answer } = fieldOf("1");
+  entry.text = "2";
+  void entry.put();
+  await answer();
+  entry.text = "3";
+  void entry.put();
+  entry.give("2");
+  await answer();
+  entry.text = "2";
+  void entry.put();
+  await answer();
+  expect(sent).toEqual(["2", "3", "2"]);
+});
+
+test("what is put is not put again when the field is left before it is given", async () => {
+  const { entry, sent, answer } = fieldOf("2");
+  entry.text = "3";
+  void entry.put();
+  await answer();
+  await entry.put();
+  expect([entry.text, sent]).toEqual(["3", ["3"]]);
+});
+
 test("a value from elsewhere writes over a text that was refused, and takes its fault away", async () => {
-  const { entry, answer } = fieldOf("2");
+  const { entry, answer, show } = fieldOf("2");
   entry.text = "9";
   void entry.put();
   await answer(NO);
+  await show("2");
   expect([entry.text, entry.fault]).toEqual(["9", NO]);
   entry.give("5");
   expect([entry.text, entry.fault]).toEqual(["5", null]);
@@ -69,12 +143,4 @@ test("a text without a meaning is told, and what is given already is not put aga
   entry.text = " 2 ";
   await entry.put();
   expect([entry.text, entry.fault, sent]).toEqual(["2", null, []]);
-});
-
-test("a text that means what is given is written as it is given", async () => {
-  const { entry, sent, answer } = fieldOf("2");
-  entry.text = "2.0";
-  void entry.put();
-  await answer();
-  expect([entry.text, sent]).toEqual(["2", ["2.0"]]);
 });

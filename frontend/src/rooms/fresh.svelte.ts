@@ -1,5 +1,6 @@
 /** A view of the design that is loaded again whenever it changes; the last one stays while a newer one comes. */
 import { RefusedError } from "$/api/client";
+import { coming } from "$/desk/loading";
 import { t } from "$/words/words";
 
 export class Fresh<T> {
@@ -13,7 +14,11 @@ export class Fresh<T> {
   constructor(private readonly ask: (id: string) => Promise<T>) {}
 
   /** Ask for it again; an answer that another question has overtaken is dropped. */
-  async load(id: string | null): Promise<void> {
+  load(id: string | null): Promise<void> {
+    return coming(this.loaded(id));
+  }
+
+  private async loaded(id: string | null): Promise<void> {
     const asking = ++this.asked;
     if (id === null) return void (this.value = null);
     this.coming = true;

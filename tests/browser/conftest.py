@@ -19,7 +19,8 @@ from quarterturn.studio.page_files import INDEX, PAGE
 from tests.browser.sitting import Sitting
 from tests.browser.watching import PATIENCE, Watched
 from tests.studio.drafts import file_of
-from tests.studio.running import Running, running
+from tests.studio.forking import forked
+from tests.studio.running import Running
 
 expect.set_options(timeout=PATIENCE)
 
@@ -53,7 +54,7 @@ def design(tmp_path: Path) -> Path:
 @pytest.fixture
 def studio(tmp_path: Path, design: Path) -> Iterator[Running]:
     """Start a studio with the design open."""
-    with running(tmp_path / "state", "studio", str(design), "--no-browser") as studio:
+    with forked(tmp_path / "state", "studio", str(design), "--no-browser") as studio:
         yield studio
 
 
@@ -77,7 +78,7 @@ def window(chromium: Browser, studio: Running) -> Iterator[Watched]:
 @pytest.fixture
 def sitting(chromium: Browser, tmp_path: Path) -> Iterator[Sitting]:
     """Sit down before the front of the envelope."""
-    with running(tmp_path / "state", "studio", "--no-browser") as studio:
+    with forked(tmp_path / "state", "studio", "--no-browser") as studio:
         context = chromium.new_context(
             viewport={"width": 1440, "height": 900}, reduced_motion="reduce", accept_downloads=True
         )

@@ -134,7 +134,7 @@ def readable(text: str) -> Design | None:
     return replace(design, setting=replace(setting, cells=cells))
 
 
-@settings(max_examples=60)
+@settings(max_examples=40)
 @given(texts().map(readable).filter(lambda design: design is not None))
 def test_all_stages_agree_on_any_design_that_can_be_read(design: Design) -> None:
     pattern = make_pattern(design)
@@ -146,7 +146,7 @@ def test_all_stages_agree_on_any_design_that_can_be_read(design: Design) -> None
         assert finding.remedy.isprintable()
 
 
-@settings(max_examples=25)
+@settings(max_examples=16)
 @given(texts().map(readable).filter(lambda design: design is not None))
 def test_the_rehearsal_makes_the_picture_of_any_design_that_does_not_stop_the_sewer(design: Design) -> None:
     pattern = make_pattern(design)

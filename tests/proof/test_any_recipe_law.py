@@ -17,7 +17,7 @@ from quarterturn.publish.booklet import assemble
 from tests.samples import ROUNDS, design_of
 from tests.strategies.recipes import SEAM, recipes
 
-ANY = settings(max_examples=8, deadline=None, suppress_health_check=list(HealthCheck))
+ANY = settings(max_examples=5, deadline=None, suppress_health_check=list(HealthCheck))
 PARTS = {"petal": "B", "moon": "C"}
 OTHER = {"petal": "C", "moon": "A"}
 

@@ -20,7 +20,7 @@ def test_all_stages_agree_on_a_design_of_each_kind(name: str) -> None:
     assert [finding.code for finding in findings if finding.remedy == REBUILD] == []
 
 
-@settings(max_examples=50, suppress_health_check=list(HealthCheck))
+@settings(max_examples=35, suppress_health_check=list(HealthCheck))
 @given(tops())
 def test_all_stages_agree_whatever_holds_whatever(design: Design) -> None:
     for each in (design, turned_whole(design)):

@@ -26,7 +26,7 @@ ROLL = Bolt(Fraction(1000), Fraction(100000))
 PARTS = ("petal", "moon")
 NOISE = 1e-6
 """Square inches."""
-ANY = settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))
+ANY = settings(max_examples=12, deadline=None, suppress_health_check=list(HealthCheck))
 
 
 def design_with(recipe: Recipe, *ways: Colourway, rejoined: tuple[Rejoined, ...] = ()) -> Design:

@@ -22,9 +22,8 @@ SAID = re.compile(r"http://127\.0\.0\.1:(\d+)/#token=([\w-]+)(?:&design=(\w+))?"
 
 @dataclass
 class Running:
-    """A studio that runs: its process, port, token and the design that it opened."""
+    """A studio that runs: its port, token and the design that it opened."""
 
-    process: subprocess.Popen[str]
     port: int
     token: str
     design: str | None
@@ -56,6 +55,13 @@ class Running:
         design = f"&design={self.design}" if self.design else ""
         return f"http://127.0.0.1:{self.port}/#token={self.token}{design}"
 
+
+@dataclass
+class Started(Running):
+    """A studio that was started as a person starts it, and its process."""
+
+    process: subprocess.Popen[str]
+
     def interrupt(self) -> tuple[int, str, str]:
         """End it by Ctrl-C, and return its exit code and what it said."""
         self.process.send_signal(signal.SIGINT)
@@ -64,7 +70,7 @@ class Running:
 
 
 @contextlib.contextmanager
-def running(state: Path, *arguments: str, **environment: str) -> Iterator[Running]:
+def running(state: Path, *arguments: str, **environment: str) -> Iterator[Started]:
     """Start a studio, and see to it that it has ended afterwards."""
     more = {"XDG_STATE_HOME": str(state), "PYTHONWARNINGS": "error", **environment}
     process = subprocess.Popen(
@@ -80,7 +86,7 @@ def running(state: Path, *arguments: str, **environment: str) -> Iterator[Runnin
         while not found and (line := process.stdout.readline()):
             found = SAID.search(line)
         assert found, process.communicate()[1]
-        yield Running(process, int(found[1]), found[2], found[3])
+        yield Started(int(found[1]), found[2], found[3], process)
     finally:
         process.kill()
         process.wait()

@@ -18,7 +18,7 @@ from tests.studio.drafts import TEXT
 from tests.studio.rooms import HOME, KEYS, client, opened
 
 AnyCase: TypeAlias = Case[Any]
-EXAMPLES = 12
+EXAMPLES = 8
 BOUNDED = settings(suppress_health_check=list(HealthCheck), phases=[Phase.explicit, Phase.generate])
 LEAST_OPERATIONS = 40
 ENDLESS = "/api/designs/{identity}/news"

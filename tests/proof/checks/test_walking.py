@@ -68,7 +68,7 @@ def test_the_walk_agrees_with_the_setting(name: str) -> None:
     agree(design_of(TEXTS[name]))
 
 
-@settings(max_examples=60, suppress_health_check=list(HealthCheck))
+@settings(max_examples=35, suppress_health_check=list(HealthCheck))
 @given(tops())
 def test_the_walk_agrees_with_the_setting_whatever_holds_whatever(design: Design) -> None:
     agree(design)

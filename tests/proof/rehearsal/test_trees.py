@@ -23,7 +23,7 @@ from tests.section_texts import plain_on_point, quilt
 from tests.trees import tops
 
 
-@hypothesis_settings(max_examples=60, suppress_health_check=list(HealthCheck))
+@hypothesis_settings(max_examples=35, suppress_health_check=list(HealthCheck))
 @given(tops())
 def test_steps_of_any_tree_make_its_picture(design: Design) -> None:
     pattern = make_pattern(design)

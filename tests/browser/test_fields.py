@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -105,3 +106,17 @@ def test_a_size_gets_its_bed_and_what_differs_in_it_by_keys(room: Page, studio: 
     typed(room.get_by_role("combobox", name="Something else that differs"), "setting.across")
     typed(room.get_by_role("textbox", name="Its value in this size"), "2")
     written(studio, room, r'"setting\.across" = 2')
+
+
+def test_a_section_is_laid_below_the_quilt_and_another_beside_both(room: Page, studio: Running) -> None:
+    sections = sheet(room, "Sections")
+    sections.get_by_text("A new section").press("Enter")
+    sections.get_by_label("Where it lies").select_option("below")
+    sections.get_by_role("button", name="Add the section").press("Enter")
+    text = written(studio, room, r'kind = "rows"')
+    assert "[sections.body]" in text
+    assert 'parts = [\n  "body0",\n  "piece0",\n]' in text
+    expect(sections.get_by_role("button", name=re.compile("piece"))).to_be_visible()
+    sections.get_by_role("button", name="Above", exact=True).press("Enter")
+    written(studio, room, r'"piece0",\s+"body0",\s+"piece0"')
+    assert barriers(room) == []

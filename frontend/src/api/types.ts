@@ -932,7 +932,7 @@ export interface components {
          */
         ActOrder: {
             /** Act */
-            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["DecideStrips"] | components["schemas"]["FreeStrips"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
+            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["LayBeside"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["DecideStrips"] | components["schemas"]["FreeStrips"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
             /** Revision */
             revision: number;
         };
@@ -1111,6 +1111,8 @@ export interface components {
              * @default false
              */
             anyway: boolean;
+            /** Beside */
+            beside?: ("above" | "right" | "below" | "left") | null;
             /**
              * Columns
              * @default 2
@@ -2158,6 +2160,29 @@ export interface components {
             spoken: string;
         };
         /**
+         * LayBeside
+         * @description Lay a section above, below, left or right of the whole quilt, inside its borders.
+         */
+        LayBeside: {
+            /**
+             * Anyway
+             * @default false
+             */
+            anyway: boolean;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            name: "lay-beside";
+            /** Section */
+            section: string;
+            /**
+             * Side
+             * @enum {string}
+             */
+            side: "above" | "right" | "below" | "left";
+        };
+        /**
          * LayCells
          * @description Lay a unit, a fabric or a section into some cells, all with one turn, or each with its own.
          *
@@ -2275,7 +2300,7 @@ export interface components {
          */
         LookOrder: {
             /** Act */
-            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["DecideStrips"] | components["schemas"]["FreeStrips"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
+            act: components["schemas"]["TurnCells"] | components["schemas"]["LayCells"] | components["schemas"]["FillSection"] | components["schemas"]["StampWords"] | components["schemas"]["SwapColourways"] | components["schemas"]["AddSection"] | components["schemas"]["RemoveSection"] | components["schemas"]["RenameSection"] | components["schemas"]["ResizeMap"] | components["schemas"]["WriteOut"] | components["schemas"]["LayOtherwise"] | components["schemas"]["LayBeside"] | components["schemas"]["AddPart"] | components["schemas"]["RemovePart"] | components["schemas"]["MovePart"] | components["schemas"]["AddBorder"] | components["schemas"]["RemoveBorder"] | components["schemas"]["MoveBorder"] | components["schemas"]["PlaceMotif"] | components["schemas"]["MoveMotif"] | components["schemas"]["OrderMotif"] | components["schemas"]["RemoveMotif"] | components["schemas"]["AddRecipe"] | components["schemas"]["CopyRecipe"] | components["schemas"]["RenameRecipe"] | components["schemas"]["RemoveRecipe"] | components["schemas"]["AddShape"] | components["schemas"]["RemoveShape"] | components["schemas"]["OrderShape"] | components["schemas"]["TakeOutline"] | components["schemas"]["AddFabric"] | components["schemas"]["RemoveFabric"] | components["schemas"]["RenameFabric"] | components["schemas"]["SwapFabrics"] | components["schemas"]["TakeColours"] | components["schemas"]["SetPhoto"] | components["schemas"]["AddColourway"] | components["schemas"]["RemoveColourway"] | components["schemas"]["DecideStrips"] | components["schemas"]["FreeStrips"] | components["schemas"]["TakeSetting"] | components["schemas"]["AddSize"] | components["schemas"]["RemoveSize"] | components["schemas"]["Put"] | components["schemas"]["Puts"] | components["schemas"]["Write"];
         };
         /**
          * MakingView

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from quarterturn.design import ROOT, Cell, ClothCell, Design, LineSet, PanelSet
 from quarterturn.studio.acts import Act, CellAt
+from quarterturn.studio.acts.beside import LayBeside
 from quarterturn.studio.acts.borders import AddBorder, MoveBorder, RemoveBorder
 from quarterturn.studio.acts.cloth import (
     AddColourway,
@@ -118,7 +119,9 @@ def _sections(design: Design) -> Iterator[Act]:
         yield RemoveSection(section=section.name)
         yield RemoveSection(section=section.name, instead=letter)
         yield RenameSection(section=section.name, to="another")
+        yield LayBeside(section=section.name, side="below", anyway=True)
         yield RenameSection(section=section.name, to=section.name)
+    yield AddSection(section="newest", unit=code, fabric=letter, beside="left")
 
 
 def _lines(design: Design) -> Iterator[Act]:

@@ -27,3 +27,10 @@ export function sectionsOf(paper: PaperView | null, without: readonly string[] =
 export function called(section: string): string {
   return section === ROOT ? t("rooms.quilt.sections.root") : section;
 }
+
+/** Return a name that no section has yet, three small letters or more. */
+export function freeName(taken: readonly string[]): string {
+  const stem = t("rooms.quilt.sections.new-name");
+  const names = ["", ..."bcdefghijklmnopqrstuvwxyz"].map((letter) => stem + letter);
+  return names.find((name) => !taken.includes(name)) ?? stem;
+}

@@ -15,6 +15,7 @@ from typing import Annotated, TypeAlias
 
 from pydantic import Field
 
+from quarterturn.studio.acts.beside import LayBeside
 from quarterturn.studio.acts.borders import AddBorder, MoveBorder, RemoveBorder
 from quarterturn.studio.acts.cloth import (
     AddColourway,
@@ -67,6 +68,7 @@ ACTS: tuple[type[Act], ...] = (
     ResizeMap,
     WriteOut,
     LayOtherwise,
+    LayBeside,
     AddPart,
     RemovePart,
     MovePart,
@@ -116,6 +118,7 @@ AnyAct: TypeAlias = Annotated[
     | ResizeMap
     | WriteOut
     | LayOtherwise
+    | LayBeside
     | AddPart
     | RemovePart
     | MovePart

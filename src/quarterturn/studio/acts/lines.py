@@ -32,7 +32,7 @@ class AddPart(Act):
         else:
             added = {"fabric": self.part, "width": self.width}
         parts.insert(min(self.place, len(parts)), added)
-        return Change(_written(text, self.section, parts), {"section": self.section, "part": self.part})
+        return Change(written_line(text, self.section, parts), {"section": self.section, "part": self.part})
 
 
 class RemovePart(Act):
@@ -67,7 +67,7 @@ class MovePart(Act):
         parts = parts_of_line(design, self.section)
         _check(parts, self.place)
         parts.insert(self.to, parts.pop(self.place))
-        return Change(_written(text, self.section, parts), {"section": self.section})
+        return Change(written_line(text, self.section, parts), {"section": self.section})
 
 
 def parts_of_line(design: Design, section: str) -> list[object]:
@@ -88,6 +88,6 @@ def _check(parts: list[object], place: int) -> None:
         raise RefusedError(f"The line has {len(parts)} parts.", "Choose one of them.")
 
 
-def _written(text: str, section: str, parts: list[object]) -> str:
+def written_line(text: str, section: str, parts: list[object]) -> str:
     """Return the text with the parts of a line: each at its place, so that the list keeps its layout."""
     return written(text, {section_key(section, "parts", k): part for k, part in enumerate(parts)})

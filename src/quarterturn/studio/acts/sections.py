@@ -30,6 +30,7 @@ from quarterturn.design import (
 )
 from quarterturn.design.section_tables import section_tables
 from quarterturn.measure import INCH, MM, Length, LengthError, Units, parse_length
+from quarterturn.studio.acts.beside import Side, text_beside
 from quarterturn.studio.acts.maps import between_text, map_text, painted, setting_of, sheet_of, word_of
 from quarterturn.studio.acts.model import Act, Change, Facts, Name, RefusedError, written
 from quarterturn.studio.acts.painting import painted_sections
@@ -54,6 +55,8 @@ class AddSection(Act):
     columns: Count = 2
     width: LengthText | None = None
     height: LengthText | None = None
+    beside: Side | None = None
+    """Where it is laid beside the whole quilt; where not given it is laid nowhere yet."""
 
     def change(self, text: str, design: Design) -> Change:
         """Write its table behind the other sections."""
@@ -61,7 +64,8 @@ class AddSection(Act):
             raise RefusedError(f"There is a section `{self.section}` already.", "Choose another name.")
         made = Section(self.section, self._setting(design))
         tables = "\n\n".join(section_tables(made, design.units))
-        return Change(with_tables(text, "sections", tables), {"section": self.section, "kind": self.kind})
+        laid = text_beside(text, design, self.section, self.beside) if self.beside else text
+        return Change(with_tables(laid, "sections", tables), {"section": self.section, "kind": self.kind})
 
     def _setting(self, design: Design) -> SectionSet:
         if self.kind == "panel":

@@ -118,15 +118,16 @@ def without_table(text: str, parts: tuple[str, ...]) -> str:
     return joined(kept)
 
 
-def renamed_table(text: str, parts: tuple[str, ...], name: str) -> str:
-    """Return the text with another last part in the headers of a table and of all inside it."""
+def renamed_table(text: str, parts: tuple[str, ...], *names: str) -> str:
+    """Return the text with another last part, or parts, in the headers of a table and of all inside it."""
 
     def renamed(piece: Table) -> Table:
         if piece.parts[: len(parts)] != parts:
             return piece
-        header = dotted(*parts[:-1], name, *piece.parts[len(parts) :])
+        named = (*parts[:-1], *names, *piece.parts[len(parts) :])
+        header = dotted(*named)
         whole = f"[[{header}]]" if piece.listed else f"[{header}]"
-        return replace(piece, text=_with_header(piece.text, whole))
+        return replace(piece, parts=named, text=_with_header(piece.text, whole))
 
     return joined([renamed(piece) for piece in tables_of(text)])
 

@@ -69,6 +69,7 @@ const of = (id: string): string => `/designs/${encodeURIComponent(id)}`;
 export const beginnings = {
   start: () => get<StartView>("/start"),
   comesTo: (made: Partial<Schemas["NewDesign"]>) => post<Schemas["BegunView"]>("/start", made),
+  folder: (path: string) => get<Schemas["FolderView"]>(`/folder?path=${encodeURIComponent(path)}`),
   picture: (of: Record<string, string>) => address("/picture", of),
 };
 
@@ -80,10 +81,10 @@ export const designs = {
   act: (id: string, revision: number, act: Act) => post<Outcome>(`${of(id)}/acts`, { revision, act }),
   undo: (id: string, revision: number) => post<Outcome>(`${of(id)}/undo`, { revision }),
   redo: (id: string, revision: number) => post<Outcome>(`${of(id)}/redo`, { revision }),
-  save: (id: string, path: string | null = null, replace = false) =>
-    post<PaperView>(`${of(id)}/save`, { path, replace }),
+  save: (id: string, where: { path?: string; replace?: boolean; make_folder?: boolean } = {}) =>
+    post<PaperView>(`${of(id)}/save`, where),
   keep: (id: string, revision: number, keep: "ours" | "theirs") => post<Outcome>(`${of(id)}/outside`, { revision, keep }),
-  duplicate: (id: string, path: string) => post<{ id: string }>(`${of(id)}/duplicate`, { path }),
+  duplicate: (id: string, path: string, make_folder: boolean) => post<{ id: string }>(`${of(id)}/duplicate`, { path, make_folder }),
   close: (id: string) => post<unknown>(`${of(id)}/close`),
   news: (id: string) => address(`${of(id)}/news`),
 };

@@ -868,6 +868,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/folder": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Folder
+         * @description Return what lies in a folder, or in that of a file; the home folder where none is named.
+         */
+        get: operations["folder"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/picture": {
         parameters: {
             query?: never;
@@ -1498,9 +1518,14 @@ export interface components {
         };
         /**
          * CopyOrder
-         * @description Where the copy goes.
+         * @description Where the copy goes, and whether a folder is made for it.
          */
         CopyOrder: {
+            /**
+             * Make Folder
+             * @default false
+             */
+            make_folder: boolean;
             /** Path */
             path: string;
         };
@@ -2008,6 +2033,24 @@ export interface components {
             rounds: number;
             /** Steps */
             steps: number;
+        };
+        /**
+         * FolderView
+         * @description What lies in a folder. `above` is empty at the root of the disk; `wanted` is what was asked for and is not there.
+         *
+         *     Paths of folders end in the sign that parts folders on this machine.
+         */
+        FolderView: {
+            /** Above */
+            above: string;
+            /** Designs */
+            designs: string[];
+            /** Folders */
+            folders: string[];
+            /** Path */
+            path: string;
+            /** Wanted */
+            wanted: string;
         };
         /**
          * FoundFinding
@@ -3549,9 +3592,14 @@ export interface components {
         };
         /**
          * SaveOrder
-         * @description Where to save: where it was opened from, or somewhere else, and whether over what is there.
+         * @description Where to save: where it was opened from, or somewhere else; whether over what is there, or in a new folder.
          */
         SaveOrder: {
+            /**
+             * Make Folder
+             * @default false
+             */
+            make_folder: boolean;
             /** Path */
             path?: string | null;
             /**
@@ -8188,6 +8236,91 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ValuesView"];
+                };
+            };
+            /** @description It is not understood. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It comes from a stranger. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is not there. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It has been changed since, or is in the way. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It is too large. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description It cannot be done. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+            /** @description A fault of the program. */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Refused"];
+                };
+            };
+        };
+    };
+    folder: {
+        parameters: {
+            query?: {
+                path?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Successful Response */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FolderView"];
                 };
             };
             /** @description It is not understood. */

@@ -93,18 +93,21 @@ class Desk {
     this.step({ redo: true }, this.paper?.can_redo ?? false, "shell.nothing-to-redo");
   }
 
-  /** Write the file: where it is, or somewhere else, and only if told over another that lies there. */
-  async save(path: string | null = null, replace = false): Promise<"saved" | "taken" | "refused"> {
-    if (!this.id) return "refused";
+  /** Write the file where it is. */
+  async save(): Promise<void> {
     try {
-      const paper = await designs.save(this.id, path, replace);
-      await this.reloadPaper();
-      notices.say(t("shell.saved-now", { path: paper.path }));
-      return "saved";
+      await this.saveAt({});
     } catch (reason) {
       this.complain(reason);
-      return path !== null && reason instanceof RefusedError && reason.status === 409 ? "taken" : "refused";
     }
+  }
+
+  /** Write the file somewhere else, and only if told over another that lies there, or in a new folder. Throws. */
+  async saveAt(where: { path?: string; replace?: boolean; make_folder?: boolean }): Promise<void> {
+    if (!this.id) return;
+    const paper = await designs.save(this.id, where);
+    await this.reloadPaper();
+    notices.say(t("shell.saved-now", { path: paper.path }));
   }
 
   /** Go on with one of two versions, where the file was changed elsewhere. */

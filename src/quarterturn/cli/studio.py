@@ -51,5 +51,5 @@ def open_studio(file: Path | None, port: int | None, *, with_browser: bool) -> N
 def _tell(address: str, is_shown: bool) -> None:
     """Say where the page is."""
     shown = "The studio is open in your browser:" if is_shown else "Open the studio in a browser:"
-    click.echo(f"{shown}\n\n    {address}\n\nCtrl-C ends it.")
+    click.echo(f"{shown}\n\n    {address}\n\nKeep this window open while you work; Ctrl-C ends the studio.")
     sys.stdout.flush()

@@ -29,17 +29,22 @@ def place(written: str, *, new: bool = False) -> Path:
     Only design files are opened and written, so that a slip of the pen touches nothing else; a `new` one may be
     named without the ending, and gets it. Raises Refusal.
     """
-    if not written.strip() or "\0" in written or any(0xD800 <= ord(letter) <= 0xDFFF for letter in written):
-        raise Refusal("This names no file.", f"Name a file that ends in {SUFFIX}.")
-    try:
-        path = Path(os.path.realpath(Path(written.strip()).expanduser()))
-    except (OSError, RuntimeError, ValueError) as error:
-        raise Refusal("This names no file.", f"Name a file that ends in {SUFFIX}.") from error
+    path = named_place(written)
     if new and path.name and not path.suffix:
         path = path.with_name(f"{path.name}{SUFFIX}")
     if path.suffix.lower() != SUFFIX:
         raise Refusal(f"{path.name} is no design file.", f"Name a file that ends in {SUFFIX}.")
     return path
+
+
+def named_place(written: str) -> Path:
+    """Return the file or folder that a designer's words name. Raises Refusal."""
+    if not written.strip() or "\0" in written or any(0xD800 <= ord(letter) <= 0xDFFF for letter in written):
+        raise Refusal("This names no file.", f"Name a file that ends in {SUFFIX}.")
+    try:
+        return Path(os.path.realpath(Path(written.strip()).expanduser()))
+    except (OSError, RuntimeError, ValueError) as error:
+        raise Refusal("This names no file.", f"Name a file that ends in {SUFFIX}.") from error
 
 
 def read_file(path: Path) -> Filed:

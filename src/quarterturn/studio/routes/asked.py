@@ -61,16 +61,18 @@ class RevisionOrder(Asked):
 
 
 class SaveOrder(Asked):
-    """Where to save: where it was opened from, or somewhere else, and whether over what is there."""
+    """Where to save: where it was opened from, or somewhere else; whether over what is there, or in a new folder."""
 
     path: FileName | None = None
     replace: bool = False
+    make_folder: bool = False
 
 
 class CopyOrder(Asked):
-    """Where the copy goes."""
+    """Where the copy goes, and whether a folder is made for it."""
 
     path: FileName
+    make_folder: bool = False
 
 
 class KeepOrder(Asked):

@@ -9,6 +9,7 @@ from fastapi import APIRouter, Query, Response
 
 from quarterturn.studio.acts import ACTS, name_of
 from quarterturn.studio.filing import place, read_file
+from quarterturn.studio.folders import look_into
 from quarterturn.studio.gallery import examples
 from quarterturn.studio.papers import Paper
 from quarterturn.studio.recent import MOST, Entry
@@ -18,17 +19,20 @@ from quarterturn.studio.stages import Stages
 from quarterturn.studio.studio import Studio
 from quarterturn.studio.views import (
     BegunView,
+    FolderView,
     NewDesign,
     RecentView,
     StartView,
     beginning,
     begun,
+    folder_view,
     picture_svg,
     start_view,
 )
 
 routes = APIRouter(prefix="/api", tags=["start"])
 _pictures = Stages()
+FolderName = Annotated[str, Query(max_length=1000)]
 Name = Annotated[str | None, Query(max_length=80)]
 
 
@@ -42,6 +46,12 @@ def start(studio: Room) -> StartView:
 def come_to(new: NewDesign) -> BegunView:
     """Return what a new design would come to. Nothing is begun."""
     return begun(new, _pictures.at(beginning(new)).size())
+
+
+@routes.get("/folder")
+def folder(path: FolderName = "") -> FolderView:
+    """Return what lies in a folder, or in that of a file; the home folder where none is named."""
+    return folder_view(look_into(path))
 
 
 @routes.get("/acts")

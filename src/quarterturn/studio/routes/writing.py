@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from fastapi import APIRouter
 from fastapi.responses import StreamingResponse
 
 from quarterturn.studio.filing import place
+from quarterturn.studio.folders import make_folder_of
 from quarterturn.studio.papers import Paper
 from quarterturn.studio.routes.asked import (
     ActOrder,
@@ -53,7 +56,8 @@ def redo(paper: Open, order: RevisionOrder) -> Outcome:
 @routes.post("/save")
 def save(paper: Open, studio: Room, order: SaveOrder) -> PaperView:
     """Save it in its file, or in another."""
-    studio.desk.save(paper, place(order.path, new=True) if order.path else None, replace=order.replace)
+    path = _new_place(order.path, make_folder=order.make_folder) if order.path else None
+    studio.desk.save(paper, path, replace=order.replace)
     return _view(paper, studio)
 
 
@@ -66,7 +70,7 @@ def keep(paper: Open, order: KeepOrder) -> Outcome:
 @routes.post("/duplicate", status_code=201)
 def duplicate(paper: Open, studio: Room, order: CopyOrder) -> Opened:
     """Copy it into a new file, and open that."""
-    return Opened(id=studio.desk.duplicate(paper, place(order.path, new=True)).id)
+    return Opened(id=studio.desk.duplicate(paper, _new_place(order.path, make_folder=order.make_folder)).id)
 
 
 @routes.post("/close", status_code=204)
@@ -82,6 +86,13 @@ def close(paper: Open, studio: Room) -> None:
 async def news(paper: Open) -> StreamingResponse:
     """Return a stream of what happens to it: revision, saved, figures, plans, findings, outside, window, publish."""
     return StreamingResponse(paper.news.listen(), media_type="text/event-stream")
+
+
+def _new_place(written: str, *, make_folder: bool) -> Path:
+    path = place(written, new=True)
+    if make_folder:
+        make_folder_of(path)
+    return path
 
 
 def _view(paper: Paper, studio: Studio) -> PaperView:

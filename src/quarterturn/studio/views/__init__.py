@@ -19,6 +19,7 @@ from quarterturn.studio.views.cutting import CuttingView, cutting_view
 from quarterturn.studio.views.figures import FiguresView, figures_view
 from quarterturn.studio.views.film import FilmView, FrameView, film_view, frame_view
 from quarterturn.studio.views.finder import FinderView, FindQuestion, FindView, find_view, finder_view
+from quarterturn.studio.views.folders import FolderView, folder_view
 from quarterturn.studio.views.making import MakingView, making_view
 from quarterturn.studio.views.model import FindingView, finding_view
 from quarterturn.studio.views.outlines import OutlinesView, outlines_view
@@ -42,6 +43,7 @@ __all__ = [
     "FindView",
     "FinderView",
     "FindingView",
+    "FolderView",
     "FrameView",
     "MakingView",
     "NewDesign",
@@ -68,6 +70,7 @@ __all__ = [
     "find_view",
     "finder_view",
     "finding_view",
+    "folder_view",
     "frame_view",
     "making_view",
     "outlines_view",

@@ -75,6 +75,7 @@ def test_a_click_turns_a_unit_and_undo_turns_it_back(page: Page, studio: Running
 def test_a_unit_is_counted_wherever_its_place_lies(page: Page, studio: Running) -> None:
     studio.act(name="puts", values={"setting.across": 2, "setting.down": 3})
     expect(page.locator(".figures, .slip").get_by_text("216").first).to_be_visible(timeout=60_000)
+    expect(page.locator("svg.field use[href]")).to_have_count(216)
     page.get_by_role("button", name="All in sight (0)").click()
     page.mouse.click(*middle(page, 0))
     said(page, "Turned 6 units.")

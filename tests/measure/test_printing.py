@@ -21,6 +21,7 @@ from quarterturn.measure import (
     show_area,
     show_cloth,
     show_count,
+    show_exact,
     show_length,
     show_plain,
     show_rectangle,
@@ -147,3 +148,19 @@ def test_counts_areas_and_check_figures() -> None:
     assert [show_count(n, "patch", "patches") for n in (1, 2)] == ["1 patch", "2 patches"]
     assert [show_area(1.0, units) for units in Units] == ["1.00 sq in", "6.45 cm²"]
     assert [show_plain(3.24112, units) for units in Units] == ['3.2411"', "82.32 mm"]
+
+
+@pytest.mark.parametrize(
+    ("value", "units", "shown"),
+    [
+        (Fraction(67, 16), Units.INCH, '4³⁄₁₆"'),
+        (Fraction("7.7942"), Units.INCH, 'about 7¹³⁄₁₆" (7.7942")'),
+        (Fraction(-1, 8), Units.INCH, '-⅛"'),
+        (Fraction("82.315") * MM, Units.METRIC, "82.31 mm"),
+        (65 * MM, Units.METRIC, "6.5 cm"),
+    ],
+)
+def test_what_has_not_been_rounded_is_told_on_the_ruler_and_in_figures(
+    value: Fraction, units: Units, shown: str
+) -> None:
+    assert show_exact(value, units) == shown

@@ -1858,6 +1858,8 @@ export interface components {
             steps: number | null;
             /** Units */
             units: number;
+            /** Unpriced */
+            unpriced: string[];
             web: components["schemas"]["LengthView"];
             width: components["schemas"]["LengthView"];
         };

@@ -11,11 +11,17 @@ it("says which recipe and which fabric", () => {
   expect(byHand("leave out fabrics.A.bought_as and buy")).toBe("leave out what it is bought as of fabric A and buy");
 });
 it("leaves names of units and words of the language alone", () => {
-  for (const sentence of ["Turn `a-tl0`.", "The finished quilt is 40\" wide.", "There is no colourway `q`."]) expect(byHand(sentence)).toBe(sentence);
+  for (const sentence of ["Turn `a0`.", "The finished quilt is 40\" wide.", "There is no colourway `q`."]) expect(byHand(sentence)).toBe(sentence);
 });
 it("tells which value was changed", () => {
   expect(keyInWords("making.slack")).toBe("“Slack that is bought”");
   expect(keyInWords("fabrics.A.colour")).toBe("colour of fabric A");
   expect(keyInWords("recipes.pool.curve")).toBe("the outline of the recipe pool");
   expect(keyInWords("title")).toBe("title");
+});
+
+it("what speaks of the file, or of a piece by its code, is told as one who works by hand knows it", () => {
+  expect(byHand("Give maker and date at the top of the file.")).toBe("Give maker and date.");
+  expect(byHand('Name it in [house], such as currency = "USD".')).toContain("Name it, such as");
+  expect(byHand("`a-tl2` is 4\" × 4\".")).toBe('the top left quarter of a is 4" × 4".');
 });

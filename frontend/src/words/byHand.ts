@@ -1,5 +1,5 @@
 /** What a finding says, for one who works by hand: keys of the file are called by what they are. */
-import { told } from "./words";
+import { t, told } from "./words";
 
 const WORDS = "in-words";
 const TABLES = "making|class|money|kits|house|binding|backing|batting";
@@ -15,6 +15,8 @@ const SAID = new RegExp(
     `\\b(?:${TABLES})\\.[a-z_]+(?:\\.[a-z_]+)*[a-z_]`,
     "\\b[a-z]+(?:_[a-z]+)+\\b",
     "\\b(?:underlap|finished)(?= (?:larger|smaller|\\d))",
+    "(?<file> at the top of the file| in \\[[a-z]+\\])",
+    "`?\\b(?<code>[a-z]{1,2})-(?<piece>tl|tr|br|bl|lh|rh|th|bh|tt|rt|bt|lt)(?<turn>[0-3])?\\b`?",
   ].join("|"),
   "g",
 );
@@ -22,7 +24,9 @@ const SAID = new RegExp(
 /** Return a sentence in which each key that has words is called by them; all else stays as it is. */
 export function byHand(sentence: string): string {
   return sentence.replace(SAID, (whole: string, ...rest: unknown[]) => {
-    const { key, value, recipe, quoted, letter, of, alone } = rest.at(-1) as Record<string, string | undefined>;
+    const { key, value, recipe, quoted, letter, of, alone, file, code, piece } = rest.at(-1) as Record<string, string | undefined>;
+    if (file) return "";
+    if (code && piece) return t(`${WORDS}.unit`, { code, piece: told(`${WORDS}.piece.${piece}`, {}, piece) });
     if (alone) return told(`${WORDS}.of-recipe`, { recipe: alone }, whole);
     if (letter && of) return told(`${WORDS}.of-fabric`, { letter, what: called(of, of) }, whole);
     if (key && value) {

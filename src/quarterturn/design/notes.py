@@ -10,7 +10,7 @@ from fractions import Fraction
 from quarterturn.design.codes import CODES
 from quarterturn.design.findings import Finding, Place, Severity
 from quarterturn.design.limits import MOST_FINDINGS, Range
-from quarterturn.measure import MM, Length, LengthError, Units, parse_length, show_length
+from quarterturn.measure import Length, LengthError, Units, parse_length, show_exact
 
 Raw = str | int | float
 """A length as it stands in the file."""
@@ -100,18 +100,7 @@ class Notes:
 
     def show(self, value: Length) -> str:
         """Print a length as the file would have it, exact as far as rulers go."""
-        return exact_length(value, self.units)
-
-
-def exact_length(value: Length, units: Units) -> str:
-    """Print a length as the file would have it, exact as far as rulers go."""
-    if value < 0:
-        return f"-{exact_length(-value, units)}"
-    if units is Units.INCH and (value * 16).denominator != 1:
-        return f'{float(value):.4f}"'
-    if units is Units.METRIC and (value / MM * 10).denominator != 1:
-        return f"{float(value / MM):.2f} mm"
-    return show_length(value, units, sixteenths=True)
+        return show_exact(value, self.units)
 
 
 _MANY_MORE = Finding(

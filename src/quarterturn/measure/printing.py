@@ -67,6 +67,17 @@ def show_plain(value: Length | float, units: Units) -> str:
     return f"{_decimal(round_nearest(Fraction(value) / MM, Fraction(1, 100)))} mm"
 
 
+def show_exact(value: Length, units: Units) -> str:
+    """Print a length that has not been rounded: ``4³⁄₁₆"`` as far as rulers go, else ``about 7¹³⁄₁₆" (7.7942")``."""
+    if value < 0:
+        return f"-{show_exact(-value, units)}"
+    if units is Units.INCH and (value * 16).denominator != 1:
+        return f"about {show_length(value, units, sixteenths=True)} ({show_plain(value, units)})"
+    if units is Units.METRIC and (value / MM * 10).denominator != 1:
+        return f"{float(value / MM):.2f} mm"
+    return show_length(value, units, sixteenths=True)
+
+
 def _mixed(value: Fraction) -> str:
     sign, value = ("−", -value) if value < 0 else ("", value)
     whole, part = divmod(value, 1)

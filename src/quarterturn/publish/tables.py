@@ -67,13 +67,14 @@ def cut_list_csv(bill: Bill, materials: Materials, design: Design) -> str:
 def sizes_csv(patterns: Sequence[Pattern]) -> str:
     """Return the sizes side by side, as the booklet has them: for each row its part, what it tells, a cell a size.
 
-    The sizes stand from small to large.
+    The sizes stand from small to large. What the fabrics cost stands at the end, and in no booklet.
     """
-    from quarterturn.publish.wording import by_size, size_parts
+    from quarterturn.publish.wording import by_size, cost_part, size_parts
 
     ordered = by_size(patterns)
     head = ("part", "what", *(pattern.design.size for pattern in ordered))
-    rows = ((part.title, row.what, *row.cells) for part in size_parts(ordered) for row in part.rows)
+    parts = (*size_parts(ordered), cost_part(ordered))
+    rows = ((part.title, row.what, *row.cells) for part in parts for row in part.rows)
     return csv_text([head, *rows])
 
 

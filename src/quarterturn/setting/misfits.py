@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from quarterturn.design import Finding, Place, Severity
-from quarterturn.measure import MM, Length, Units, show_length
+from quarterturn.measure import Length, Units, show_exact
 
 FIT_CODES: Mapping[str, str] = MappingProxyType(
     {
@@ -46,9 +46,5 @@ class Misfits:
         return fits and not mine
 
     def show(self, value: Length) -> str:
-        """Print a length exactly as far as rulers go, and else in figures."""
-        if self.units is Units.INCH and (value * 16).denominator != 1:
-            return f'{float(value):.4f}"'
-        if self.units is Units.METRIC and (value / MM * 10).denominator != 1:
-            return f"{float(value / MM):.2f} mm"
-        return show_length(value, self.units, sixteenths=True)
+        """Print a length exactly as far as rulers go, and then in figures too."""
+        return show_exact(value, self.units)

@@ -131,8 +131,6 @@ def _with_squares(builder: Builder, setting: OnPointSet, node: OnPoint) -> OnPoi
 
 def _note_small(builder: Builder, key: str, given: Length, least: Length) -> None:
     show, units = builder.notes.show, builder.design.units
-    sentence = f"A square of {show(given)} is too small: the triangles need {float(least):.4f} inches."
-    if units is Units.METRIC:
-        sentence = f"A square of {show(given)} is too small: the triangles need {show(least)}."
+    sentence = f"A square of {show(given)} is too small: the triangles need {show(least)}."
     remedy = f"State at least {show(cut_up(least, units))}, or leave it out."
     builder.notes.add("triangles-too-small", key, sentence, remedy)

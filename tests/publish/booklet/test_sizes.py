@@ -17,7 +17,7 @@ from quarterturn.proof import Pattern
 from quarterturn.publish.booklet import assemble, print_booklet
 from quarterturn.publish.booklet.model import Document, FullPage, Notes, Plate, Section, SizeTable
 from quarterturn.publish.tables import sizes_csv
-from quarterturn.publish.wording import by_size, size_notes, size_parts
+from quarterturn.publish.wording import by_size, cost_part, size_notes, size_parts
 from tests.publish.booklet.test_booklet import figure_list
 from tests.samples import ROUNDS, straight
 from tests.section_texts import NESTED, ON_POINT, PIECED
@@ -140,7 +140,9 @@ def test_the_rows_are_read_off_the_patterns() -> None:
     ]
     assert cells("Fabric C")[1] == "⅛ yard"
     assert cells("Border 2, finished width")[5:] == ['3⅜" B', "–", "–"]
-    assert cells("Cost of the fabrics with a price")[1] == "1.56 USD"
+    assert cells("Cost") == []
+    (cost,) = cost_part(sizes).rows
+    assert (cost.what, cost.cells[0]) == ("Cost of the fabrics with a price", "1.56 USD")
 
 
 def test_every_strip_that_is_cut_is_in_a_column() -> None:
@@ -242,9 +244,8 @@ def test_every_cell_is_on_the_pages_and_they_are_a_spread(paper: Paper, units: s
 def test_the_list_has_the_same_cells() -> None:
     head, *rows = csv.reader(StringIO(sizes_csv(patterns())))
     assert head == ["part", "what", *IN_ORDER]
-    told = [
-        [part.title, row.what, *row.cells] for part in size_parts(by_size(patterns())) for row in part.rows
-    ]
+    parts = (*size_parts(by_size(patterns())), cost_part(by_size(patterns())))
+    told = [[part.title, row.what, *row.cells] for part in parts for row in part.rows]
     assert rows == told
 
 

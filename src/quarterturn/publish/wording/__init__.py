@@ -70,6 +70,7 @@ from quarterturn.publish.wording.sections import (
 from quarterturn.publish.wording.sizes import (
     SizePart,
     by_size,
+    cost_part,
     size_notes,
     size_parts,
     sizes_rehearsed,
@@ -106,6 +107,7 @@ __all__ = [
     "centre_sewing",
     "cloth_needs",
     "cloths_of",
+    "cost_part",
     "curve_facts",
     "curve_lines",
     "cutting_advice",

@@ -80,6 +80,13 @@ def size_parts(patterns: Sequence[Pattern]) -> tuple[SizePart, ...]:
     return tuple(part for part in parts if part.rows)
 
 
+def cost_part(patterns: Sequence[Pattern]) -> SizePart:
+    """Return what the fabrics cost, for the designer alone: her prices are no matter of the pattern."""
+    whole = all(fabric.price is not None for pattern in patterns for fabric in pattern.design.fabrics)
+    what = "Cost of the fabrics" if whole else "Cost of the fabrics with a price"
+    return SizePart("For yourself", _rows(patterns, [(what, _cost)]))
+
+
 def _rows(patterns: Sequence[Pattern], told: Iterable[tuple[str, Say]]) -> tuple[SizeRow, ...]:
     """Return the rows of which at least one size has something."""
     rows = (SizeRow(what, tuple(say(pattern) or NONE for pattern in patterns)) for what, say in told)
@@ -245,8 +252,6 @@ def _to_buy(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
     yield "Batting", lambda p: rectangle(p.design, p.materials.batting_width, p.materials.batting_height)
     for letter in _union((line.fabric for line in pattern.materials.stitching) for pattern in patterns):
         yield f"Thread to match Fabric {letter}, about", partial(_thread, letter)
-    whole = all(fabric.price is not None for pattern in patterns for fabric in pattern.design.fabrics)
-    yield "Cost of the fabrics" if whole else "Cost of the fabrics with a price", _cost
 
 
 def _bought(letter: str, pattern: Pattern) -> str:

@@ -59,6 +59,8 @@ class FiguresView(View):
     batting: tuple[LengthView, LengthView]
     batting_package: str
     cost: str | None
+    unpriced: tuple[str, ...]
+    """What has no price and so is not in the cost: letters of fabrics, or words, each once."""
     currency: str
     hours: float | None
     steps: int | None
@@ -87,6 +89,7 @@ def figures_view(revision: int, size: OneSize, effort: Effort = EFFORT) -> Figur
         batting=(_length(size, materials.batting_width), _length(size, materials.batting_height)),
         batting_package=materials.batting_package,
         cost=show_money(costs.total) if costs.total else None,
+        unpriced=tuple(dict.fromkeys(line.key for line in costs.unpriced)),
         currency=design.house.currency,
         hours=None if hours is None else round(hours, 1),
         steps=len(size.steps(effort).steps) if settled else None,

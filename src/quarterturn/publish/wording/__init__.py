@@ -67,10 +67,10 @@ from quarterturn.publish.wording.sections import (
     unit_grid,
     unit_sizes,
 )
+from quarterturn.publish.wording.size_costs import cost_part
 from quarterturn.publish.wording.sizes import (
     SizePart,
     by_size,
-    cost_part,
     size_notes,
     size_parts,
     sizes_rehearsed,

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from functools import partial
 from typing import TypeAlias, TypeVar
 
@@ -25,7 +24,7 @@ from quarterturn.design import (
     SectionSet,
     StraightSet,
 )
-from quarterturn.materials import ClothPlan, show_bought, show_money
+from quarterturn.materials import ClothPlan, show_bought
 from quarterturn.measure import Length
 from quarterturn.pieces import Piece, Purpose
 from quarterturn.proof import Pattern, Proof, border_depths, unit_sizes
@@ -78,13 +77,6 @@ def size_parts(patterns: Sequence[Pattern]) -> tuple[SizePart, ...]:
         ),
     )
     return tuple(part for part in parts if part.rows)
-
-
-def cost_part(patterns: Sequence[Pattern]) -> SizePart:
-    """Return what the fabrics cost, for the designer alone: her prices are no matter of the pattern."""
-    whole = all(fabric.price is not None for pattern in patterns for fabric in pattern.design.fabrics)
-    what = "Cost of the fabrics" if whole else "Cost of the fabrics with a price"
-    return SizePart("For yourself", _rows(patterns, [(what, _cost)]))
 
 
 def _rows(patterns: Sequence[Pattern], told: Iterable[tuple[str, Say]]) -> tuple[SizeRow, ...]:
@@ -262,11 +254,6 @@ def _bought(letter: str, pattern: Pattern) -> str:
 def _thread(letter: str, pattern: Pattern) -> str:
     lines = [line for line in pattern.materials.stitching if line.fabric == letter]
     return thread_length(sum(line.thread for line in lines), pattern.design.units) if lines else ""
-
-
-def _cost(pattern: Pattern) -> str:
-    prices = [line.price for line in pattern.materials.shopping if line.price is not None]
-    return f"{show_money(sum(prices, Fraction(0)))} {pattern.design.house.currency}".strip() if prices else ""
 
 
 def _cuts(patterns: Sequence[Pattern], letter: str) -> Iterator[tuple[str, Say]]:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
 from quarterturn.design import Design, PanelSet, Recipe, RecipeKind, dotted
 from quarterturn.design.text import quote_text
-from quarterturn.measure import Units
+from quarterturn.studio.acts.first_sizes import FirstSizes, first_sizes
 from quarterturn.studio.acts.model import Act, Change, Name, RefusedError, written
 from quarterturn.studio.acts.tables import (
     renamed_table,
@@ -22,19 +23,6 @@ from quarterturn.studio.acts.tables import (
 LengthText = Annotated[str, Field(min_length=1, max_length=40)]
 Number = Annotated[int, Field(ge=0, le=40)]
 PathText = Annotated[str, Field(min_length=5, max_length=100_000)]
-
-_SIZES = {
-    Units.INCH: {"finished": '4"', "diameter": '6 1/2"', "width": '4 1/2"', "start": '8 3/4"', "shape": '4"'},
-    Units.METRIC: {
-        "finished": "100 mm",
-        "diameter": "160 mm",
-        "width": "115 mm",
-        "start": "220 mm",
-        "shape": "100 mm",
-    },
-}
-"""What a new recipe begins with: sizes that fit one another."""
-_OFF = {Units.INCH: '1 7/8"', Units.METRIC: "47 mm"}
 
 
 class AddRecipe(Act):
@@ -51,38 +39,36 @@ class AddRecipe(Act):
     def change(self, text: str, design: Design) -> Change:
         """Write its table behind the other recipes."""
         _check_free(design, self.recipe)
-        tables = with_tables(text, "recipes", self._table(design.units))
+        tables = with_tables(text, "recipes", self._table(first_sizes(design)))
         return Change(tables, {"recipe": self.recipe, "kind": self.kind})
 
-    def _table(self, units: Units) -> str:
-        sizes, outline = _SIZES[units], quote_text(self.outline or "heart")
+    def _table(self, sizes: FirstSizes) -> str:
+        outline = quote_text(self.outline or "heart")
         head = f"[{dotted('recipes', self.recipe)}]\nkind = {quote_text(self.kind)}\n"
+        finished = f"finished = {sizes.of(sizes.unit)}\n"
         if self.kind == "circle cut both ways":
-            return (
-                f"{head}finished = {quote_text(sizes['finished'])}\n"
-                f"shape = {{ diameter = {quote_text(sizes['diameter'])} }}\n"
-            )
+            return f"{head}{finished}shape = {{ diameter = {sizes.of(sizes.unit * 13 / 8)} }}\n"
         if self.kind == "shape cut both ways":
             return (
-                f"{head}finished = {quote_text(sizes['finished'])}\n"
-                f"shape = {{ outline = {outline}, width = {quote_text(sizes['width'])} }}\n"
+                f"{head}{finished}shape = {{ outline = {outline}, width = {sizes.of(sizes.unit * 9 / 8)} }}\n"
             )
         if self.kind == "halves rejoined":
             if not self.of:
                 raise RefusedError("Halves rejoined are halves of a recipe.", "Name one that is cut once.")
             return f"{head}of = {quote_text(self.of)}\n"
-        return f"{head}start = {quote_text(sizes['start'])}\ncuts = {quote_text(self.cuts)}\n{self._shapes(units)}"
+        start = f"start = {sizes.of(sizes.start(self.cuts))}\n"
+        return f"{head}{start}cuts = {quote_text(self.cuts)}\n{self._shapes(sizes)}"
 
-    def _shapes(self, units: Units) -> str:
+    def _shapes(self, sizes: FirstSizes) -> str:
         shape = quote_text(self.outline or "circle")
         header = f'\n[[{dotted("recipes", self.recipe, "shapes")}]]\nname = "shape"\noutline = {shape}\n'
-        width = f"width = {quote_text(_SIZES[units]['shape'])}\n"
+        width = f"width = {sizes.of(sizes.unit * (Fraction(5, 8) if self.cuts == 'none' else 1))}\n"
         if self.cuts != "one diagonal":
             return header + width
-        off = _OFF[units]
-        ways = ((f"-{off}", f"-{off}", 135), (off, off, 315))
+        off = sizes.unit * 15 / 32
+        ways = ((-off, 135), (off, 315))
         return "".join(
-            f"{header}{width}at = [{quote_text(x)}, {quote_text(y)}]\nturn = {turn}\n" for x, y, turn in ways
+            f"{header}{width}at = [{sizes.of(at)}, {sizes.of(at)}]\nturn = {turn}\n" for at, turn in ways
         )
 
 

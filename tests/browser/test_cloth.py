@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -124,7 +125,9 @@ def test_a_photo_is_brought_cropped_and_scaled_by_a_known_length(
     assert barriers(room) == []
     sheet.get_by_role("button", name="Use this photo").click()
     written(studio, room, r"photo_width = ['\"]5\"['\"]")
-    written(studio, room, r"photo_crop = \[0(\.0)?, 0(\.0)?, 0\.5, 1(\.0)?\]")
+    text = written(studio, room, r"photo_crop = \[0(\.0)?, 0(\.0)?, 0\.5, 1(\.0)?\]")
+    red, green, blue = bytes.fromhex(tomllib.loads(text)["fabrics"]["A"]["colour"][1:])
+    assert 0x24 < red < green < blue  # a blue with some brick in it, and nothing of the yellow half
     pattern = room.locator("pattern#print-A-0")
     expect(pattern).to_have_attribute("width", "5")
     expect(pattern).to_have_attribute("height", "5")
@@ -163,6 +166,7 @@ def test_colours_are_taken_from_a_photo(room: Page, studio: Running, photo: Path
     taken = [tuple(bytes.fromhex(each)) for each in colours]
     for red, green, blue in ((0x24, 0x4A, 0x6B), (0xE8, 0xC4, 0x6A)):
         assert any(abs(r - red) + abs(g - green) + abs(b - blue) < 20 for r, g, b in taken)
+    assert "dark blue" in {each["name"] for each in tomllib.loads(text_of(studio))["fabrics"].values()}
 
 
 @pytest.mark.parametrize("width", [1440, 1024, 768])

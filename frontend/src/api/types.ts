@@ -511,7 +511,7 @@ export interface paths {
         put?: never;
         /**
          * Palette
-         * @description Return the colours of a photo, and which fabrics could have them.
+         * @description Return the colours of a photo, or of what is cut out of it, and which fabrics could have them.
          */
         post: operations["palette"];
         delete?: never;
@@ -2711,11 +2711,21 @@ export interface components {
         };
         /**
          * PaletteColour
-         * @description A colour of a photo and its share of it.
+         * @description A colour of a photo, what it is called, and its share of the photo.
          */
         PaletteColour: {
             /** Colour */
             colour: string;
+            /**
+             * Depth
+             * @enum {string}
+             */
+            depth: "dark" | "middle" | "pale";
+            /**
+             * Hue
+             * @enum {string}
+             */
+            hue: "white" | "cream" | "grey" | "black" | "red" | "orange" | "brown" | "yellow" | "green" | "teal" | "blue" | "violet" | "pink";
             /** Share */
             share: number;
             /** Value */
@@ -2734,8 +2744,12 @@ export interface components {
         /**
          * PaletteView
          * @description Colours of a photo, the most of it first, and what is suggested for the fabrics, dark for dark.
+         *
+         *     `average` is the colour that the photo has from afar.
          */
         PaletteView: {
+            /** Average */
+            average: string;
             /** Colours */
             colours: components["schemas"]["PaletteColour"][];
             /** Suggested */
@@ -3675,7 +3689,7 @@ export interface components {
         };
         /**
          * SetPhoto
-         * @description Give a fabric a photo: a file beside the design, what it shows across in truth, and what is cut out of it.
+         * @description Give a fabric a photo: a file beside the design, its width in truth, what is cut out of it, and its colour.
          */
         SetPhoto: {
             /**
@@ -3683,6 +3697,8 @@ export interface components {
              * @default false
              */
             anyway: boolean;
+            /** Colour */
+            colour?: string | null;
             /** Crop */
             crop?: [
                 number,
@@ -4018,7 +4034,7 @@ export interface components {
         };
         /**
          * TakeColours
-         * @description Give fabrics the colours of a palette: those of a photo, or of one's own choice.
+         * @description Give fabrics the colours of a palette, those of a photo or of one's own choice, and names if they are told.
          */
         TakeColours: {
             /**
@@ -4026,6 +4042,10 @@ export interface components {
              * @default false
              */
             anyway: boolean;
+            /** Called */
+            called?: {
+                [key: string]: string;
+            };
             /** Colours */
             colours: {
                 [key: string]: string;
@@ -6558,7 +6578,12 @@ export interface operations {
     };
     palette: {
         parameters: {
-            query?: never;
+            query?: {
+                left?: number;
+                top?: number;
+                width?: number;
+                height?: number;
+            };
             header?: never;
             path: {
                 identity: string;

@@ -6,6 +6,8 @@ Colours come as #rrggbb in sRGB. L* (CIE 1976) is a quilter's value: 0 is black,
 from __future__ import annotations
 
 import math
+import operator
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 INK = "#1d1d1b"
@@ -20,6 +22,7 @@ _TO_XYZ = (
     (0.0193339, 0.1191920, 0.9503041),
 )
 """sRGB (IEC 61966-2-1) to XYZ; from memory, held by the check of pure red."""
+_LEVELS = 256
 _EPSILON = 216 / 24389
 _KAPPA = 24389 / 27
 
@@ -131,6 +134,18 @@ def _rotation(hue: float, chroma: float) -> float:
     return -2 * _share(chroma) * math.sin(math.radians(2 * angle))
 
 
+def mean_colour(counts: Sequence[int]) -> str:
+    """Return the colour that an area has from afar: light adds up, not the numbers of sRGB (IEC 61966-2-1).
+
+    counts: of each of the 256 levels of red, then of green, then of blue.
+    """
+    assert len(counts) == 3 * _LEVELS, "three channels"
+    light = [_linear_part(level / (_LEVELS - 1)) for level in range(_LEVELS)]
+    channels = (counts[k : k + _LEVELS] for k in range(0, len(counts), _LEVELS))
+    parts = [sum(map(operator.mul, channel, light)) / sum(channel) for channel in channels]
+    return "#" + "".join(f"{round(_signal(part) * (_LEVELS - 1)):02x}" for part in parts)
+
+
 def _linear(colour: str) -> tuple[float, float, float]:
     red, green, blue = (_linear_part(int(colour[k : k + 2], 16) / 255) for k in (1, 3, 5))
     return red, green, blue
@@ -138,6 +153,10 @@ def _linear(colour: str) -> tuple[float, float, float]:
 
 def _linear_part(part: float) -> float:
     return part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4
+
+
+def _signal(light: float) -> float:
+    return light * 12.92 if light <= 0.0031308 else 1.055 * light ** (1 / 2.4) - 0.055
 
 
 def _root(t: float) -> float:

@@ -2,38 +2,16 @@
 
 from __future__ import annotations
 
-from io import BytesIO
 from pathlib import Path
 
 import pytest
-from PIL import Image
 
-from quarterturn.design import read_design
 from quarterturn.studio import views
 from quarterturn.studio.stages import Stages
-from quarterturn.studio.views.cloth import areas_shown, grey_of, palette_of
+from quarterturn.studio.views.cloth import areas_shown, grey_of
 from tests.samples import ROUNDS
 
 EXAMPLES = Path(__file__).parents[3] / "examples"
-
-
-def test_a_photo_of_two_colours_has_these_two() -> None:
-    picture = Image.new("RGB", (60, 30), "#204060")
-    picture.paste("#e0c080", (0, 0, 20, 30))
-    file = BytesIO()
-    picture.save(file, "PNG")
-    found = palette_of(file.getvalue(), 2)
-    assert [(each.colour, round(each.share, 2)) for each in found] == [("#204060", 0.67), ("#e0c080", 0.33)]
-    design = read_design(ROUNDS).design
-    assert design is not None
-    view = views.palette_view(file.getvalue(), design, 2)
-    assert view.suggested["B"] == "#204060"
-    assert view.suggested["A"] == "#e0c080"
-
-
-def test_what_is_no_picture_has_no_colours() -> None:
-    with pytest.raises(OSError):  # noqa: PT011 - the library's own words
-        palette_of(b"no picture", 3)
 
 
 def test_grey_keeps_the_value_of_a_colour() -> None:

@@ -1,6 +1,7 @@
 /** What the room of cloth asks of the server, and how fabrics, parts and photos are reckoned with on the page. */
 import { address, ask, get } from "$/api/client";
 import type { Act, ColourwayView, FabricView, Schemas } from "$/api/shapes";
+import { t } from "$/words/words";
 
 export type ClothRoom = Schemas["ClothRoom"];
 export type ClothFabric = Schemas["ClothFabric"];
@@ -11,7 +12,12 @@ const of = (id: string): string => `/designs/${encodeURIComponent(id)}`;
 
 export const loadCloth = (id: string): Promise<ClothRoom> => get(`${of(id)}/cloth`);
 export const takePhoto = (id: string, photo: Blob): Promise<TakenPhoto> => ask("POST", `${of(id)}/photo`, photo);
-export const paletteOf = (id: string, photo: Blob): Promise<PaletteView> => ask("POST", `${of(id)}/palette`, photo);
+export const paletteOf = (id: string, photo: Blob, [left, top, width, height]: Crop = WHOLE): Promise<PaletteView> =>
+  ask("POST", `${of(id)}/palette?left=${left}&top=${top}&width=${width}&height=${height}`, photo);
+
+/** Return what a colour of a photo is called: `dark green`. */
+export const colourWords = (each: PaletteView["colours"][number]): string =>
+  t("rooms.cloth.colour-words", { depth: t(`rooms.cloth.depths.${each.depth}`), hue: t(`rooms.cloth.hues.${each.hue}`) }).trim();
 export const photoAddress = (id: string, file: string): string => address(`${of(id)}/photo/${encodeURIComponent(file)}`);
 
 /** Return a name as a part of a dotted key. */

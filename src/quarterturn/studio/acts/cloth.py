@@ -133,22 +133,25 @@ class SwapFabrics(Act):
 
 
 class TakeColours(Act):
-    """Give fabrics the colours of a palette: those of a photo, or of one's own choice."""
+    """Give fabrics the colours of a palette, those of a photo or of one's own choice, and names if they are told."""
 
     key: ClassVar[str] = ""
     name: Literal["take-colours"] = "take-colours"
     colours: Annotated[dict[Letter, Colour], Field(min_length=1, max_length=60)]
+    called: Annotated[dict[Letter, Name], Field(max_length=60)] = Field(default_factory=dict)
+    """New names of fabrics, where they are to be called by their colours."""
 
     def change(self, text: str, design: Design) -> Change:
         """Write the colour of each."""
-        for letter in self.colours:
+        for letter in (*self.colours, *self.called):
             _check_letter(design, letter)
         changes = {dotted("fabrics", letter, "colour"): colour for letter, colour in self.colours.items()}
-        return Change(written(text, changes), {"fabrics": len(changes)})
+        changes |= {dotted("fabrics", letter, "name"): name for letter, name in self.called.items()}
+        return Change(written(text, changes), {"fabrics": len(self.colours)})
 
 
 class SetPhoto(Act):
-    """Give a fabric a photo: a file beside the design, what it shows across in truth, and what is cut out of it."""
+    """Give a fabric a photo: a file beside the design, its width in truth, what is cut out of it, and its colour."""
 
     key: ClassVar[str] = ""
     name: Literal["set-photo"] = "set-photo"
@@ -156,14 +159,17 @@ class SetPhoto(Act):
     photo: Annotated[str, Field(min_length=1, max_length=120)] | None = None
     width: LengthText | None = None
     crop: tuple[float, float, float, float] | None = None
+    colour: Colour | None = None
 
     def change(self, text: str, design: Design) -> Change:
-        """Write the three keys, or take them away with the photo."""
+        """Write the three keys and the colour, or take the keys away with the photo."""
         _check_letter(design, self.letter)
         key = dotted("fabrics", self.letter)
         crop = [round(each, 4) for each in self.crop] if self.crop and self.photo else None
         values = {"photo": self.photo, "photo_width": self.width if self.photo else None, "photo_crop": crop}
         changes: dict[str, object] = {f"{key}.{name}": value for name, value in values.items()}
+        if self.colour:
+            changes[f"{key}.colour"] = self.colour
         return Change(written(text, changes), {"letter": self.letter})
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Annotated, Any
 
-from fastapi import APIRouter, Path, Response
+from fastapi import APIRouter, Path, Query, Response
 from fastapi.concurrency import run_in_threadpool
 from starlette.requests import Request
 
@@ -18,8 +18,10 @@ from quarterturn.studio.studio import Studio
 from quarterturn.studio.uploads import MOST_PHOTO_BYTES, PhotoError, Picture, read_photo
 from quarterturn.studio.views import OutlinesView, PaletteView, outlines_view, palette_view
 from quarterturn.studio.views.model import View
+from quarterturn.studio.views.palette import Crop
 
 routes = APIRouter(prefix="/api/designs/{identity}", tags=["bringing"])
+Share = Annotated[float, Query(ge=0, le=1, allow_inf_nan=False)]
 PLAIN_NAME = re.compile(r"[^/\\\0]{1,120}\.(jpe?g|png|webp)", re.IGNORECASE)
 
 
@@ -55,10 +57,17 @@ async def photo(paper: Open, studio: Room, request: Request) -> TakenPhoto:
 
 
 @routes.post("/palette", openapi_extra=PHOTO_BODY)
-async def palette(paper: Open, request: Request) -> PaletteView:
-    """Return the colours of a photo, and which fabrics could have them."""
+async def palette(
+    paper: Open,
+    request: Request,
+    left: Share = 0.0,
+    top: Share = 0.0,
+    width: Share = 1.0,
+    height: Share = 1.0,
+) -> PaletteView:
+    """Return the colours of a photo, or of what is cut out of it, and which fabrics could have them."""
     content = await request.body()
-    return await run_in_threadpool(_palette, paper, content)
+    return await run_in_threadpool(_palette, paper, content, (left, top, width, height))
 
 
 @routes.get("/photo/{file}", response_class=Response, responses={200: {"content": {"image/jpeg": {}}}})
@@ -89,9 +98,11 @@ def _kept(paper: Paper, studio: Studio, content: bytes) -> TakenPhoto:
     return TakenPhoto(file=picture.file, width=picture.width, height=picture.height)
 
 
-def _palette(paper: Paper, content: bytes) -> PaletteView:
+def _palette(paper: Paper, content: bytes, crop: Crop) -> PaletteView:
     _, made = paper.made()
-    return palette_view(_read(content).content, made.design)
+    if crop[0] + crop[2] > 1.001 or crop[1] + crop[3] > 1.001 or min(crop[2:]) < 0.001:
+        raise Refusal("What is cut out does not lie in the photo.", "Move its corners into the photo.")
+    return palette_view(_read(content).content, made.design, crop=crop)
 
 
 def _read(content: bytes) -> Picture:

@@ -14,7 +14,7 @@ from quarterturn.studio.views.booklet import (
     booklet_view,
     templates_view,
 )
-from quarterturn.studio.views.cloth import ClothRoom, PaletteView, cloth_view, palette_view
+from quarterturn.studio.views.cloth import ClothRoom, cloth_view
 from quarterturn.studio.views.cutting import CuttingView, cutting_view
 from quarterturn.studio.views.figures import FiguresView, figures_view
 from quarterturn.studio.views.film import FilmView, FrameView, film_view, frame_view
@@ -23,6 +23,7 @@ from quarterturn.studio.views.folders import FolderView, folder_view
 from quarterturn.studio.views.making import MakingView, making_view
 from quarterturn.studio.views.model import FindingView, finding_view
 from quarterturn.studio.views.outlines import OutlinesView, outlines_view
+from quarterturn.studio.views.palette import PaletteView, palette_view
 from quarterturn.studio.views.paper import PaperFacts, paper_facts
 from quarterturn.studio.views.proof import ProofView, proof_view
 from quarterturn.studio.views.quilt import QuiltView, quilt_view

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
-from io import BytesIO
 
 from quarterturn.blocks import shown_areas
 from quarterturn.design import Design
@@ -17,12 +16,8 @@ from quarterturn.studio.views.model import FindingView, View, finding_view
 
 CLOSE = ("fabrics-alike", "greys-alike", "shape-unseen")
 """Findings of fabrics that can hardly be told apart."""
-COLOURS = 6
-"""Of a palette, unless another number is asked for."""
 MOTIF = "motif"
 """What a shape on a panel is called among the cloths of a setting."""
-_SIDE = 160
-"""A photo is made so small, in pixels, before its colours are gathered: a palette needs no more."""
 
 
 class ClothFabric(View):
@@ -54,21 +49,6 @@ class ClothRoom(View):
     revision: int
     fabrics: tuple[ClothFabric, ...]
     close: tuple[CloseView, ...]
-
-
-class PaletteColour(View):
-    """A colour of a photo and its share of it."""
-
-    colour: str
-    share: float
-    value: float
-
-
-class PaletteView(View):
-    """Colours of a photo, the most of it first, and what is suggested for the fabrics, dark for dark."""
-
-    colours: tuple[PaletteColour, ...]
-    suggested: dict[str, str]
 
 
 def cloth_view(revision: int, size: OneSize) -> ClothRoom:
@@ -154,40 +134,3 @@ def grey_of(colour: str) -> str:
     wanted = value_of(colour)
     level = min(range(256), key=lambda each: abs(value_of(f"#{each:02x}{each:02x}{each:02x}") - wanted))
     return f"#{level:02x}{level:02x}{level:02x}"
-
-
-def palette_of(photo: bytes, count: int = COLOURS) -> tuple[PaletteColour, ...]:
-    """Return the colours that make up a photo, the most of it first.
-
-    They are gathered by median cut and then by k-means. Raises OSError where the bytes are no picture.
-    """
-    from PIL import Image
-
-    with Image.open(BytesIO(photo)) as picture:
-        small = picture.convert("RGB")
-        small.thumbnail((_SIDE, _SIDE))
-    reduced = small.quantize(colors=count, method=Image.Quantize.MEDIANCUT, kmeans=16)
-    table, counts = reduced.getpalette() or [], reduced.getcolors() or []
-    total = sum(number for number, _ in counts)
-    found = []
-    for number, index in sorted(counts, key=lambda each: (-each[0], str(each[1]))):
-        assert isinstance(index, int), "a picture with a palette holds numbers"
-        red, green, blue = table[3 * index : 3 * index + 3]
-        colour = f"#{red:02x}{green:02x}{blue:02x}"
-        found.append(
-            PaletteColour(colour=colour, share=round(number / total, 4), value=round(value_of(colour), 1))
-        )
-    return tuple(found)
-
-
-def palette_view(photo: bytes, design: Design, count: int = COLOURS) -> PaletteView:
-    """Return the colours of a photo, and one for each fabric: the lightest for the lightest, and so on."""
-    colours = palette_of(photo, count)
-    fabrics = sorted(design.fabrics, key=lambda fabric: value_of(fabric.colour))
-    ordered = sorted(colours, key=lambda each: each.value)
-    last = max(len(fabrics) - 1, 1)
-    suggested = {
-        fabric.letter: ordered[round(k * (len(ordered) - 1) / last)].colour
-        for k, fabric in enumerate(fabrics)
-    }
-    return PaletteView(colours=colours, suggested=suggested)

@@ -31,6 +31,8 @@ def test_a_setting_is_taken_with_the_mouse_and_undone(sheet: Page, studio: Runni
     look.get_by_role("button", name="Take it into the quilt").click()
     expect(sheet.get_by_role("button", name="Undo")).to_be_enabled(timeout=60_000)
     until(studio, sheet, lambda text: text != before)
+    expect(look.get_by_text("The quilt lies so now.")).to_be_visible()
+    expect(look.get_by_role("link", name="See it in the quilt")).to_be_visible()
     sheet.keyboard.press("Control+z")
     expect(sheet.get_by_role("button", name="Undo")).to_be_disabled(timeout=60_000)
     until(studio, sheet, lambda text: text == before)
@@ -65,6 +67,8 @@ def test_another_block_is_another_search(sheet: Page) -> None:
 @pytest.mark.parametrize("light", LIGHTS)
 def test_nothing_is_in_the_way_of_anyone(sheet: Page, light: Light) -> None:
     lit(sheet, light)
+    assert barriers(sheet) == []
+    sheet.get_by_text("What the numbers mean").click()
     assert barriers(sheet) == []
     sheet.get_by_role("option").first.click()
     expect(sheet.get_by_role("button", name="Take it into the quilt")).to_be_enabled()

@@ -167,3 +167,10 @@ def test_a_new_key_stands_before_the_notes_of_the_next_table() -> None:
     text = '[fabrics.A]\nname = "oyster"\n\n# The recipe.\n[recipes.moon]\nkind = "circle cut both ways"\n'
     changed = write_design(text, {"fabrics.A.role": "background"})
     assert changed == text.replace('"oyster"\n', '"oyster"\nrole = "background"\n')
+
+
+@pytest.mark.parametrize("first", ["[fabrics.A]", "[[borders]]"])
+def test_a_new_key_of_the_whole_file_stands_before_the_notes_of_its_first_table(first: str) -> None:
+    text = f'# A quilt.\ntitle = "Moons"\nunits = "inch" # not metric\n\n# What is first.\n{first}\nname = "oyster"\n'
+    changed = write_design(text, {"size": "queen"})
+    assert changed == text.replace("# not metric\n", '# not metric\nsize = "queen"\n')

@@ -69,25 +69,35 @@ def _change(document: Any, parts: tuple[str, ...], value: object, added: list[An
             and name not in holder
             and (last := _last_before_notes(holder)) is not None
         ):
-            table: Any = holder
-            table.value._insert_after(last, name, item)  # tomlkit itself would put it behind the notes
+            _container(holder)._insert_after(last, name, item)  # tomlkit itself would put it behind the notes
         else:
             holder[name] = item
 
 
 def _last_before_notes(holder: Any) -> Any:
     """Return the last key of a table behind which, after an empty line, only notes stand: those of the next table."""
-    from tomlkit.items import Comment, Table, Whitespace
+    from tomlkit import TOMLDocument
+    from tomlkit.items import AoT, Comment, Table, Whitespace
 
-    if not isinstance(holder, Table):
+    if not isinstance(holder, Table | TOMLDocument):
         return None
-    body = holder.value.body
+    body = _container(holder).body
+    if isinstance(holder, TOMLDocument):
+        tables = (k for k, (_, item) in enumerate(body) if isinstance(item, Table | AoT))
+        body = body[: next(tables, len(body))]
     last = max((k for k, (key, _) in enumerate(body) if key is not None), default=None)
     if last is None or (isinstance(body[last][1], dict | list) and not _is_inline(body[last][1])):
         return None
     behind = [item for _, item in body[last + 1 :]]
     has_notes = any(isinstance(item, Comment) for item in behind)
     return body[last][0] if has_notes and isinstance(behind[0], Whitespace) else None
+
+
+def _container(holder: Any) -> Any:
+    """Return what holds the keys of a table, or of the whole file above its first table."""
+    from tomlkit import TOMLDocument
+
+    return holder if isinstance(holder, TOMLDocument) else holder.value
 
 
 def _take_away(holder: Any, name: Any) -> None:

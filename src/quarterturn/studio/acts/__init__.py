@@ -55,6 +55,7 @@ from quarterturn.studio.acts.sections import (
 from quarterturn.studio.acts.sizes import AddSize, RemoveSize
 from quarterturn.studio.acts.strips import DecideStrips, FreeStrips
 from quarterturn.studio.acts.symmetry import Brush, Ground, Paint, strokes
+from quarterturn.studio.acts.units import ChangeUnits
 
 ACTS: tuple[type[Act], ...] = (
     TurnCells,
@@ -100,6 +101,7 @@ ACTS: tuple[type[Act], ...] = (
     TakeSetting,
     AddSize,
     RemoveSize,
+    ChangeUnits,
     Put,
     Puts,
     Write,
@@ -150,6 +152,7 @@ AnyAct: TypeAlias = Annotated[
     | TakeSetting
     | AddSize
     | RemoveSize
+    | ChangeUnits
     | Put
     | Puts
     | Write,

@@ -93,6 +93,7 @@ def booklet_view(revision: int, made: Made, *, opening: bool = False) -> Booklet
         height=height,
         pages=tuple(PageView(number=number) for number in range(1, len(pages) + 1)),
         choices=(
+            ChoiceView(key="units", value=design.units.value, between=("inch", "metric")),
             ChoiceView(key="house.paper", value=house.paper.value, between=("letter", "a4")),
             ChoiceView(key="house.sixteenths", value=house.sixteenths, between=()),
             ChoiceView(key="house.currency", value=house.currency, between=()),

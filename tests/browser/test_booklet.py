@@ -55,7 +55,7 @@ def test_house_style_shows_at_once(booklet: Page, studio: Running) -> None:
     written(studio, booklet, r"maker = ['\"]Wren['\"]")
     booklet.get_by_role("radio", name="centimetres and metres").check(force=True)
     written(studio, booklet, r"units = ['\"]metric['\"]")
-    expect(booklet.get_by_text("The seam allowance stays 1/4")).to_be_visible()
+    expect(booklet.get_by_text("Drafted anew in the other units").last).to_be_visible()
 
 
 def test_an_inch_of_the_screen_is_made_an_inch(booklet: Page) -> None:

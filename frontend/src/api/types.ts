@@ -1409,7 +1409,7 @@ export interface components {
         };
         /**
          * ChangeUnits
-         * @description Draft and print in the other units: stated lengths and seams stay, other allowances are as is usual.
+         * @description Draft a design anew in inches or in metric: every length that it states at the nearest mark of that ruler.
          */
         ChangeUnits: {
             /**

@@ -139,7 +139,7 @@ def test_the_rehearsal_is_watched_step_by_step_with_keys_alone(room: Page) -> No
     room.keyboard.press("Enter")
     room.get_by_role("button", name="Rehearse", exact=True).focus()
     room.keyboard.press("Enter")
-    expect(room.get_by_text("which is nothing")).to_be_visible(timeout=60_000)
+    expect(room.get_by_text("what they sew is the picture")).to_be_visible(timeout=60_000)
     expect(room.get_by_text(re.compile(r"^step 1 of \d+$"))).to_be_visible()
     room.get_by_role("button", name="Step on").focus()
     room.keyboard.press("Enter")
@@ -157,7 +157,7 @@ def test_the_rehearsal_is_watched_step_by_step_with_keys_alone(room: Page) -> No
 def test_the_film_of_another_revision_is_not_shown(room: Page, studio: Running) -> None:
     room.get_by_role("button", name="Rehearsal").click()
     room.get_by_role("button", name="Rehearse", exact=True).click()
-    expect(room.get_by_text("which is nothing")).to_be_visible(timeout=60_000)
+    expect(room.get_by_text("what they sew is the picture")).to_be_visible(timeout=60_000)
     studio.act(name="put", at="borders.0.width", value="3")
     expect(room.get_by_text("has changed since the last rehearsal")).to_be_visible(timeout=60_000)
     expect(room.locator(".steps")).to_have_count(0)
@@ -166,7 +166,7 @@ def test_the_film_of_another_revision_is_not_shown(room: Page, studio: Running) 
 def test_the_findings_of_the_rehearsal_stand_with_the_others(room: Page) -> None:
     room.get_by_role("button", name="Rehearsal").click()
     room.get_by_role("button", name="Rehearse", exact=True).click()
-    expect(room.get_by_text("which is nothing")).to_be_visible(timeout=60_000)
+    expect(room.get_by_text("what they sew is the picture")).to_be_visible(timeout=60_000)
     room.get_by_role("button", name="Findings").click()
     expect(room.locator(".proved")).to_be_visible(timeout=60_000)
 
@@ -185,7 +185,7 @@ def test_nothing_stands_in_the_way_at_any_width(room: Page, light: Light) -> Non
         assert barriers(room) == []
     room.get_by_role("button", name="Rehearsal").click()
     room.get_by_role("button", name="Rehearse", exact=True).click()
-    expect(room.get_by_text("which is nothing")).to_be_visible(timeout=60_000)
+    expect(room.get_by_text("what they sew is the picture")).to_be_visible(timeout=60_000)
     for width in WIDTHS:
         room.set_viewport_size({"width": width, "height": 900})
         assert barriers(room) == []

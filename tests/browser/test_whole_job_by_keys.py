@@ -96,7 +96,7 @@ def proved_by_keys(sitting: Sitting) -> None:
         expect(page.get_by_role("dialog")).to_have_count(0)
     keys(button("Rehearsal"), "Enter", back=True)
     keys(button("Rehearse"), "Enter")
-    expect(page.get_by_text("which is nothing")).to_be_visible()
+    expect(page.get_by_text("what they sew is the picture")).to_be_visible()
     keys(page.get_by_role("slider"), "End")
     rehearsed(page)
 

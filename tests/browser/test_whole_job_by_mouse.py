@@ -94,7 +94,7 @@ def proved_by_mouse(sitting: Sitting) -> None:
         page.get_by_role("dialog").get_by_role("button", name="Put away").click()
     button("Rehearsal").click()
     button("Rehearse").click()
-    expect(page.get_by_text("which is nothing")).to_be_visible()
+    expect(page.get_by_text("what they sew is the picture")).to_be_visible()
     page.locator(".steps button").last.click()
     rehearsed(page)
 

@@ -1246,13 +1246,19 @@ export interface components {
         };
         /**
          * BegunView
-         * @description What a new design comes to: its finished size, and how many units it has.
+         * @description What a new design comes to: its finished size, how many units it has, and how far it hangs down from its bed.
          */
         BegunView: {
             /** Count */
             count: number;
+            /** Foot */
+            foot: string;
             /** Height */
             height: string;
+            /** Pillows */
+            pillows: string;
+            /** Sides */
+            sides: string;
             /** Width */
             width: string;
         };

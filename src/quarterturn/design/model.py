@@ -299,6 +299,15 @@ class Bed:
         of drops published at ciaspalette.com and quiltersreview.com follow it)."""
         return self.width + 2 * self.drop, self.length + self.drop + self.tuck
 
+    def hangs(self, width: Length, height: Length) -> tuple[Length, Length, Length]:
+        """Return how far a finished quilt hangs down at each side and at the foot, and what is left for the pillows.
+
+        Where a tuck is wanted it takes what is off the wanted length, since it lies hidden; else the foot does.
+        """
+        beyond = height - self.length
+        foot = min(self.drop, beyond) if self.tuck else beyond
+        return (width - self.width) / 2, foot, beyond - foot
+
 
 @dataclass(frozen=True, slots=True)
 class Design:

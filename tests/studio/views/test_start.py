@@ -132,3 +132,13 @@ def test_a_new_design_calls_its_fabrics_by_their_colours() -> None:
         assert design
         assert len({fabric.name for fabric in design.fabrics}) == len(design.fabrics)
         assert all(colours[fabric.name] == fabric.colour for fabric in design.fabrics)
+
+
+def test_a_quilt_for_a_bed_says_how_far_it_hangs_down() -> None:
+    """A queen mattress is 60" × 80" (common practice): what is over its width hangs at the two sides."""
+    new = NewDesign(bed="queen", block='6"')
+    made = Stages().at(beginning(new)).size()
+    told = begun(new, made)
+    assert told.sides == show_length((made.setting.width - 60) / 2, Units.INCH)
+    foot, pillows = (parse_length(each, Units.INCH) if each else 0 for each in (told.foot, told.pillows))
+    assert foot + pillows == made.setting.height - 80

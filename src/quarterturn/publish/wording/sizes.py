@@ -88,9 +88,9 @@ def _rows(patterns: Sequence[Pattern], told: Iterable[tuple[str, Say]]) -> tuple
 def _quilt(patterns: Sequence[Pattern]) -> Iterator[tuple[str, Say]]:
     yield "Finished size", lambda p: rectangle(p.design, p.setting.width, p.setting.height)
     yield "For a mattress", _mattress
-    yield "Drop at the sides", _drop
-    yield "Drop at the foot", partial(_lengthwise, 0)
-    yield "Tuck at the pillows", partial(_lengthwise, 1)
+    yield "Drop at the sides", partial(_hangs, 0)
+    yield "Drop at the foot", partial(_hangs, 1)
+    yield "Tuck at the pillows", partial(_hangs, 2)
     square = all(width == height for pattern in patterns for width, height in unit_sizes(pattern))
     yield f"Finished unit{', square' if square else ''}", partial(_unit_sizes, square)
     yield "Map laid across × down", _laid
@@ -113,24 +113,13 @@ def _mattress(pattern: Pattern) -> str:
     return f"{bed.name}; {size}" if bed.name else size
 
 
-def _drop(pattern: Pattern) -> str:
-    """Return how far the quilt as it finishes hangs down on each side."""
-    bed = pattern.design.bed
-    return length(pattern.design, (pattern.setting.width - bed.width) / 2) if bed else ""
-
-
-def _lengthwise(end: int, pattern: Pattern) -> str:
-    """Return what the quilt as it finishes leaves for the foot (0), or beyond its drop for the pillows (1).
-
-    Where a tuck is wanted it takes what is off the wanted length, since it lies hidden; else the foot does.
-    """
+def _hangs(end: int, pattern: Pattern) -> str:
+    """Return how far the quilt as it finishes hangs down: at the sides (0), at the foot (1), beyond the pillows (2)."""
     bed = pattern.design.bed
     if bed is None:
         return ""
-    beyond = pattern.setting.height - bed.length
-    foot = min(bed.drop, beyond) if bed.tuck else beyond
-    left = (foot, beyond - foot)[end]
-    return length(pattern.design, left) if left or not end else ""
+    left = bed.hangs(pattern.setting.width, pattern.setting.height)[end]
+    return length(pattern.design, left) if left or end < 2 else ""
 
 
 def _unit_sizes(square: bool, pattern: Pattern) -> str:

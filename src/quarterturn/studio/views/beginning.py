@@ -99,11 +99,16 @@ class NewDesign(BaseModel):
 
 
 class BegunView(View):
-    """What a new design comes to: its finished size, and how many units it has."""
+    """What a new design comes to: its finished size, how many units it has, and how far it hangs down from its bed."""
 
     width: str
     height: str
     count: int
+    sides: str
+    """How far at each side; empty where it is for no bed, as are the next two."""
+    foot: str
+    pillows: str
+    """What is left to be tucked behind the pillows; empty where nothing is."""
 
 
 def beginning(new: NewDesign) -> str:
@@ -124,11 +129,17 @@ def beginning(new: NewDesign) -> str:
 
 def begun(new: NewDesign, size: OneSize) -> BegunView:
     """Return what a new design comes to, from its own size as it is laid."""
-    setting, units = size.setting, size.laid_design.units
+    setting, design = size.setting, size.laid_design
+    bed = design.bed
+    hangs = bed.hangs(setting.width, setting.height) if bed else ()
+    sides, foot, pillows = (show_length(each, design.units) if each else "" for each in hangs or (0, 0, 0))
     return BegunView(
-        width=show_length(setting.width, units),
-        height=show_length(setting.height, units),
+        width=show_length(setting.width, design.units),
+        height=show_length(setting.height, design.units),
         count=len(setting.units),
+        sides=sides,
+        foot=foot,
+        pillows=pillows,
     )
 
 

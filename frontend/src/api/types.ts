@@ -2046,6 +2046,8 @@ export interface components {
             code: string;
             /** Laid */
             laid: boolean;
+            /** Side */
+            side: string;
             /** Why */
             why: string;
         };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { columnsOf, firstCodes, laidUnits, placeAfter } from "./finding";
+import { columnsOf, firstCodes, laidUnits, otherSide, placeAfter, type FinderView } from "./finding";
 
 describe("a picture", () => {
   const units = { a: { width: 4, height: 4 }, b: { width: 4, height: 4 } };
@@ -13,10 +13,15 @@ describe("a picture", () => {
 });
 
 describe("the codes to begin with", () => {
-  const fit = (code: string, laid: boolean, why = ""): { code: string; laid: boolean; why: string } => ({ code, laid, why });
+  const fit = (code: string, laid: boolean, why = "", side = '4"'): FinderView["codes"][number] => ({ code, laid, why, side });
   it("are those that lie and fit", () => {
     const codes = [fit("a", true), fit("b", false), fit("h", true, "Its quarters differ.")];
     expect(firstCodes({ revision: 1, codes, most: 4, sections: [] })).toEqual(["a"]);
+  });
+  it("are of one size; another size is told", () => {
+    const view = { revision: 1, codes: [fit("a", true), fit("b", true, "", '2"'), fit("c", true)], most: 4, sections: [] };
+    expect(firstCodes(view)).toEqual(["a", "c"]);
+    expect(["a", "b", "c"].map((code) => otherSide(view, ["a"], code))).toEqual(["", '4"', ""]);
   });
   it("are any that fit where none lies, up to the most", () => {
     expect(firstCodes({ revision: 1, codes: [fit("a", false), fit("b", false)], most: 1, sections: [] })).toEqual(["a"]);

@@ -39,11 +39,19 @@ export function laidUnits(rows: readonly (readonly string[])[], units: Readonly<
   );
 }
 
-/** Return the codes to search with: those that lie in the quilt and fit, as many as can be. */
+/** Return the codes to search with: those that lie in the quilt and fit, of one size, as many as can be. */
 export function firstCodes(view: FinderView): string[] {
   const fit = view.codes.filter((each) => !each.why);
   const laid = fit.filter((each) => each.laid);
-  return (laid.length ? laid : fit).slice(0, view.most).map((each) => each.code);
+  const some = laid.length ? laid : fit;
+  return some.filter((each) => each.side === some[0]?.side).slice(0, view.most).map((each) => each.code);
+}
+
+/** Return the side of the units that are searched with, where another has another: that cannot lie with them. */
+export function otherSide(view: FinderView, used: readonly string[], code: string): string {
+  const side = (of: string | undefined): string => view.codes.find((each) => each.code === of)?.side ?? "";
+  const ours = side(used[0]);
+  return ours && side(code) && side(code) !== ours ? ours : "";
 }
 
 /** Return the place on a sheet of so many columns that a key goes to, or null where it is no such key. */

@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 from pydantic import BaseModel, ConfigDict, Field
 
 from quarterturn.design import ROOT, StraightSet, Symmetry, codes_in, laid, map_word
+from quarterturn.measure import show_length
 from quarterturn.setting.finder import (
     MOST_CODES,
     SearchError,
@@ -44,6 +45,8 @@ class FitView(View):
     code: str
     laid: bool
     why: str
+    side: str
+    """Of its units, as printed; only units of one side can be laid together. Empty where they cannot be laid."""
 
 
 class FinderView(View):
@@ -111,8 +114,10 @@ def _fit(size: OneSize, code: str, *, is_laid: bool) -> FitView:
         codes_of(size.laid_design, size.blocks, (code,))
     except SearchError as error:
         said = str(error)
-        return FitView(code=code, laid=is_laid, why=f"{said[:1].upper()}{said[1:]}.")
-    return FitView(code=code, laid=is_laid, why="")
+        return FitView(code=code, laid=is_laid, why=f"{said[:1].upper()}{said[1:]}.", side="")
+    design = size.laid_design
+    unit = size.blocks.units(design.colourway(code).recipe)[0]
+    return FitView(code=code, laid=is_laid, why="", side=show_length(unit.side, design.units))
 
 
 def find_view(

@@ -133,9 +133,12 @@ def test_a_key_press_in_a_real_run_leaves_no_traceback() -> None:
     before = signal.signal(signal.SIGINT, signal.default_int_handler)
     with subprocess.Popen(waiting, stdin=subprocess.PIPE, stderr=subprocess.PIPE) as program:
         signal.signal(signal.SIGINT, before)
+        assert program.stdin is not None
         assert program.stderr is not None
+        program.stdin.write(b"#\n" * 2**18)  # more than a pipe holds, so that it reads when this has been taken
+        program.stdin.flush()
         with pytest.raises(subprocess.TimeoutExpired):
-            program.wait(0.7)
+            program.wait(0.2)
         program.send_signal(signal.SIGINT)
         assert program.stderr.read() == b"quarterturn: interrupted\n"
     assert program.returncode == Ending.INTERRUPTED

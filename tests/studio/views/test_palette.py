@@ -44,6 +44,13 @@ def test_of_what_is_cut_out_only_that_is_seen(photo: bytes, design: Design) -> N
     assert {each.colour for each in view.colours} == {"#e0c080"}
 
 
+def test_the_smallest_part_of_the_smallest_photo_has_a_colour(design: Design) -> None:
+    file = BytesIO()
+    Image.new("RGB", (1, 1), "#204060").save(file, "PNG")
+    for crop in ((1.0, 1.0, 0.001, 0.001), (0.4, 0.4, 0.001, 0.001), (0.0, 0.0, 1.0, 1.0)):
+        assert palette_view(file.getvalue(), design, 2, crop).average == "#204060"
+
+
 def test_from_afar_black_and_white_in_turn_are_a_grey_of_half_the_light(design: Design) -> None:
     """Half of the light is 188 of 255 in sRGB (IEC 61966-2-1)."""
     picture = Image.new("RGB", (40, 40), "#000000")

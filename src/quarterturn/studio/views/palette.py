@@ -102,10 +102,17 @@ def _small(photo: bytes, crop: Crop) -> Image:
     left, top, width, height = crop
     with Image.open(BytesIO(photo)) as picture:
         across, down = picture.size
-        box = (left * across, top * down, (left + width) * across, (top + height) * down)
-        small = picture.convert("RGB").crop(tuple(round(each) for each in box))  # type: ignore[arg-type] # four
+        x, end_x = _points(left, width, across)
+        y, end_y = _points(top, height, down)
+        small = picture.convert("RGB").crop((x, y, end_x, end_y))
     small.thumbnail((_SIDE, _SIDE))
     return small
+
+
+def _points(start: float, share: float, of: int) -> tuple[int, int]:
+    """Return where a part of so many points begins and ends: one of them at least."""
+    first = min(round(start * of), of - 1)
+    return first, max(first + 1, round((start + share) * of))
 
 
 def _gathered(picture: Image, count: int) -> tuple[PaletteColour, ...]:

@@ -1234,15 +1234,15 @@ export interface components {
         };
         /**
          * BedView
-         * @description A known mattress.
+         * @description A known mattress, and its size as it is told in each of the units.
          */
         BedView: {
-            /** Length */
-            length: string;
             /** Name */
             name: string;
-            /** Width */
-            width: string;
+            /** Sizes */
+            sizes: {
+                [key: string]: string;
+            };
         };
         /**
          * BegunView

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from quarterturn.design import BEDS, read_design
-from quarterturn.measure import Length, Units, show_length
+from quarterturn.measure import Length, Units, show_rectangle
 from quarterturn.setting.known import known_names, known_setting
 from quarterturn.studio.stages import OneSize
 from quarterturn.studio.views.beginning import PALETTES
@@ -19,11 +19,10 @@ class ExampleView(View):
 
 
 class BedView(View):
-    """A known mattress."""
+    """A known mattress, and its size as it is told in each of the units."""
 
     name: str
-    width: str
-    length: str
+    sizes: dict[str, str]
 
 
 class PaletteName(View):
@@ -83,8 +82,7 @@ def _setting(name: str) -> ExampleView:
 
 
 def _bed(name: str, width: Length, length: Length) -> BedView:
-    units = Units.METRIC if name.startswith("continental") else Units.INCH
-    return BedView(name=name, width=show_length(width, units), length=show_length(length, units))
+    return BedView(name=name, sizes={units.value: show_rectangle(width, length, units) for units in Units})
 
 
 def picture_svg(size: OneSize, width: float = 120.0) -> str:

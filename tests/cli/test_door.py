@@ -135,7 +135,9 @@ def test_a_key_press_in_a_real_run_leaves_no_traceback() -> None:
         signal.signal(signal.SIGINT, before)
         assert program.stdin is not None
         assert program.stderr is not None
-        program.stdin.write(b"#\n" * 2**18)  # more than a pipe holds, so that it reads when this has been taken
+        program.stdin.write(
+            b"#\n" * 2**18
+        )  # more than a pipe holds, so that it reads when this has been taken
         program.stdin.flush()
         with pytest.raises(subprocess.TimeoutExpired):
             program.wait(0.2)

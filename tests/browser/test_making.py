@@ -102,3 +102,17 @@ def test_nothing_is_in_the_way_of_anyone(making: Page, light: Light) -> None:
     making.get_by_role("radio", name="The whole list").check(force=True)
     expect(making.get_by_role("heading", name=re.compile("^Finishing"))).to_be_visible()
     assert barriers(making) == []
+
+
+def test_ticks_made_in_haste_are_kept_in_their_order(making: Page, studio: Running) -> None:
+    box = making.get_by_role("checkbox", name="Done", exact=True)
+    for _ in range(7):
+        box.press(" ")
+    expect(box).to_be_checked()
+    done(studio, making, 1)
+    for _ in range(7):
+        box.press(" ")
+    expect(box).not_to_be_checked()
+    done(studio, making, 0)
+    making.wait_for_timeout(500)
+    expect(making.get_by_text(re.compile("^0 of .* done$"))).to_be_visible()

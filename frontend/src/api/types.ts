@@ -3997,6 +3997,11 @@ export interface components {
                 string,
                 string
             ] | null;
+            /** Over */
+            over: [
+                string,
+                string
+            ] | null;
             /** Wanted */
             wanted: [
                 string,

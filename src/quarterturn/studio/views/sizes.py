@@ -5,7 +5,7 @@ from __future__ import annotations
 from pydantic import JsonValue
 
 from quarterturn.design import DROP, Design
-from quarterturn.measure import Length, show_length
+from quarterturn.measure import Length, Units, show_length
 from quarterturn.proof import changes_of, suggestions
 from quarterturn.setting import Stretched, stretched_to
 from quarterturn.studio.acts.maps import map_text
@@ -19,6 +19,8 @@ class SuggestionView(View):
     bed: str
     wanted: tuple[str, str]
     finished: tuple[str, str] | None
+    over: tuple[str, str] | None
+    """By how much it is wider and longer than the bed wants, where that is more than its drop: it goes no smaller."""
     changes: dict[str, JsonValue]
     but: str
 
@@ -46,6 +48,7 @@ def sizes_view(revision: int, size: OneSize, drop: Length | None = None) -> Size
                 bed=each.bed.name,
                 wanted=(show_length(wide, units), show_length(high, units)),
                 finished=(show_length(fit.width, units), show_length(fit.height, units)) if fit else None,
+                over=_over((fit.width - wide, fit.height - high), hang, units) if fit else None,
                 changes={
                     key: value if isinstance(value, int) else str(value) for key, value in changes.items()
                 },
@@ -53,6 +56,10 @@ def sizes_view(revision: int, size: OneSize, drop: Length | None = None) -> Size
             )
         )
     return SizesView(revision=revision, drop=show_length(hang, units), suggestions=tuple(found))
+
+
+def _over(over: tuple[Length, Length], hang: Length, units: Units) -> tuple[str, str] | None:
+    return (show_length(over[0], units), show_length(over[1], units)) if max(over) > hang else None
 
 
 def _changes(design: Design, stretched: Stretched) -> dict[str, object]:

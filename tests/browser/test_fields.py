@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Locator, Page, expect
 
-from quarterturn.design import read_design
+from quarterturn.design import PanelSet, read_design
 from tests.browser.barriers import LIGHTS, barriers, lit
 from tests.browser.designing import written
 from tests.browser.watching import Watched
@@ -120,3 +120,17 @@ def test_a_section_is_laid_below_the_quilt_and_another_beside_both(room: Page, s
     sections.get_by_role("button", name="Above", exact=True).press("Enter")
     written(studio, room, r'"piece0",\s+"body0",\s+"piece0"')
     assert barriers(room) == []
+
+
+def test_a_panel_below_the_quilt_begins_as_wide_as_the_quilt(room: Page, studio: Running) -> None:
+    sections = sheet(room, "Sections")
+    sections.get_by_text("A new section").press("Enter")
+    sections.get_by_label("Where it lies").select_option("below")
+    sections.get_by_role("combobox", name="Set").last.select_option("panel")
+    sections.get_by_role("button", name="Add the section").press("Enter")
+    text = written(studio, room, 'kind = "panel"')
+    design = read_design(text).design
+    assert design
+    [panel] = [each.setting for each in design.sections if each.name == "piece"]
+    assert isinstance(panel, PanelSet)
+    assert panel.width == 24  # six units of 4"

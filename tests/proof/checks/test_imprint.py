@@ -34,4 +34,4 @@ def test_a_near_miss_passes(code: str) -> None:
 
 def test_what_the_back_cover_lacks_is_told_in_one_sentence() -> None:
     (sentence,) = found("imprint-missing", FIRES["imprint-missing"]())
-    assert sentence.startswith("The back cover lacks contact and version:")
+    assert sentence.startswith("The back cover lacks `contact` and `version`:")

@@ -19,8 +19,9 @@ def imprint(pattern: Pattern) -> Iterator[Fault]:
     given = {"maker": design.maker, "contact": design.contact, "version": design.version, "date": design.date}
     missing = [key for key, text in given.items() if not text.strip()]
     if missing:
-        sentence = f"The back cover lacks {_listed(missing)}: a reader cannot ask, nor look for corrections."
-        yield Fault(missing[0], sentence, f"Give {_listed(missing)} at the top of the file.")
+        listed = _listed([f"`{key}`" for key in missing])
+        sentence = f"The back cover lacks {listed}: a reader cannot ask, nor look for corrections."
+        yield Fault(missing[0], sentence, f"Give {listed} at the top of the file.")
 
 
 def _listed(words: list[str]) -> str:
@@ -41,7 +42,7 @@ def placeholders(pattern: Pattern) -> Iterator[Fault]:
     for key, text in given.items():
         if text == PLACEHOLDERS[key]:
             sentence = f"`{key}` still says what a new file begins with, and would be printed so."
-            yield Fault(key, sentence, f"Write your own {key} at the top of the file.")
+            yield Fault(key, sentence, f"Write your own `{key}` at the top of the file.")
 
 
 def skill(pattern: Pattern) -> Iterator[Fault]:

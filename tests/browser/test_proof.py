@@ -42,7 +42,7 @@ def test_findings_are_grouped_by_weight_and_filtered(room: Page) -> None:
 
 
 def test_a_finding_goes_to_its_line_in_the_text(room: Page) -> None:
-    card = room.locator(".list li").filter(has_text="maker").first
+    card = room.locator(".list li").filter(has_text="Designer").first
     card.get_by_role("button", name=re.compile("In the text, line")).click()
     sheet = room.get_by_role("dialog")
     expect(sheet.locator("[aria-current=location]")).to_contain_text('maker = "Your name"')

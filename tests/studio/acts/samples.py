@@ -49,7 +49,7 @@ from quarterturn.studio.acts.sections import (
     ResizeMap,
     WriteOut,
 )
-from quarterturn.studio.acts.sizes import AddSize, RemoveSize
+from quarterturn.studio.acts.sizes import AddSize, RemoveSize, RenameSize
 from quarterturn.studio.acts.strips import DecideStrips, FreeStrips
 from quarterturn.studio.acts.units import ChangeUnits
 
@@ -66,6 +66,7 @@ def samples(design: Design) -> Iterator[Act]:
     yield TakeSetting(lines=("a2 a3", "a1 a0"), symmetry="mirror", across=2, down=2)
     yield AddSize(size="tiny", changes={"borders.0.width": '3"'}, bed="crib", drop='9"')
     yield from (RemoveSize(size=each.size) for each in (*design.sizes, design))
+    yield from (RenameSize(size=each.size, to="another") for each in (*design.sizes, design))
     yield from (ChangeUnits(units=units) for units in ("inch", "metric"))
     yield Put(at="title", value="Another title")
     yield Put(at="about")

@@ -52,7 +52,7 @@ from quarterturn.studio.acts.sections import (
     ResizeMap,
     WriteOut,
 )
-from quarterturn.studio.acts.sizes import AddSize, RemoveSize
+from quarterturn.studio.acts.sizes import AddSize, RemoveSize, RenameSize
 from quarterturn.studio.acts.strips import DecideStrips, FreeStrips
 from quarterturn.studio.acts.symmetry import Brush, Ground, Paint, strokes
 from quarterturn.studio.acts.units import ChangeUnits
@@ -101,6 +101,7 @@ ACTS: tuple[type[Act], ...] = (
     TakeSetting,
     AddSize,
     RemoveSize,
+    RenameSize,
     ChangeUnits,
     Put,
     Puts,
@@ -152,6 +153,7 @@ AnyAct: TypeAlias = Annotated[
     | TakeSetting
     | AddSize
     | RemoveSize
+    | RenameSize
     | ChangeUnits
     | Put
     | Puts

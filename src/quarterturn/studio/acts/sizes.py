@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+import tomllib
 from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field, JsonValue
 
 from quarterturn.design import Design, dotted
 from quarterturn.design.text import quote_text
-from quarterturn.studio.acts.model import Act, Change, RefusedError
-from quarterturn.studio.acts.tables import with_tables, without_table
+from quarterturn.studio.acts.model import Act, Change, RefusedError, written
+from quarterturn.studio.acts.tables import has_table, renamed_table, with_tables, without_table
 
 SizeName = Annotated[str, Field(min_length=1, max_length=20)]
 LengthText = Annotated[str, Field(min_length=1, max_length=40)]
@@ -73,3 +74,34 @@ class RemoveSize(Act):
                 f"There is no size {self.size!r} to take away.", "Choose another than the file's own."
             )
         return Change(without_table(text, ("sizes", self.size)), {"size": self.size})
+
+
+class RenameSize(Act):
+    """Give a size another name, the file's own or another, wherever it is called."""
+
+    key: ClassVar[str] = ""
+    name: Literal["rename-size"] = "rename-size"
+    size: Annotated[str, Field(max_length=20)]
+    """Empty where the file's own has no name yet."""
+    to: SizeName
+
+    def change(self, text: str, design: Design) -> Change:
+        """Write the name in its header, for the file's own size at the top, and in kits and class."""
+        names = [design.size, *(each.size for each in design.sizes)]
+        if self.size not in names:
+            raise RefusedError(f"There is no size {self.size!r}.", f"Choose one of {', '.join(names)}.")
+        if self.to in names:
+            raise RefusedError(f"There is a size {self.to!r} already.", "Choose another name.")
+        stated = tomllib.loads(text.removeprefix("\ufeff"))
+        keys = [
+            f"{table}.size" for table in ("kits", "class") if stated.get(table, {}).get("size") == self.size
+        ]
+        changes: dict[str, object] = dict.fromkeys(
+            ["size", *keys] if self.size == design.size else keys, self.to
+        )
+        old = stated.get("sizes", {}).get(self.size)
+        if has_table(text, ("sizes", self.size)):
+            text = renamed_table(text, ("sizes", self.size), self.to)
+        elif old is not None:
+            changes |= {dotted("sizes", self.size): None, dotted("sizes", self.to): old}
+        return Change(written(text, changes), {"size": self.size, "to": self.to})

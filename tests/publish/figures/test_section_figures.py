@@ -26,7 +26,7 @@ from quarterturn.publish.sheet import Area, Sheet, Stroke, Text, Use
 from quarterturn.publish.wording import sections_of
 from quarterturn.setting import Framed, Grid, OnPoint
 from quarterturn.steps import CutTriangles, FuseToPanel, Step
-from tests.samples import pattern_of
+from tests.samples import ROUNDS, pattern_of
 from tests.section_texts import MITRED, NESTED, ON_POINT, PANELS, PIECED, SASHED, TEXTS
 
 
@@ -192,3 +192,19 @@ def test_a_section_is_drawn_with_its_finished_size_and_its_parts_by_their_names(
             apart = grid_figure(pattern, made.node, labels, [None] * len(labels), (90, 60))
             assert apart.width <= 92
             assert all(label in apart.alt for row in labels for label in row)
+
+
+@pytest.mark.parametrize(("times", "has_plates"), [(1, True), (3, False)])
+def test_every_part_of_many_rows_is_named_on_its_cloth_and_of_few_on_a_plate(
+    times: int, has_plates: bool
+) -> None:
+    text = ROUNDS.replace("[setting]", f"[setting]\nacross = {times}\ndown = {times}")
+    pattern = pattern_of(text)
+    node = pattern.setting.centre
+    assert isinstance(node, Grid)
+    labels = [[f"{child.node.name}{child.turn}" for child in row] for row in node.rows]  # type: ignore[union-attr]
+    sheet = grid_figure(pattern, node, labels, [None] * len(labels), (160, 240))
+    named = Counter(name for name in lettering(sheet) if not name.isdigit())
+    assert named == Counter(name for row in labels for name in row)
+    plates = [mark for mark in sheet.marks if isinstance(mark, Area) and mark.ink.fill == "#ffffff"]
+    assert bool(plates) is has_plates

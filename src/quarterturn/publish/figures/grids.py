@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from quarterturn.design.colour import text_colour_on
 from quarterturn.geometry import Motion, Path, Region, polygon, region_bounds, shift
 from quarterturn.proof import Pattern
+from quarterturn.publish.figures.cells import lettered, longest_side
 from quarterturn.publish.figures.frames import Drawing
 from quarterturn.publish.figures.inks import QUIET, SMALL, SMALLEST, caption
 from quarterturn.publish.figures.lines import pressing
@@ -21,6 +22,10 @@ SPREAD, MOST_SPREAD = 0.11, 4.0
 """Between the rows, as a share of the highest of them, and in millimetres at most."""
 LARGEST_PART, TALLEST, NARROW = 22.0, 110.0, 84.0
 """Millimetres of a part, of the whole drawing, and of one with a single column."""
+LEGIBLE = 7.5
+"""Millimetres of a part on which its name can be read: for that a drawing of many rows may be taller."""
+LETTERED, PLATED = 5.0, 12.0
+"""Millimetres of a unit from which on its name stands on its cloth, and from which on a plate."""
 NUMBERS, ARROWS = 7.0, 8.0
 """Room at the left and at the right."""
 
@@ -93,7 +98,8 @@ def _factor(node: Grid, room: tuple[float, float]) -> float:
     """Return millimetres to the inch: what the room allows, and no part needlessly large."""
     parts = [child for row in node.rows for child in row if not is_sashing(child)]
     smallest = min(min(child.width, child.height) for child in parts)
-    tallest = min(room[1], TALLEST if _gaps(node) else NARROW)
+    legible = LEGIBLE * float(node.height / smallest) * (1 + SPREAD) + 2
+    tallest = min(room[1], max(TALLEST, legible) if _gaps(node) else NARROW)
     return min(
         (room[0] - NUMBERS - ARROWS - 2 - 1.2 * _gaps(node)) / float(node.width),
         (tallest - 2) / float(node.height) / (1 + SPREAD),
@@ -162,6 +168,10 @@ def _part_name(pattern: Pattern, child: Child, label: str, factor: float, at: co
     if isinstance(child.node, PlainCloth):
         return _on_cloth(pattern, child, label, outline)
     if isinstance(child.node, OneUnit):
+        smallest = float(min(child.width, child.height)) * factor
+        if LETTERED < smallest < PLATED:  # a plate would hide what lies below
+            cell = factor * max(longest_side(pattern, name) for name in pattern.setting.tally)
+            return (lettered(pattern, child.node.name, child.turn, at, cell, max(SMALLEST, smallest * 0.36)),)
         return _small_plate(label, outline)
     return name_plate(label, outline)
 

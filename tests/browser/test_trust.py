@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import urllib.request
 from pathlib import Path
 
@@ -49,6 +50,21 @@ def test_a_page_without_the_key_shows_nothing_of_the_design(chromium: Browser, s
     page.goto(f"http://127.0.0.1:{studio.port}/#/design/{studio.design}/quilt")
     page.wait_for_load_state("networkidle")
     assert "Rounds" not in page.inner_text("body")
+    context.close()
+
+
+def test_the_whole_address_opens_the_design_in_a_window_that_shows_the_studio_already(
+    chromium: Browser, studio: Running
+) -> None:
+    context = chromium.new_context()
+    page = context.new_page()
+    page.goto(f"http://127.0.0.1:{studio.port}/")
+    expect(page.get_by_text("This page is opened by the whole address")).to_be_visible()
+    page.goto(studio.address)
+    title(page, "Rounds")
+    page.goto(studio.address)
+    title(page, "Rounds")
+    page.wait_for_url(re.compile(r"#/design/\w+/quilt$"))
     context.close()
 
 

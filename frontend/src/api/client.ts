@@ -3,13 +3,17 @@ import type { Act, FiguresView, Outcome, PaperView, QuiltView, Refused, Schemas,
 
 const KEPT = "studio-token";
 
+function toldBy(hash: string): URLSearchParams {
+  return new URLSearchParams(hash.replace(/^#\/?/, ""));
+}
+
 /**
  * The address of the first visit ends in `#token=…`, and may name a design to open. The token is kept for as long as this
  * window lives, and taken out of the address, so that none is left in a history or a bookmark.
  */
 function readToken(): string {
   if (typeof location === "undefined") return "";
-  const told = new URLSearchParams(location.hash.replace(/^#\/?/, ""));
+  const told = toldBy(location.hash);
   const token = told.get("token");
   if (token === null) return sessionStorage.getItem(KEPT) ?? "";
   sessionStorage.setItem(KEPT, token);
@@ -19,6 +23,12 @@ function readToken(): string {
 }
 
 const token = readToken();
+// A whole address that is put into a window which shows the studio differs in its last part alone, and loads nothing.
+if (typeof addEventListener !== "undefined") {
+  addEventListener("hashchange", () => {
+    if (toldBy(location.hash).has("token")) location.reload();
+  });
+}
 /** Whether the page was opened without the key that its address ends with: then nothing can be asked. */
 export const isKeyless = token === "";
 

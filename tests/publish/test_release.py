@@ -54,7 +54,8 @@ def test_a_recipe_of_any_name_gives_plain_names_of_files(name: str) -> None:
 
 def test_recipes_whose_names_look_alike_give_different_files() -> None:
     [master] = PATTERN.blocks.masters
-    stems = shape_stems(replace(PATTERN.blocks, masters=(master, replace(master, recipe="ROUND!"))))
+    other = replace(master, recipe="ROUND!", shapes=(replace(master.shape, name="ROUND!"),))
+    stems = shape_stems(replace(PATTERN.blocks, masters=(master, other)))
     assert stems == ["shape-1-round", "shape-2-round"]
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import cmath
+import re
 from collections import Counter
 from itertools import product
 
@@ -37,6 +38,12 @@ WAYS = {"one-way": (0,), "two-way": (0, 2)}
 
 def upright(text: str, direction: str, fabric: str = PLAIN) -> str:
     return text.replace(fabric, f'{fabric}\nupright = true\ndirection = "{direction}"')
+
+
+ONE_UPRIGHT = upright(ROUNDS, "one-way", 'name = "brick"').replace(
+    'recipe = "round"\nground = "B"\nshape = "A"', 'recipe = "round"\nground = "B"\nshape = "C"'
+)
+"""Two colourways of one recipe, the prints of one of which must stand upright."""
 
 
 def laid(design: Design) -> list[Cell]:
@@ -108,10 +115,7 @@ def test_so_few_masters_are_made_as_can_be(turns: list[int], direction: str) -> 
 
 def test_a_colourway_of_other_cloth_keeps_its_equal_units() -> None:
     """Only the recipe's copy keeps its pieces apart; both share one template."""
-    text = upright(ROUNDS, "one-way", 'name = "brick"').replace(
-        'recipe = "round"\nground = "B"\nshape = "A"', 'recipe = "round"\nground = "B"\nshape = "C"'
-    )
-    design = design_of(text)
+    design = design_of(ONE_UPRIGHT)
     blocks = draft_blocks(design)
     assert [master.recipe for master in blocks.masters] == ["round", "round upright"]
     assert [len(master.units) for master in blocks.masters] == [1, 4]
@@ -119,6 +123,44 @@ def test_a_colourway_of_other_cloth_keeps_its_equal_units() -> None:
     assert {cell.quarter for cell in laid(design) if cell.code == "a"} == {""}
     assert allowed_turns(design, "a") == (0, 1, 2, 3)
     assert allowed_turns(design, "b") == (0,)
+
+
+def test_a_template_that_a_recipe_shares_with_its_copy_is_traced_once_for_both() -> None:
+    job = run(ONE_UPRIGHT)
+    assert job.pattern is not None
+    assert [f.code for f in job.findings if f.severity is Severity.STOPS] == []
+    (rows,) = job.pattern.materials.web.rows
+    assert rows.count == sum(masters.count for masters in job.pattern.bill.masters)
+    assert prove(job.pattern).holds
+
+
+def test_what_a_copy_keeps_apart_is_numbered_after_the_shapes_of_its_recipe() -> None:
+    """Two equal leaves share a template, unless a print must stand upright in the one that is turned."""
+    leaves = "".join(
+        f"""
+[[recipes.round.shapes]]
+name = "leaf"
+outline = "leaf"
+width = '{width}'
+at = ['{across}', '{down}']
+turn = {turn}
+"""
+        for width, across, down, turn in (
+            ('3/4"', '-1 1/4"', '-1 1/4"', 0),
+            ('3/4"', '1 1/4"', '-1 1/4"', 90),
+            ('1/2"', '1 1/4"', '1 1/4"', 0),
+        )
+    )
+    head, foot = ONE_UPRIGHT.index("[recipes.round]"), ONE_UPRIGHT.index("[colourways.a]")
+    recipe = f'[recipes.round]\nkind = "shapes cut"\nfinished = \'2"\'\ncuts = "both ways"\n{leaves}\n'
+    text = ONE_UPRIGHT[:head] + recipe + ONE_UPRIGHT[foot:]
+    text = re.sub('\nshape = ("[BC]")', r"\nshapes = { leaf = \1 }", text)
+    blocks = draft_blocks(design_of(text))
+    assert {master.recipe: [shape.name for shape in master.shapes] for master in blocks.masters} == {
+        "round": ["round leaf", "round leaf", "round leaf 2"],
+        "round upright": ["round leaf", "round leaf 3", "round leaf 2"],
+    }
+    assert [shape.name for _, shape in blocks.templates()] == ["round leaf", "round leaf 2", "round leaf 3"]
 
 
 @pytest.mark.parametrize("direction", WAYS)

@@ -14,8 +14,6 @@ export class Entry {
   /** What was put last, until it is shown: what is given till then may no longer be so. */
   #put: string | null = null;
   #puts = 0;
-  #isUnderWay = false;
-  #isWaiting = false;
   readonly #meaning: (wanted: string, stands: string) => Meaning;
   readonly #shown: () => Promise<void>;
 
@@ -41,36 +39,25 @@ export class Entry {
     return this.text !== this.#given;
   }
 
-  /** Put the text; what is typed meanwhile is put after it. */
+  /** Put the text at once, as what the field stands for says now: it may be gone before the last one is answered. */
   async put(anyway = false): Promise<void> {
-    if (this.#isUnderWay) return void (this.#isWaiting = true);
-    const meant = this.#meaning(this.text.trim(), this.#put ?? this.#given);
-    if (typeof meant !== "function") return meant ? void (this.fault = meant) : this.settle();
-    await this.send(meant, anyway);
-    const isNewer = this.#isWaiting && this.text !== this.#last;
-    this.#isWaiting = false;
-    return isNewer ? this.put() : this.show();
-  }
-
-  private async send(meant: (anyway: boolean) => Promise<Refused | null>, anyway: boolean): Promise<void> {
     const before = this.#put;
+    const meant = this.#meaning(this.text.trim(), before ?? this.#given);
+    if (typeof meant !== "function") return meant ? void (this.fault = meant) : this.settle();
     this.#last = this.text;
     this.#put = this.text.trim();
-    this.#puts += 1;
-    this.#isUnderWay = true;
-    try {
-      this.fault = await meant(anyway);
-    } finally {
-      this.#isUnderWay = false;
-    }
-    if (this.fault) this.#put = before ?? this.#given;
+    const number = (this.#puts += 1);
+    const fault = await meant(anyway);
+    if (number !== this.#puts) return;
+    this.fault = fault;
+    if (fault) this.#put = before ?? this.#given;
+    await this.show(number);
   }
 
   /** Write what is given once that follows from what was put; what is typed by then, or was refused, stays. */
-  private async show(): Promise<void> {
-    const puts = this.#puts;
+  private async show(number: number): Promise<void> {
     await this.#shown();
-    if (puts !== this.#puts) return;
+    if (number !== this.#puts) return;
     this.#put = null;
     if (this.text === this.#last && !this.fault) this.reset();
   }

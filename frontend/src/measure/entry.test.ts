@@ -57,6 +57,31 @@ test("what is typed while the last is under way is put after it, though the last
   expect(sent).toEqual(["3", "4"]);
 });
 
+test("what is put is put at once, whatever is under way, for the field may soon be gone", () => {
+  const { entry, sent } = fieldOf("2");
+  entry.text = "3";
+  void entry.put();
+  entry.text = "4";
+  void entry.put();
+  expect(sent).toEqual(["3", "4"]);
+});
+
+test("a refusal of what was put before the last is not told of the last", async () => {
+  const answers: ((refused: Refused | null) => void)[] = [];
+  const entry = new Entry(() => () => new Promise((resolve) => answers.push(resolve)), () => Promise.resolve());
+  entry.give("2");
+  entry.text = "9";
+  void entry.put();
+  entry.text = "4";
+  void entry.put();
+  answers[0]?.(NO);
+  await soon();
+  expect([entry.text, entry.fault]).toEqual(["4", null]);
+  answers[1]?.(null);
+  await soon();
+  expect(entry.fault).toBeNull();
+});
+
 test("what is typed before a put value is shown is not written over by it", async () => {
   const { entry, sent, answer, show } = fieldOf("2");
   entry.text = "3";

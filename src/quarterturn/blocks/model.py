@@ -16,6 +16,7 @@ down and from left to right.
 
 from __future__ import annotations
 
+from collections.abc import Container
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -293,6 +294,18 @@ class Blocks:
     def rejoining(self, recipe: str) -> Rejoining:
         """Return the rejoining of a recipe that is one."""
         return next(r for r in self.rejoined if r.recipe == recipe)
+
+    def templates(self, recipes: Container[str] | None = None) -> tuple[tuple[Master, FusedShape], ...]:
+        """Return every shape to trace once, with the first master that has it: of some recipes, or of all.
+
+        A recipe and its copy for prints that stand upright share theirs.
+        """
+        firsts: dict[str, tuple[Master, FusedShape]] = {}
+        for master in self.masters:
+            if recipes is None or master.recipe in recipes:
+                for shape, _ in master.templates:
+                    firsts.setdefault(shape.name, (master, shape))
+        return tuple(firsts.values())
 
     def units(self, recipe: str) -> tuple[Unit, ...]:
         """Return the kinds of unit of a recipe, whether of one master or rejoined from two."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 from typing import TypeAlias
@@ -140,26 +139,33 @@ def _named(recipe: Recipe, shapes: Sequence[FusedShape]) -> list[FusedShape]:
     """Call each shape by its recipe and part; outlines of one part that differ are numbered, equal ones share a name.
 
     The only shape of a recipe is called as its recipe. Where pieces are kept apart, since a print must stand upright,
-    a shape that is turned is not equal: its print would be turned too.
+    a shape that is turned is not equal: its print would be turned too. What is equal there is called as in the recipe
+    of the file, whose templates serve both.
     """
     if len(shapes) == 1:
         return list(shapes)
     firsts: list[FusedShape] = []
-    named: list[FusedShape] = []
-    counts: Counter[str] = Counter()
-    for shape in shapes:
-        alike = ((first, _laying(first, shape)) for first in firsts if first.part == shape.part)
-        laid = next(
-            ((first.name, way) for first, way in alike if way and (way.factor == 1 or not recipe.origin)),
-            None,
-        )
-        if laid is None:
-            counts[shape.part] += 1
-            number = f" {counts[shape.part]}" if counts[shape.part] > 1 else ""
-            laid = f"{recipe.base or recipe.name} {shape.part}{number}", STAY
-            firsts.append(replace(shape, name=laid[0]))
-        named.append(replace(shape, name=laid[0], motion=laid[1]))
-    return named
+    named = [_called(recipe, shape, firsts) for shape in shapes]
+    if not recipe.origin:
+        return named
+    return [
+        shape if shape.motion.factor == 1 else _called(recipe, shape, firsts, turned=False) for shape in named
+    ]
+
+
+def _called(
+    recipe: Recipe, shape: FusedShape, firsts: list[FusedShape], *, turned: bool = True
+) -> FusedShape:
+    """Return a shape with the name of the first that is equal, or as the first of another name."""
+    alike = ((first, _laying(first, shape)) for first in firsts if first.part == shape.part)
+    laid = next(((first.name, way) for first, way in alike if way and (turned or way.factor == 1)), None)
+    if laid:
+        return replace(shape, name=laid[0], motion=laid[1])
+    count = 1 + sum(first.part == shape.part for first in firsts)
+    number = f" {count}" if count > 1 else ""
+    first = replace(shape, name=f"{recipe.base or recipe.name} {shape.part}{number}", motion=STAY)
+    firsts.append(first)
+    return first
 
 
 def _laying(first: FusedShape, shape: FusedShape) -> Motion | None:

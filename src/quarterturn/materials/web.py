@@ -66,18 +66,21 @@ def plan_web(
 def _traced(
     blocks: Blocks, masters: Iterable[MasterCount], motifs: Iterable[MotifCount]
 ) -> list[tuple[str, FusedShape, int]]:
-    """Return each recipe's shapes, and how often each is traced."""
+    """Return every shape with the first recipe that has it, and how often it is traced.
+
+    A recipe and its copy for prints that stand upright share their templates.
+    """
     counts: Counter[str] = Counter()
     for master in masters:
         counts[master.recipe] += master.count
     for motif in motifs:
         counts[motif.recipe] += motif.count
-    return [
-        (master.recipe, shape, each * counts[master.recipe])
-        for master in blocks.masters
-        if counts[master.recipe]
-        for shape, each in master.templates
-    ]
+    traced: Counter[str] = Counter()
+    for drafted in blocks.masters:
+        for shape, each in drafted.templates:
+            traced[shape.name] += each * counts[drafted.recipe]
+    templates = blocks.templates({recipe for recipe, count in counts.items() if count})
+    return [(master.recipe, shape, traced[shape.name]) for master, shape in templates]
 
 
 def _fits(room: tuple[Length, Length], width: Length, height: Length | None) -> bool:

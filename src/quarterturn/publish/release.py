@@ -10,7 +10,7 @@ import re
 from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 
-from quarterturn.blocks import Blocks, FusedShape, Master
+from quarterturn.blocks import Blocks
 from quarterturn.design import Finding, Kits, Lesson, Severity
 from quarterturn.proof import (
     Pattern,
@@ -111,21 +111,16 @@ def _templates(order: Order) -> Mapping[str, bytes]:
     design, blocks, bill = order.pattern.design, order.pattern.blocks, order.pattern.bill
     pages = template_sheets(design, blocks, bill, design.house.paper)
     files = {"templates.pdf": sheets_pdf(pages, f"{design.title} – templates")}
-    for stem, (master, shape) in zip(shape_stems(blocks), traced_shapes(blocks), strict=True):
+    for stem, (master, shape) in zip(shape_stems(blocks), blocks.templates(), strict=True):
         sheet = cutter_sheet(template_of(shape, master.cuts))
         files[f"{stem}.svg"] = sheet_svg(sheet).encode()
         files[f"{stem}.dxf"] = sheet_dxf(sheet).encode()
     return files
 
 
-def traced_shapes(blocks: Blocks) -> list[tuple[Master, FusedShape]]:
-    """Return every shape to trace, with its master."""
-    return [(master, shape) for master in blocks.masters for shape, _ in master.templates]
-
-
 def shape_stems(blocks: Blocks) -> list[str]:
     """Return for each shape to trace a name of its files: letters, figures and hyphens, each name once."""
-    return [stem("shape", number, shape.name) for number, (_, shape) in enumerate(traced_shapes(blocks), 1)]
+    return [stem("shape", number, shape.name) for number, (_, shape) in enumerate(blocks.templates(), 1)]
 
 
 def stem(kind: str, number: int, name: str) -> str:

@@ -6,7 +6,7 @@ Fused shapes have no seam allowance added. Every page carries test marks, and sa
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from quarterturn.blocks import Blocks, FusedShape, Master
 from quarterturn.design import Curve, Design, DrawnOutline, Paper, RecipeKind
@@ -42,30 +42,37 @@ def template_sheets(design: Design, blocks: Blocks, bill: Bill, paper: Paper) ->
     cut = {count.recipe for count in bill.masters}
     traced = cut | {motif.recipe for motif in bill.motifs}
     drafts: list[Draft] = []
-    for master in (each for each in blocks.masters if each.recipe in traced):
+    for master, shape in blocks.templates(traced):
         whole = master if master.recipe in cut else replace(master, cuts=())
-        drafts += _shape_pages(design, bill, whole, paper, len(drafts) + 1)
+        drafts += _shape_pages(_Making(design, blocks, bill, paper), whole, shape, len(drafts) + 1)
     drafts += curve_pages(design, blocks, bill, paper, len(drafts) + 1)
     for name, units in units_of(design, blocks, bill):
         drafts += unit_pages(design, name, units, paper)
     return tuple(numbered(paper, draft, k, len(drafts)) for k, draft in enumerate(drafts, 1))
 
 
-def _shape_pages(design: Design, bill: Bill, master: Master, paper: Paper, first: int) -> Iterator[Draft]:
-    """Return the pages of each shape to trace: of those that are equal but for their place there is one."""
-    pages = 0
-    for shape, _ in master.templates:
-        template = template_of(shape, master.cuts)
-        rows = (
-            *_about(design, master, shape),
-            *(_placed(design, master, shape, paper) if _is_made(bill, master) else ()),
-            *_counts(design, bill, master, shape, paper),
-            *_manner(template, paper),
-        )
-        head = Head(f"{pattern_name(design)} – template {shape.name}", rows, _legend(template))
-        for draft in drawn_pages(_drawn(design, template), head, paper, first + pages):
-            pages += 1
-            yield draft
+@dataclass(frozen=True, slots=True)
+class _Making:
+    """What a page of templates tells of the quilt, and its paper."""
+
+    design: Design
+    blocks: Blocks
+    bill: Bill
+    paper: Paper
+
+
+def _shape_pages(making: _Making, master: Master, shape: FusedShape, first: int) -> Iterator[Draft]:
+    """Return the pages of a shape to trace: of those that are equal but for their place there is one."""
+    design, paper = making.design, making.paper
+    template = template_of(shape, master.cuts)
+    rows = (
+        *_about(design, master, shape),
+        *(_placed(design, master, shape, paper) if _is_made(making.bill, master) else ()),
+        *_counts(making, shape),
+        *_manner(template, paper),
+    )
+    head = Head(f"{pattern_name(design)} – template {shape.name}", rows, _legend(template))
+    return drawn_pages(_drawn(design, template), head, paper, first)
 
 
 def _drawn(design: Design, template: Template) -> Drawn:
@@ -117,16 +124,17 @@ def _is_made(bill: Bill, master: Master) -> bool:
     return any(count.recipe == master.recipe for count in bill.masters)
 
 
-def _counts(design: Design, bill: Bill, master: Master, shape: FusedShape, paper: Paper) -> list[str]:
+def _counts(making: _Making, shape: FusedShape) -> list[str]:
     """Say how many shapes to fuse of which fabric."""
+    design, bill, paper = making.design, making.bill, making.paper
     parts = []
     for count in bill.masters:
-        if count.recipe == master.recipe:
+        each = sum(laid.name == shape.name for laid in making.blocks.master(count.recipe).shapes)
+        if each:
             fabric = design.fabric(design.cloth(count.code, shape.part))
-            many = count.count * sum(each.name == shape.name for each in master.shapes)
-            parts.append(f"{many} of fabric {fabric.letter} ({fabric.name}) for {count.code}")
+            parts.append(f"{count.count * each} of fabric {fabric.letter} ({fabric.name}) for {count.code}")
     for motif in bill.motifs:
-        if motif.recipe == master.recipe:
+        if any(laid.name == shape.name for laid in making.blocks.master(motif.recipe).shapes):
             fabric = design.fabric(motif.fabric)
             parts.append(f"{motif.count} of fabric {fabric.letter} ({fabric.name}) as motifs")
     rows = wrapped(paper, f"Fuse {', '.join(parts)}.")

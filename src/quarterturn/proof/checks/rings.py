@@ -150,18 +150,24 @@ def _across(region: Region) -> float:
 
 
 def rings_traced(pattern: Pattern) -> Iterator[Fault]:
-    """Ask for as many rings as squares are made of each recipe, and of each of its shapes, and as motifs are."""
+    """Ask for as many rings as squares are made of each recipe, and of each of its shapes, and as motifs are.
+
+    A recipe is counted together with its copy for prints that stand upright, with which it shares its templates.
+    """
     drafts = {recipe.name: draft for recipe, draft in drafts_of(pattern.design)}
     needed: dict[str, int] = {}
     for count in pattern.bill.masters:
         shapes = len(drafts[count.recipe].shapes) if count.recipe in drafts else 1
-        needed[count.recipe] = needed.get(count.recipe, 0) + count.count * shapes
+        name = _written(pattern, count.recipe)
+        needed[name] = needed.get(name, 0) + count.count * shapes
     for motif in pattern.bill.motifs:
-        needed[motif.recipe] = needed.get(motif.recipe, 0) + motif.count
+        name = _written(pattern, motif.recipe)
+        needed[name] = needed.get(name, 0) + motif.count
     traced: dict[str, int] = {}
     for step in pattern.steps.steps:
         for tracing, made in tracings_of(step):
-            traced[tracing.recipe] = traced.get(tracing.recipe, 0) + made
+            name = _written(pattern, tracing.recipe)
+            traced[name] = traced.get(name, 0) + made
     for recipe in sorted((needed.keys() | traced.keys()) - _too_wide(pattern)):
         want, found = needed.get(recipe, 0), traced.get(recipe, 0)
         if want != found:
@@ -172,7 +178,16 @@ def rings_traced(pattern: Pattern) -> Iterator[Fault]:
 def _too_wide(pattern: Pattern) -> set[str]:
     """Return the recipes of which some shape fits no web, which another check tells."""
     unplaced = set(pattern.materials.web.unplaced)
-    return {m.recipe for m in pattern.blocks.masters if unplaced & {shape.name for shape in m.shapes}}
+    return {
+        _written(pattern, m.recipe)
+        for m in pattern.blocks.masters
+        if unplaced & {shape.name for shape in m.shapes}
+    }
+
+
+def _written(pattern: Pattern, recipe: str) -> str:
+    """Return what a recipe is called in the file, where that of a copy is its original."""
+    return pattern.design.recipe(recipe).base or recipe
 
 
 RINGS = (

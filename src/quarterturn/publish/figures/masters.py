@@ -194,7 +194,6 @@ def _parted(pattern: Pattern, code: str, side: float) -> Drawing:
     middle = complex(side / 2 + away, side / 2 + 5)
     ground = cloth(layer_colour(pattern, code, GROUND), OUTLINE)
     shape = cloth(layer_colour(pattern, code, SHAPE), EDGE)
-    ink = text_colour_on(layer_colour(pattern, code, SHAPE))
     reach = 0.5 * master.facts.diagonal / 2**0.5 * side / float(master.side) + away
     marks: list[Mark] = []
     for part in master.parts:
@@ -210,7 +209,9 @@ def _parted(pattern: Pattern, code: str, side: float) -> Drawing:
         layers = (layer for layer in unit.cut_layers if layer.part == SHAPE)
         marks += [Area(scale.region(back.region(layer.region)), shape) for layer in layers]
         name = unit_name(code, unit.quarter)
-        place = scale.point(back(_label_place(pattern, name))) if unit.quarter else middle + way * reach
+        part_named, spot = _label_place(pattern, name) if unit.quarter else (SHAPE, 0j)
+        place = scale.point(back(spot)) if unit.quarter else middle + way * reach
+        ink = text_colour_on(layer_colour(pattern, code, part_named))
         marks.append(caption(place, name, LABEL, colour=ink))
     note = (
         f"({len(master.parts)}) unit {code}"
@@ -221,7 +222,8 @@ def _parted(pattern: Pattern, code: str, side: float) -> Drawing:
     return Drawing(side + 2 * away, side + 12.5, tuple(marks))
 
 
-def _label_place(pattern: Pattern, name: str) -> Point:
-    """Return where in a unit's frame its shape has most room."""
-    place, _ = rooms(pattern, name)[SHAPE]
-    return place * float(unit_of(pattern, name).width)
+def _label_place(pattern: Pattern, name: str) -> tuple[str, Point]:
+    """Return where in a unit's frame its shape has most room; its ground, where the seams hide the shape."""
+    found = rooms(pattern, name)
+    part = SHAPE if SHAPE in found else GROUND
+    return part, found[part][0] * float(unit_of(pattern, name).width)

@@ -11,7 +11,7 @@ from quarterturn.geometry import Point
 from quarterturn.proof import Pattern
 from quarterturn.steps import PressedSeam, pressed_seams
 from tests.conftest import Golden
-from tests.samples import pattern_of
+from tests.samples import ROUNDS, pattern_of
 from tests.section_texts import TEXTS
 
 NEAR = 1e-6
@@ -19,8 +19,7 @@ WAYS = {1: "right", -1: "left", 1j: "down", -1j: "up"}
 
 
 def seams_of(pattern: Pattern) -> tuple[PressedSeam, ...]:
-    purposes = {piece.label: piece.purpose for piece in pattern.bill.pieces}
-    return pressed_seams(pattern.steps, purposes, float(pattern.design.making.seam))
+    return pressed_seams(pattern.steps, pattern.bill.pieces, float(pattern.design.making.seam))
 
 
 def told(seam: PressedSeam) -> str:
@@ -38,6 +37,15 @@ def at(point: Point) -> str:
 @pytest.mark.parametrize("name", TEXTS)
 def test_seams(name: str, golden: Golden) -> None:
     golden.check(f"{name}.txt", "".join(f"{told(seam)}\n" for seam in seams_of(pattern_of(TEXTS[name]))))
+
+
+def test_a_border_that_no_cloth_is_wide_enough_for_has_its_seams_all_the_same() -> None:
+    """The checks tell of it; what is laid over the quilt is drawn until it is mended."""
+    cloth = 'name = "brick"\nbought_as = { name = "square", width = "5\\"", height = "5\\"" }'
+    wide = ROUNDS.replace("width = '1 1/2\"'", "width = '6\"'")
+    pattern = pattern_of(wide.replace('name = "brick"', cloth))
+    assert pattern.materials.plan("C").unplaced
+    assert seams_of(pattern) == seams_of(pattern_of(wide))
 
 
 @pytest.mark.parametrize("name", TEXTS)

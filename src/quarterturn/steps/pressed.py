@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from quarterturn.geometry import EPSILON, Motion, Point, shift
-from quarterturn.pieces import Purpose
+from quarterturn.pieces import Piece, Purpose
 from quarterturn.setting import EIGHTH, WAYS, Side
 from quarterturn.steps.labels import TOP
 from quarterturn.steps.model import AddBorder, SewLine, Step, Steps
@@ -92,9 +92,10 @@ class Work:
         return Work(wide, high, tuple(seam.moved(motion) for seam in self.seams), takes, self.post)
 
 
-def pressed_seams(steps: Steps, purposes: Mapping[str, Purpose], seam: float) -> tuple[PressedSeam, ...]:
-    """Return all seams of the top, whose allowance is `seam`; `purposes` tells what pieces of cloth are for."""
-    table: dict[str, Work] = {}
+def pressed_seams(steps: Steps, pieces: Sequence[Piece], seam: float) -> tuple[PressedSeam, ...]:
+    """Return all seams of the top, whose allowance is `seam`. A piece that no step can cut lies there all the same."""
+    table = {piece.label: _piece(piece) for piece in pieces}
+    purposes = {piece.label: piece.purpose for piece in pieces}
     for step in steps.steps:
         works = [_made(step, product, table, purposes, seam) for product in step.makes]
         for product, work in zip(step.makes, works, strict=True):
@@ -103,6 +104,11 @@ def pressed_seams(steps: Steps, purposes: Mapping[str, Purpose], seam: float) ->
                 sides = max(sides), min(sides)
             table[product.label] = replace(work, width=sides[0], height=sides[1])
     return table[TOP].at(-seam, -seam) if TOP in table else ()
+
+
+def _piece(piece: Piece) -> Work:
+    sides = float(piece.length), float(piece.width)
+    return replace(_cloth((), piece.purpose), width=max(sides), height=min(sides))
 
 
 def _made(

@@ -129,8 +129,7 @@ def _joins(size: OneSize) -> Iterator[JoinView]:
 
 
 def _pressing(size: OneSize) -> Iterator[PressView]:
-    purposes = {piece.label: piece.purpose for piece in size.bill.pieces}
-    for seam in pressed_seams(size.steps(), purposes, float(size.laid_design.making.seam)):
+    for seam in pressed_seams(size.steps(), size.bill.pieces, float(size.laid_design.making.seam)):
         ends = (seam.start.real, seam.start.imag, seam.end.real, seam.end.imag)
         a, b, c, d = (inches_of(each) for each in ends)
         way = seam.towards

@@ -91,6 +91,7 @@ from quarterturn.design.recipes import (
     ShapeOn,
     ShapeSize,
     one_shape_cut_both_ways,
+    recipes_of_file,
 )
 from quarterturn.design.repeats import Source, laid, mirrored, sources, turned, upended
 from quarterturn.design.schema import schema
@@ -133,7 +134,7 @@ from quarterturn.design.selling import (
 from quarterturn.design.sizes import ORIGINAL, told_of_size
 from quarterturn.design.starting import PLACEHOLDERS, rounds_map, starter
 from quarterturn.design.text import write_length
-from quarterturn.design.upright import allowed_turns, upright_letters
+from quarterturn.design.upright import allowed_turns, upright_letters, written_name
 from quarterturn.design.writing import WriteError, write_design
 
 __all__ = [
@@ -259,6 +260,7 @@ __all__ = [
     "places_of",
     "quarter_of_unit",
     "read_design",
+    "recipes_of_file",
     "rounds_map",
     "schema",
     "section_key",
@@ -277,4 +279,5 @@ __all__ = [
     "wanted_outline",
     "write_design",
     "write_length",
+    "written_name",
 ]

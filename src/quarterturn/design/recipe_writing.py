@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import replace
-from typing import TypeVar
 
 from quarterturn.design.cuts import pieces_of, word_of_cuts
 from quarterturn.design.keys import dotted
@@ -19,11 +18,11 @@ from quarterturn.design.recipes import (
     Rejoined,
     ShapeOn,
     ShapeSize,
+    recipes_of_file,
 )
 from quarterturn.design.text import quote_length, quote_text, write_length
 from quarterturn.measure import Length, LengthError, Units, parse_length
 
-R = TypeVar("R", Recipe, Rejoined)
 Pair = tuple[str, str]
 Table = tuple[str, list[Pair]]
 """A header in its brackets, and what stands below it."""
@@ -32,7 +31,7 @@ Table = tuple[str, list[Pair]]
 def recipe_tables(design: Design) -> Iterator[Table]:
     """Return the tables of all recipes of the file, those that rejoin halves last."""
     units = design.units
-    for recipe in _of_file(design.recipes):
+    for recipe in recipes_of_file(design.recipes):
         header = f"[{dotted('recipes', recipe.name)}]"
         if recipe.kind is RecipeKind.SHAPES:
             yield header, _shapes_cut(recipe, units)
@@ -40,15 +39,8 @@ def recipe_tables(design: Design) -> Iterator[Table]:
                 yield f"[[{dotted('recipes', recipe.name, 'shapes')}]]", _shape_on(shape, units)
         else:
             yield header, _short(recipe, units)
-    for rejoined in _of_file(design.rejoined):
+    for rejoined in recipes_of_file(design.rejoined):
         yield f"[{dotted('recipes', rejoined.name)}]", _rejoined(rejoined, units)
-
-
-def _of_file(recipes: Sequence[R]) -> list[R]:
-    """Return the recipes without copies that keep pieces apart, and in place of copies without it the original."""
-    originals = {recipe.name for recipe in recipes if recipe.origin is None}
-    kept = [recipe for recipe in recipes if recipe.origin is None or recipe.base not in originals]
-    return [recipe.origin or recipe for recipe in kept]
 
 
 def colourway_tables(design: Design) -> Iterator[Table]:

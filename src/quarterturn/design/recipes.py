@@ -6,9 +6,10 @@ Points are measured from the middle of the master, x to the right and y down.
 from __future__ import annotations
 
 import enum
+from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import TypeAlias
+from typing import TypeAlias, TypeVar
 
 from quarterturn.geometry import Path
 from quarterturn.measure import Length
@@ -198,6 +199,14 @@ class Rejoined:
     def base(self) -> str:
         """Return the name of the recipe of which this is a copy; empty where it is none."""
         return self.origin.name if self.origin else ""
+
+
+R = TypeVar("R", Recipe, Rejoined)
+
+
+def recipes_of_file(recipes: Iterable[R]) -> tuple[R, ...]:
+    """Return the recipes as the file has them, each once: copies that keep pieces apart are none of the file."""
+    return tuple({each.base or each.name: each.origin or each for each in recipes}.values())
 
 
 def one_shape_cut_both_ways(

@@ -39,6 +39,13 @@ def upright_letters(design: Design, code: str) -> tuple[str, ...]:
     return tuple(letter for letter in letters if design.fabric(letter).upright)
 
 
+def written_name(design: Design, recipe: str) -> str:
+    """Return what the file calls a recipe of which the reader may have made a copy."""
+    bases = {each.name: each.base for each in design.recipes}
+    bases |= {each.name: each.base for each in design.rejoined}
+    return bases.get(recipe, "") or recipe
+
+
 def allowed_turns(design: Design, code: str) -> tuple[int, ...]:
     """Return by how many quarters a piece of a colourway may be turned from how it lies in its upright master."""
     ways = {design.fabric(letter).direction for letter in upright_letters(design, code)}

@@ -21,6 +21,7 @@ from quarterturn.studio.views.booklet import booklet_pages, pixels_of
 from quarterturn.studio.views.proof import spot_of
 from quarterturn.studio.views.seams import seam_of
 from tests.samples import ROUNDS
+from tests.setting.test_upright import ONE_UPRIGHT
 from tests.studio.views.view_cases import MADE, each_example, polygon, sized
 
 
@@ -266,3 +267,17 @@ def test_rejoined_curves_meet_on_the_seams_of_the_sewn_pieces(name: str) -> None
             near = [shapely.Point(meeting.at).distance(each.boundary) for each in outlines]
             assert sum(distance < 0.02 for distance in near) >= 2
         assert max((each.peak for each in sewn.meetings), default=0) == pytest.approx(sewn.peak)
+
+
+@pytest.mark.parametrize("name", ["rounds", "lattice"])
+def test_recipes_are_told_as_the_file_has_them_whatever_prints_must_stand_upright(name: str) -> None:
+    """Two colourways of one recipe, one of them upright; and a recipe whose only colourway is."""
+    made, written = {
+        "rounds": (Stages().at(ONE_UPRIGHT), {"round": ("a", "b")}),
+        "lattice": (MADE["lattice-in-june"], {"bloom": ("a",)}),
+    }[name]
+    told, paper = views.blocks_view(1, made), views.paper_facts(made)
+    assert {draft.name: draft.colourways for draft in told.drafts} == written
+    assert len(told.drafts) == len(written)
+    assert [recipe.name for recipe in paper.recipes] == list(written)
+    assert {way.recipe for way in paper.colourways} == set(written)

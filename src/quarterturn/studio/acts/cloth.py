@@ -27,6 +27,7 @@ from quarterturn.design import (
     border_key,
     dotted,
     named_cells,
+    recipes_of_file,
     section_key,
 )
 from quarterturn.design.text import quote_text
@@ -197,7 +198,7 @@ class AddColourway(Act):
         )
 
     def _cloths(self, design: Design) -> Iterator[str]:
-        kinds = {each.name: each.kind for each in design.recipes}
+        kinds = {each.name: each.kind for each in recipes_of_file(design.recipes)}
         if self.first and self.second:
             yield f'first = "{self.first}"'
             yield f'second = "{self.second}"'

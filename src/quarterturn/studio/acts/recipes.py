@@ -7,7 +7,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
-from quarterturn.design import Design, PanelSet, Recipe, RecipeKind, dotted
+from quarterturn.design import Design, PanelSet, Recipe, RecipeKind, dotted, written_name
 from quarterturn.design.text import quote_text
 from quarterturn.studio.acts.first_sizes import FirstSizes, first_sizes
 from quarterturn.studio.acts.model import Act, Change, Name, RefusedError, written
@@ -105,9 +105,13 @@ class RemoveRecipe(Act):
         """Take its tables out."""
         _check_there(design, self.recipe)
         users = [
-            f"colourway {way.code}" for way in design.colourways if _base(design, way.recipe) == self.recipe
+            f"colourway {way.code}"
+            for way in design.colourways
+            if written_name(design, way.recipe) == self.recipe
         ]
-        users += [f"recipe {each.name}" for each in design.rejoined if _base(design, each.of) == self.recipe]
+        users += [
+            f"recipe {each.name}" for each in design.rejoined if written_name(design, each.of) == self.recipe
+        ]
         panels = [section.name for section in design.sections if _has_motif(section.setting, self.recipe)]
         users += [f"panel {name}" for name in panels]
         if users or _has_motif(design.setting, self.recipe):
@@ -131,12 +135,12 @@ class RenameRecipe(Act):
         changes: dict[str, object] = {
             dotted("colourways", way.code, "recipe"): self.to
             for way in design.colourways
-            if _base(design, way.recipe) == self.recipe
+            if written_name(design, way.recipe) == self.recipe
         }
         changes |= {
             dotted("recipes", each.name, "of"): self.to
             for each in design.rejoined
-            if not each.origin and _base(design, each.of) == self.recipe
+            if not each.origin and written_name(design, each.of) == self.recipe
         }
         settings = [
             ("setting", design.setting),
@@ -178,7 +182,7 @@ class AddShape(Act):
         recipe = shapes_of(design, self.recipe)
         changed = with_items(text, ("recipes", self.recipe, "shapes"), lambda items: [*items, self._table()])
         if self.part not in {shape.part for shape in recipe.shapes}:
-            ways = [way for way in design.colourways if _base(design, way.recipe) == self.recipe]
+            ways = [way for way in design.colourways if written_name(design, way.recipe) == self.recipe]
             changes = {dotted("colourways", way.code, "shapes", self.part): self.fabric for way in ways}
             changed = written(changed, changes)
         return Change(changed, {"recipe": self.recipe, "part": self.part})
@@ -213,7 +217,7 @@ class RemoveShape(Act):
         parts = ("recipes", self.recipe, "shapes")
         changed = with_items(text, parts, lambda items: items[: self.shape] + items[self.shape + 1 :])
         if [shape.part for shape in shapes].count(part) == 1:
-            ways = [way for way in design.colourways if _base(design, way.recipe) == self.recipe]
+            ways = [way for way in design.colourways if written_name(design, way.recipe) == self.recipe]
             gone: dict[str, object] = {dotted("colourways", way.code, "shapes", part): None for way in ways}
             changed = written(changed, gone)
         return Change(changed, {"recipe": self.recipe, "part": part})
@@ -278,13 +282,6 @@ def shapes_of(design: Design, recipe: str) -> Recipe:
         if each.name == recipe and each.kind is RecipeKind.SHAPES:
             return each
     raise RefusedError(f"The recipe `{recipe}` is not of the kind shapes cut.", "Choose one that is.")
-
-
-def _base(design: Design, name: str) -> str:
-    """Return what the file calls a recipe of which the reader may have made a copy."""
-    bases = {recipe.name: recipe.base for recipe in design.recipes}
-    bases |= {recipe.name: recipe.base for recipe in design.rejoined}
-    return bases.get(name, "") or name
 
 
 def _has_motif(setting: object, recipe: str) -> bool:

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Iterator
-from typing import Any
+from collections.abc import Iterable, Iterator
+from typing import Any, TypeVar
 
 from quarterturn.blocks import Master, Rejoining
 from quarterturn.design import (
@@ -18,8 +18,10 @@ from quarterturn.design import (
     RecipeKind,
     Rejoined,
     dotted,
+    recipes_of_file,
     write_design,
     write_length,
+    written_name,
 )
 from quarterturn.geometry import StraightLine, path_bounds, rectangle
 from quarterturn.measure import Length, show_length
@@ -115,9 +117,24 @@ class BlocksView(View):
 def blocks_view(revision: int, made: Made) -> BlocksView:
     """Return the drafting table. Raises UnmadeError where the text is no design."""
     size, design = made.size(), made.design
-    drafts = [_of_master(made, size, recipe) for recipe in design.recipes]
-    drafts += [_of_halves(made, size, recipe) for recipe in design.rejoined]
+    drafts = [_of_master(made, size, recipe) for recipe in _once(design.recipes)]
+    drafts += [_of_halves(made, size, recipe) for recipe in _once(design.rejoined)]
     return BlocksView(revision=revision, drafts=tuple(drafts))
+
+
+R = TypeVar("R", Recipe, Rejoined)
+
+
+def _once(recipes: Iterable[R]) -> list[R]:
+    """Return the first of all recipes that the file has under one name: itself, or the copy that stands for it."""
+    firsts: dict[str, R] = {}
+    for each in recipes:
+        firsts.setdefault(each.base or each.name, each)
+    return list(firsts.values())
+
+
+def _ways(design: Design, name: str) -> tuple[str, ...]:
+    return tuple(way.code for way in design.colourways if written_name(design, way.recipe) == name)
 
 
 def _of_master(made: Made, size: OneSize, recipe: Recipe) -> DraftView:
@@ -137,7 +154,7 @@ def _of_master(made: Made, size: OneSize, recipe: Recipe) -> DraftView:
         master=_master(master, written, design),
         sewn=sewn_view(master, written.curve, design),
         other=_other(made, written),
-        colourways=tuple(way.code for way in design.colourways if way.recipe == recipe.name),
+        colourways=_ways(design, written.name),
     )
 
 
@@ -163,7 +180,7 @@ def _of_halves(made: Made, size: OneSize, recipe: Rejoined) -> DraftView:
         key=dotted("recipes", name),
         kind="halves rejoined",
         of=original.base or recipe.of,
-        halves=tuple(each.name for each in design.recipes if len(each.cuts) == 1 and not each.origin),
+        halves=tuple(each.name for each in recipes_of_file(design.recipes) if len(each.cuts) == 1),
         pieced=None,
         curve=original.curve.value,
         cuts="",
@@ -182,7 +199,7 @@ def _of_halves(made: Made, size: OneSize, recipe: Rejoined) -> DraftView:
             shown=shown_share(master),
         ),
         other=None,
-        colourways=tuple(way.code for way in design.colourways if way.recipe == recipe.name),
+        colourways=_ways(design, name),
     )
 
 

@@ -14,8 +14,10 @@ from quarterturn.design import (
     Fabric,
     Photo,
     dotted,
+    recipes_of_file,
     unit_name,
     write_length,
+    written_name,
 )
 from quarterturn.design.sizes import changes_written
 from quarterturn.studio.stages import Made, OneSize
@@ -206,8 +208,7 @@ def _photo(photo: Photo, design: Design) -> PhotoView:
 
 
 def _recipes(design: Design) -> tuple[RecipeName, ...]:
-    made = [recipe for recipe in design.recipes if not recipe.origin]
-    rejoined = [recipe for recipe in design.rejoined if not recipe.origin]
+    made, rejoined = recipes_of_file(design.recipes), recipes_of_file(design.rejoined)
     return (
         *(
             RecipeName(
@@ -227,7 +228,7 @@ def _colourway(way: Colourway, size: OneSize) -> ColourwayView:
     kinds = kinds_of(design, blocks, way)
     return ColourwayView(
         code=way.code,
-        recipe=way.recipe,
+        recipe=written_name(design, way.recipe),
         spoken=kinds[0].spoken.split(", ")[0],
         ground=way.ground,
         cloths={} if way.is_rejoined else {GROUND: way.ground, **dict(way.shapes)},

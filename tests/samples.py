@@ -73,6 +73,11 @@ fabric = "A"
 """Fifteen units of two colourways in three rows of five, trimmed, with one border."""
 
 
+ONE_UPRIGHT = ROUNDS.replace(
+    'name = "brick"', 'name = "brick"\nupright = true\ndirection = "one-way"'
+).replace('ground = "B"\nshape = "A"', 'ground = "B"\nshape = "C"')
+"""Two colourways of one recipe, the print of one of which must stand upright: the reader makes a copy of the recipe."""
+
 HEARTS = (
     ROUNDS[: ROUNDS.index("[recipes.round]")]
     + """

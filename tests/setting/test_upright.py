@@ -29,7 +29,7 @@ from quarterturn.proof import prove
 from quarterturn.setting import arrange, growth, laid_upright, masters_for, other_ways, picture
 from tests.design.recipe_cases import RIPPLES
 from tests.recipe_samples import GIZZARDS, HALVES
-from tests.samples import HEARTS, ROUNDS, design_of, straight, with_setting
+from tests.samples import HEARTS, ONE_UPRIGHT, ROUNDS, design_of, straight, with_setting
 from tests.section_texts import ON_POINT, PANELS, PIECED, SASHED
 
 PLAIN = 'name = "oyster"'
@@ -38,12 +38,6 @@ WAYS = {"one-way": (0,), "two-way": (0, 2)}
 
 def upright(text: str, direction: str, fabric: str = PLAIN) -> str:
     return text.replace(fabric, f'{fabric}\nupright = true\ndirection = "{direction}"')
-
-
-ONE_UPRIGHT = upright(ROUNDS, "one-way", 'name = "brick"').replace(
-    'recipe = "round"\nground = "B"\nshape = "A"', 'recipe = "round"\nground = "B"\nshape = "C"'
-)
-"""Two colourways of one recipe, the prints of one of which must stand upright."""
 
 
 def laid(design: Design) -> list[Cell]:

@@ -21,6 +21,7 @@ from quarterturn.design.recipes import (
     recipes_of_file,
 )
 from quarterturn.design.text import quote_length, quote_text, write_length
+from quarterturn.design.upright import written_name
 from quarterturn.measure import Length, LengthError, Units, parse_length
 
 Pair = tuple[str, str]
@@ -46,12 +47,10 @@ def recipe_tables(design: Design) -> Iterator[Table]:
 def colourway_tables(design: Design) -> Iterator[Table]:
     """Return the tables of all colourways."""
     recipes = {recipe.name: recipe.origin or recipe for recipe in design.recipes}
-    names = {each.name: each.base or each.name for each in design.rejoined}
-    names |= {name: recipe.name for name, recipe in recipes.items()}
     for colourway in design.colourways:
         recipe = recipes.get(colourway.recipe)
         is_short = recipe is not None and recipe.kind is not RecipeKind.SHAPES
-        named = replace(colourway, recipe=names[colourway.recipe])
+        named = replace(colourway, recipe=written_name(design, colourway.recipe))
         yield f"[{dotted('colourways', colourway.code)}]", _colourway(named, is_short=is_short)
 
 

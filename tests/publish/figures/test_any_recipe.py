@@ -6,23 +6,31 @@ from functools import cache
 
 import pytest
 
-from quarterturn.design import Paper
+from quarterturn.design import SHAPE, Paper
 from quarterturn.geometry import Path, path_bounds
 from quarterturn.proof import Pattern
 from quarterturn.publish import Sheet, Stroke, Text
 from quarterturn.publish.booklet import Document, assemble
 from quarterturn.publish.booklet.model import CutLine, CutList, Entry, Figure, Plate
+from quarterturn.publish.figures.cells import rooms
 from quarterturn.publish.lettering import text_width
 from quarterturn.steps import Rejoin
 from tests.recipe_samples import SAMPLES
-from tests.samples import pattern_of
+from tests.samples import HEARTS, ONE_UPRIGHT, pattern_of
 
-EVERY = pytest.mark.parametrize("name", SAMPLES)
+HIDDEN = (
+    HEARTS.replace("width = '2 1/4\"', turn = 1", "width = '3/4\"'")
+    .replace("a-tl0 a-tr0 c-tl0 c-tr0 a-tl0", "c-tl0 c-tr0")
+    .replace("a-bl0 a-br0 c-tr2 c-tl2 a-tl1", "c-tr2 c-tl2")
+)
+"""A leaf so narrow that the seams hide it: it is on the units as they are cut, and on none as it is sewn."""
+TEXTS = {**SAMPLES, "one upright": ONE_UPRIGHT, "hidden": HIDDEN}
+EVERY = pytest.mark.parametrize("name", TEXTS)
 
 
 @cache
 def pattern(name: str) -> Pattern:
-    return pattern_of(SAMPLES[name])
+    return pattern_of(TEXTS[name])
 
 
 @cache
@@ -111,3 +119,11 @@ def test_layers_of_cloth_are_counted_at_every_side() -> None:
 def test_a_master_that_is_not_cut_has_no_ruler_and_no_seams() -> None:
     assert titled("whole", "Cut apart") == []
     assert titled("whole", "What the seams leave") == []
+
+
+def test_units_are_named_where_they_are_cut_apart_though_the_seams_hide_their_shape() -> None:
+    names = set(pattern("hidden").setting.tally)
+    assert names == {"c-tl", "c-tr"}
+    assert all(SHAPE not in rooms(pattern("hidden"), name) for name in names)
+    (sheet,) = titled("hidden", "Cut apart")
+    assert names <= set(words(sheet))

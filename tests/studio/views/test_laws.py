@@ -20,8 +20,7 @@ from quarterturn.studio.stages import Stages
 from quarterturn.studio.views.booklet import booklet_pages, pixels_of
 from quarterturn.studio.views.proof import spot_of
 from quarterturn.studio.views.seams import seam_of
-from tests.samples import ROUNDS
-from tests.setting.test_upright import ONE_UPRIGHT
+from tests.samples import ONE_UPRIGHT, ROUNDS
 from tests.studio.views.view_cases import MADE, each_example, polygon, sized
 
 

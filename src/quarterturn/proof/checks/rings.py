@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterturn.design import Design, Severity, default_making, dotted
+from quarterturn.design import Design, Severity, default_making, dotted, written_name
 from quarterturn.geometry import Region, region_bounds
 from quarterturn.measure import Length, show_count, show_length
 from quarterturn.proof.checks.drafting import Draft, called, drafts_of, shape_key, shapes_of
@@ -158,15 +158,15 @@ def rings_traced(pattern: Pattern) -> Iterator[Fault]:
     needed: dict[str, int] = {}
     for count in pattern.bill.masters:
         shapes = len(drafts[count.recipe].shapes) if count.recipe in drafts else 1
-        name = _written(pattern, count.recipe)
+        name = written_name(pattern.design, count.recipe)
         needed[name] = needed.get(name, 0) + count.count * shapes
     for motif in pattern.bill.motifs:
-        name = _written(pattern, motif.recipe)
+        name = written_name(pattern.design, motif.recipe)
         needed[name] = needed.get(name, 0) + motif.count
     traced: dict[str, int] = {}
     for step in pattern.steps.steps:
         for tracing, made in tracings_of(step):
-            name = _written(pattern, tracing.recipe)
+            name = written_name(pattern.design, tracing.recipe)
             traced[name] = traced.get(name, 0) + made
     for recipe in sorted((needed.keys() | traced.keys()) - _too_wide(pattern)):
         want, found = needed.get(recipe, 0), traced.get(recipe, 0)
@@ -179,15 +179,10 @@ def _too_wide(pattern: Pattern) -> set[str]:
     """Return the recipes of which some shape fits no web, which another check tells."""
     unplaced = set(pattern.materials.web.unplaced)
     return {
-        _written(pattern, m.recipe)
+        written_name(pattern.design, m.recipe)
         for m in pattern.blocks.masters
         if unplaced & {shape.name for shape in m.shapes}
     }
-
-
-def _written(pattern: Pattern, recipe: str) -> str:
-    """Return what a recipe is called in the file, where that of a copy is its original."""
-    return pattern.design.recipe(recipe).base or recipe
 
 
 RINGS = (

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Iterable, Iterator
-from typing import Any, TypeVar
+from collections.abc import Iterator
+from typing import Any
 
 from quarterturn.blocks import Master, Rejoining
 from quarterturn.design import (
@@ -115,22 +115,14 @@ class BlocksView(View):
 
 
 def blocks_view(revision: int, made: Made) -> BlocksView:
-    """Return the drafting table. Raises UnmadeError where the text is no design."""
+    """Return the drafting table. Raises UnmadeError where the text is no design.
+
+    Under the name that the file gives a recipe there is always a master: its own, or that of the copy in its place.
+    """
     size, design = made.size(), made.design
-    drafts = [_of_master(made, size, recipe) for recipe in _once(design.recipes)]
-    drafts += [_of_halves(made, size, recipe) for recipe in _once(design.rejoined)]
+    drafts = [_of_master(made, size, recipe) for recipe in recipes_of_file(design.recipes)]
+    drafts += [_of_halves(made, size, recipe) for recipe in recipes_of_file(design.rejoined)]
     return BlocksView(revision=revision, drafts=tuple(drafts))
-
-
-R = TypeVar("R", Recipe, Rejoined)
-
-
-def _once(recipes: Iterable[R]) -> list[R]:
-    """Return the first of all recipes that the file has under one name: itself, or the copy that stands for it."""
-    firsts: dict[str, R] = {}
-    for each in recipes:
-        firsts.setdefault(each.base or each.name, each)
-    return list(firsts.values())
 
 
 def _ways(design: Design, name: str) -> tuple[str, ...]:
@@ -139,22 +131,21 @@ def _ways(design: Design, name: str) -> tuple[str, ...]:
 
 def _of_master(made: Made, size: OneSize, recipe: Recipe) -> DraftView:
     design, master = size.design, size.as_written.master(recipe.name)
-    written = recipe.origin or recipe
     return DraftView(
-        name=written.name,
-        key=dotted("recipes", written.name),
-        kind=written.kind.value,
+        name=recipe.name,
+        key=dotted("recipes", recipe.name),
+        kind=recipe.kind.value,
         of="",
         halves=(),
-        pieced=written.pieced if written.kind is RecipeKind.CIRCLE else None,
-        curve=written.curve.value,
-        cuts=_cuts_word(design, written),
-        parts=(GROUND, *dict.fromkeys(shape.part for shape in written.shapes)),
-        numbers=tuple(_numbers(made, written)),
-        master=_master(master, written, design),
-        sewn=sewn_view(master, written.curve, design),
-        other=_other(made, written),
-        colourways=_ways(design, written.name),
+        pieced=recipe.pieced if recipe.kind is RecipeKind.CIRCLE else None,
+        curve=recipe.curve.value,
+        cuts=_cuts_word(design, recipe),
+        parts=(GROUND, *dict.fromkeys(shape.part for shape in recipe.shapes)),
+        numbers=tuple(_numbers(made, recipe)),
+        master=_master(master, recipe, design),
+        sewn=sewn_view(master, recipe.curve, design),
+        other=_other(made, recipe),
+        colourways=_ways(design, recipe.name),
     )
 
 
@@ -166,26 +157,24 @@ def _other(made: Made, recipe: Recipe) -> SewnView | None:
     if design is None:
         return None
     size = made.stages.at(text).size()
-    found = next(each for each in design.recipes if (each.origin or each).name == recipe.name)
-    return sewn_view(size.as_written.master(found.name), curve, design)
+    return sewn_view(size.as_written.master(recipe.name), curve, design)
 
 
 def _of_halves(made: Made, size: OneSize, recipe: Rejoined) -> DraftView:
     design, rejoining = size.design, size.as_written.rejoining(recipe.name)
-    name = recipe.base or recipe.name
     master = size.as_written.master(recipe.of)
     original = design.recipe(recipe.of)
     return DraftView(
-        name=name,
-        key=dotted("recipes", name),
+        name=recipe.name,
+        key=dotted("recipes", recipe.name),
         kind="halves rejoined",
-        of=original.base or recipe.of,
+        of=recipe.of,
         halves=tuple(each.name for each in recipes_of_file(design.recipes) if len(each.cuts) == 1),
         pieced=None,
         curve=original.curve.value,
         cuts="",
         parts=tuple(dict.fromkeys(layer.part for unit in rejoining.units for layer in unit.sewn_layers)),
-        numbers=tuple(_numbers_of_halves(made, recipe, name)),
+        numbers=tuple(_numbers_of_halves(made, recipe)),
         master=None,
         sewn=SewnView(
             curve=original.curve.value,
@@ -199,7 +188,7 @@ def _of_halves(made: Made, size: OneSize, recipe: Rejoined) -> DraftView:
             shown=shown_share(master),
         ),
         other=None,
-        colourways=_ways(design, name),
+        colourways=_ways(design, recipe.name),
     )
 
 
@@ -209,11 +198,13 @@ def _table(made: Made, recipe: str) -> dict[str, Any]:
     return found
 
 
-def _numbers_of_halves(made: Made, recipe: Rejoined, name: str) -> Iterator[NumberView]:
-    table, units = _table(made, name), made.design.units
+def _numbers_of_halves(made: Made, recipe: Rejoined) -> Iterator[NumberView]:
+    table, units = _table(made, recipe.name), made.design.units
     for key, value in (("finished", recipe.finished_width), ("trim", recipe.trim_width)):
         said = write_length if key in table else show_length  # what follows is seldom a mark of a ruler
-        yield NumberView(key=dotted("recipes", name, key), value=said(value, units), stated=key in table)
+        yield NumberView(
+            key=dotted("recipes", recipe.name, key), value=said(value, units), stated=key in table
+        )
 
 
 def _numbers(made: Made, recipe: Recipe) -> Iterator[NumberView]:
